@@ -1,0 +1,61 @@
+import type { Weekday } from '../practice/practice.ts';
+import { DAY } from './instant.ts';
+
+/** A date on a site's own calendar, `2026-11-23`. Sorts as text. */
+export type LocalDate = string;
+
+/** Monday first: weeks run Monday to Sunday. */
+export const WEEKDAYS: readonly Weekday[] = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
+
+/** Days since 1970-01-01 on the same calendar. Throws RangeError on a text that is not a date of the calendar. */
+export function dayNumber(date: LocalDate): number {
+  const instant = Date.parse(`${date}T00:00:00Z`);
+  if (Number.isNaN(instant)) throw new RangeError(`not a date: ${date}`);
+  return instant / DAY;
+}
+
+/** The date that many days after 1970-01-01. */
+export function dateOfDayNumber(day: number): LocalDate {
+  return new Date(day * DAY).toISOString().slice(0, 10);
+}
+
+/** True for a real date written `2026-11-23`; 2026-02-30 is not one. */
+export function isLocalDate(text: string): boolean {
+  if (!/^\d{4}-\d\d-\d\d$/.test(text)) return false;
+  const instant = Date.parse(`${text}T00:00:00Z`);
+  return !Number.isNaN(instant) && new Date(instant).toISOString().startsWith(text);
+}
+
+/** The date `days` later (earlier where negative). */
+export function addDays(date: LocalDate, days: number): LocalDate {
+  return dateOfDayNumber(dayNumber(date) + days);
+}
+
+/** Days from the first date to the second: 1 from a day to the next, negative backwards. */
+export function daysBetween(from: LocalDate, to: LocalDate): number {
+  return dayNumber(to) - dayNumber(from);
+}
+
+/** 0 for Monday to 6 for Sunday. 1970-01-01 was a Thursday. */
+function weekdayIndex(date: LocalDate): number {
+  return (((dayNumber(date) + 3) % 7) + 7) % 7;
+}
+
+export function weekdayOf(date: LocalDate): Weekday {
+  return WEEKDAYS[weekdayIndex(date)] ?? 'mon';
+}
+
+/** The Monday of that date's week: the date itself where it is one. */
+export function mondayOf(date: LocalDate): LocalDate {
+  return addDays(date, -weekdayIndex(date));
+}
+
+/**
+ * The date that many years on, on the same day of the same month; 29 February gives 28 February in a year
+ * that has none (a shelf life must not run longer than the year it is given).
+ */
+export function addYears(date: LocalDate, years: number): LocalDate {
+  const year = String(Number(date.slice(0, 4)) + years).padStart(4, '0');
+  const same = `${year}${date.slice(4)}`;
+  return isLocalDate(same) ? same : `${year}-02-28`;
+}
