@@ -1,0 +1,70 @@
+import type { Item } from '../reading/slots.ts';
+import type { Instant } from '../time/instant.ts';
+
+/** How long an unclear note waits for its answer: assumed, long enough for a patient in between. */
+export const QUESTION_LASTS_MINUTES = 30;
+
+/** One answer that is offered: typed as its number or its label, or tapped. */
+export interface Choice {
+  /** What is shown. */
+  readonly label: string;
+  /** What it means: an id, an item, an outcome, `yes`, `no`. */
+  readonly value: string;
+}
+
+/**
+ * Something the bot asked and still waits for. Remembered for the person and the chat room, in the record, so that a
+ * restart asks nothing twice and a second note meanwhile loses neither.
+ */
+export interface Question {
+  /** Key of the post that asks. */
+  readonly key: string;
+  readonly room: string;
+  /** Chat identity asked; `null` when anyone in the room may answer. */
+  readonly person: string | null;
+  readonly asked: Instant;
+  /** When it lapses; `null` when it stays until it is answered. */
+  readonly until: Instant | null;
+  readonly choices: readonly Choice[];
+  readonly items: readonly Item[];
+  readonly then: Then;
+}
+
+/** What an answer is for. */
+export type Then =
+  /** Completes a note in which something was missing: `draft` with `slot` set is the fact or ask that was meant. */
+  | {
+      readonly sort: 'complete';
+      readonly turn: number;
+      readonly list: 'facts' | 'asks' | 'plans';
+      readonly draft: Readonly<Record<string, unknown>>;
+      readonly slot: string;
+      readonly form: 'id' | 'ids' | 'items' | 'item' | 'outcome' | 'confirm';
+      /** The word that was not known, for learning it. */
+      readonly words?: string;
+      readonly author: string;
+      readonly noted: Instant;
+    }
+  /** Keep a word that an answer explained? */
+  | { readonly sort: 'learn'; readonly words: string; readonly means: string }
+  /** Did the unsafe tip reach a patient? */
+  | { readonly sort: 'reached-patient'; readonly tip: string; readonly entry: string; readonly incident: string }
+  /** A pass before settling was over: had it sat at room temperature? */
+  | { readonly sort: 'settled'; readonly scanner: string; readonly entry: string }
+  /** A tick on a post that names several: which of them? */
+  | { readonly sort: 'which-done'; readonly post: string; readonly matters: readonly string[] }
+  /** Several reminders are open: which one was meant by "done"? */
+  | { readonly sort: 'which-reminder'; readonly posts: readonly string[] }
+  /** A correction that would loosen something, kept for the lead. */
+  | { readonly sort: 'allow-correction'; readonly correction: Correction }
+  /** The stocktake of day one. */
+  | { readonly sort: 'stocktake'; readonly site: string };
+
+/** A correction as it was asked for, so that the lead's yes can carry it out later. */
+export interface Correction {
+  /** Turns whose entries would no longer hold. */
+  readonly replaces: readonly number[];
+  /** What would stand in their place. */
+  readonly entries: readonly unknown[];
+  readonly author: string;
+}
