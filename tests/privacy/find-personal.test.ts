@@ -56,5 +56,3 @@ describe('NHS number, modulus 11', () => {
     expect([...'0123456789'].filter((digit) => isHealthNumber(`000000005${digit}`))).toEqual(['1']);
   });
 });
-});
-});
