@@ -19,6 +19,11 @@ export function tokenize(note: string): Token[] {
       at += width;
       continue;
     }
+    if (sort === 'mark' && ownsNumber(note, at, tokens.at(-1))) {
+      tokens.push({ text: "'s", start: at, end: at + 2, kind: 'word', spaced: false });
+      at += 2;
+      continue;
+    }
     const end = sort === 'mark' ? at + width : runEnd(note, at, sort);
     pushRun(tokens, note, at, end, sort, spaced);
     spaced = false;
@@ -31,16 +36,20 @@ type Sort = 'word' | 'number' | 'mark' | 'space' | 'none';
 
 const LETTER = /\p{L}|\p{M}/u;
 const DIGIT = /\p{Nd}/u;
-const INVISIBLE = /\p{Cf}|[\ufe00-\ufe0f]|[\u{1f3fb}-\u{1f3ff}]/u;
+const INVISIBLE = /\p{Cf}|\p{Emoji_Modifier}|\p{Variation_Selector}/u;
 
-/** ASCII by arithmetic: most notes hold nothing else, and this runs on every character. */
+/** What each ASCII character is: most notes hold nothing else, and this is asked of every character. */
+const ASCII: readonly Sort[] = Array.from({ length: 128 }, (_, code) => {
+  const char = String.fromCharCode(code);
+  if (/[a-z]/i.test(char)) return 'word';
+  if (/[0-9]/.test(char)) return 'number';
+  if (/[\r\n]/.test(char)) return 'mark';
+  return code <= 32 || code === 127 ? 'space' : 'mark';
+});
+
 function sortOf(code: number): Sort {
-  if (code < 128) {
-    if ((code >= 97 && code <= 122) || (code >= 65 && code <= 90)) return 'word';
-    if (code >= 48 && code <= 57) return 'number';
-    if (code === 10 || code === 13) return 'mark';
-    return code <= 32 || code === 127 ? 'space' : 'mark';
-  }
+  const plain = ASCII[code];
+  if (plain !== undefined) return plain;
   const char = String.fromCodePoint(code);
   if (INVISIBLE.test(char)) return 'none';
   if (LETTER.test(char)) return 'word';
@@ -52,6 +61,16 @@ function sortOf(code: number): Sort {
 function isApostrophe(code: number): boolean {
   return (
     code === 39 || code === 0x2019 || code === 0x2018 || code === 0x60 || code === 0xb4 || code === 0x2bc
+  );
+}
+
+/** "tip 4's gone", "T4's": the 's after a number is a token of its own, as it is after a word. */
+function ownsNumber(note: string, at: number, last: Token | undefined): boolean {
+  return (
+    last?.kind === 'number' &&
+    last.end === at &&
+    isApostrophe(note.charCodeAt(at)) &&
+    /^s(?![a-z])/i.test(note.slice(at + 1, at + 3))
   );
 }
 
@@ -131,6 +150,6 @@ function fold(raw: string, kind: Token['kind']): string {
   return low
     .normalize('NFKD')
     .replace(/[\u2018\u2019\u0060\u00b4\u02bc]/g, "'")
-    .replace(/[\p{M}\p{Cf}\ufe00-\ufe0f]/gu, '')
+    .replace(/\p{M}|\p{Cf}/gu, '')
     .toLowerCase();
 }
