@@ -137,7 +137,7 @@ function contextOf(top: Context & { at: string }, own: Context, its: Context): N
   return { at, ...(from === undefined ? {} : { from }), ...(typeof room === 'string' ? { room } : {}) };
 }
 
-/** Lists left out are empty; a fact with no `when` has the note's own instant, also inside a plan. */
+/** Lists left out are empty, the kinds of `plans` and `unclear` go without saying; a fact with no `when` has the note's own instant, also inside a plan. */
 function filled(gives: Record<string, unknown>, at: string): Record<string, unknown> {
   const dated = (fact: unknown): unknown =>
     typeof fact === 'object' && fact !== null ? { when: at, ...fact } : fact;
@@ -145,8 +145,17 @@ function filled(gives: Record<string, unknown>, at: string): Record<string, unkn
   const plans = Array.isArray(gives.plans)
     ? gives.plans.map((p) => ({ kind: 'plan', ...p, fact: dated(p?.fact) }))
     : gives.plans;
+  const unclear = Array.isArray(gives.unclear)
+    ? gives.unclear.map((u) => ({ kind: 'unclear', ...u }))
+    : gives.unclear;
   const empty = { facts: [], asks: [], acts: [], plans: [], unclear: [] };
-  return { ...empty, ...gives, ...(facts ? { facts } : {}), ...(plans ? { plans } : {}) };
+  return {
+    ...empty,
+    ...gives,
+    ...(facts ? { facts } : {}),
+    ...(plans ? { plans } : {}),
+    ...(unclear ? { unclear } : {}),
+  };
 }
 
 /** A bare name is in `practices/`, one with a folder is under `tests/corpus/`. */
