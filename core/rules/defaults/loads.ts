@@ -1,0 +1,76 @@
+import type { RuleDefault } from './rule-default.ts';
+
+const CDC_2003 = 'CDC, Infection Control in Dental Health-Care Settings 2003, MMWR 52(RR-17), VI.F';
+
+/** Loads, their tests, and what a bad result calls back. The autoclave's validated cycles and local codes come first. */
+export const loadRules = {
+  loadTable: {
+    type: 'choice',
+    value: 'none',
+    choices: ['none', 'uk', 'us-gravity', 'us-prevacuum'],
+    why: 'published table by which the figures of a load are judged; with none they are recorded, not judged',
+    origin: 'assumed',
+    scope: 'site',
+  },
+  loadRowAboveCelsius: {
+    type: 'number',
+    value: 3,
+    unit: '°C',
+    min: 0,
+    max: 4,
+    why: 'a row of a US table covers its temperature up to this much above',
+    origin: 'assumed',
+    scope: 'practice',
+  },
+  validatedAboveCelsius: {
+    type: 'number',
+    value: 3,
+    unit: '°C',
+    min: 0,
+    max: 4,
+    why: "an autoclave's own validated cycle covers its temperature up to this much above",
+    origin: 'assumed',
+    scope: 'practice',
+  },
+  sporeTestEveryDays: {
+    type: 'number',
+    value: 7,
+    unit: 'days',
+    whole: true,
+    min: 1,
+    max: 92,
+    why: 'a spore test is due this long after the last was run, once the practice has noted one; local code first',
+    origin: { source: `${CDC_2003}: at least weekly` },
+    scope: 'site',
+  },
+  sporeRecall: {
+    type: 'choice',
+    value: 'second',
+    choices: ['first', 'second'],
+    why: "tips are recalled at the first positive spore test, or at the second where the loads' own checks were good",
+    origin: { source: `${CDC_2003}.8–9` },
+    scope: 'practice',
+  },
+  sporeClearCycles: {
+    type: 'number',
+    value: 3,
+    unit: 'count',
+    whole: true,
+    min: 3,
+    max: 10,
+    why: 'clear empty-chamber cycles, after inspection or repair, before an autoclave is used again',
+    origin: { source: `${CDC_2003}.9` },
+    scope: 'practice',
+  },
+  leakTestEveryDays: {
+    type: 'number',
+    value: 7,
+    unit: 'days',
+    whole: true,
+    min: 1,
+    max: 31,
+    why: 'a leak test is due this often, once the practice has noted one; local code first',
+    origin: 'practice',
+    scope: 'site',
+  },
+} as const satisfies Record<string, RuleDefault>;
