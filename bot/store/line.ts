@@ -1,0 +1,111 @@
+import { hash } from 'node:crypto';
+import { crc32 } from 'node:zlib';
+import canonicalize from 'canonicalize';
+
+/** The schema version that this program writes. */
+export const schemaVersion = 1;
+
+/** The hash before the first line. */
+export const noHash = '0'.repeat(64);
+
+/** One line of the journal, as kept and as given back. */
+export interface JournalLine {
+  /** Its number, from 1. */
+  n: number;
+  /** The instant the turn was made, ISO, UTC. */
+  at: string;
+  /** Schema version of the line. */
+  v: number;
+  /** SHA-256 (hex) of the line before, as written, without its line end. */
+  prev: string;
+  /** CRC-32 (8 hex) of this line without this member: a flipped bit shows even in the last line. */
+  sum: string;
+  /** Salted SHA-256 of the names of people first met in this line, by pseudonym. */
+  people?: Record<string, string>;
+  /** JSON Pointers (RFC 6901) into `turn` of what is kept beside the chain. */
+  sealed?: string[];
+  /** What one note, tick or change of settings brought. */
+  turn: unknown;
+}
+
+/** What a line says of itself before it is parsed. */
+export interface LineHead {
+  at: string;
+  n: number;
+}
+
+/** SHA-256 as hex of a line's text, without its line end. */
+export function hashOfLine(text: string | Uint8Array): string {
+  return hash('sha256', text, 'hex');
+}
+
+/** The text of a line (RFC 8785 canonical JSON, no line end), its `sum` worked out here. */
+export function lineText(line: Omit<JournalLine, 'sum'>): string {
+  const bare = canonicalize(line);
+  if (bare === undefined) throw new TypeError('A journal line must be an object.');
+  // Members are in the order at, n, people, prev, sealed, sum, turn, v, so `sum` goes right before `turn`.
+  const { turn: _turn, v: _v, ...before } = line;
+  const split = (canonicalize(before) ?? '').length - 1;
+  return `${bare.slice(0, split)},"sum":"${sumOf(bare)}"${bare.slice(split)}`;
+}
+
+/** CRC-32 of a text's UTF-8 bytes, 8 hex digits. */
+export function sumOf(text: string | Uint8Array): string {
+  return crc32(text).toString(16).padStart(8, '0');
+}
+
+const headPattern = /^\{"at":"(\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(?:\.\d{1,9})?Z)","n":([1-9]\d{0,15}),/;
+const prevPattern = /"prev":"([0-9a-f]{64})","(?:sealed|sum)":/;
+
+/** Instant and number at the start of a line's text, or null where it does not start as a line does. */
+export function headOf(text: string): LineHead | null {
+  const match = headPattern.exec(text);
+  if (match?.[1] === undefined || match[2] === undefined) return null;
+  return { at: match[1], n: Number(match[2]) };
+}
+
+/** The hash of the line before that a line's text carries, or null. */
+export function prevOf(text: string): string | null {
+  // Where nobody new is named, `prev` follows the number at once; the pattern is the slow way round.
+  const from = text.indexOf(',"prev":"');
+  if (from > 0 && from < 80) return text.slice(from + 9, from + 73);
+  return prevPattern.exec(text)?.[1] ?? null;
+}
+
+const sumPattern = /,"sum":"([0-9a-f]{8})"/;
+
+/** Whether a line's text still gives the `sum` that was written into it. */
+export function sumHolds(text: string): boolean {
+  const match = sumPattern.exec(text);
+  if (match === null) return false;
+  return sumOf(text.slice(0, match.index) + text.slice(match.index + match[0].length)) === match[1];
+}
+
+/** A line's text parsed, its turn still sealed; null where it is not a line. */
+export function parseLine(text: string): JournalLine | null {
+  try {
+    const line: unknown = JSON.parse(text);
+    return isLine(line) ? line : null;
+  } catch {
+    return null;
+  }
+}
+
+function isLine(line: unknown): line is JournalLine {
+  return (
+    typeof line === 'object' &&
+    line !== null &&
+    'n' in line &&
+    typeof line.n === 'number' &&
+    'at' in line &&
+    typeof line.at === 'string' &&
+    'v' in line &&
+    typeof line.v === 'number' &&
+    'prev' in line &&
+    typeof line.prev === 'string' &&
+    'sum' in line &&
+    typeof line.sum === 'string' &&
+    'turn' in line &&
+    (!('sealed' in line) || Array.isArray(line.sealed))
+  );
+}

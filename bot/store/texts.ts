@@ -1,0 +1,154 @@
+import { commitment, type ErasableFile, forgotten, lost, newSalt } from './erasable.ts';
+import type { FsLike } from './fs-port.ts';
+import { readLines } from './read-lines.ts';
+
+/** A free text as kept beside the chain, under number `k`, of line `n`; null once forgotten. */
+export interface Text {
+  k: number;
+  n: number;
+  text: string | null;
+  salt: string | null;
+}
+
+/** Bytes read at once while texts are taken in order. */
+const blockSize = 1 << 16;
+/** Bytes read at once while one is looked for. */
+const probeSize = 1 << 12;
+
+/**
+ * What people typed. It may be much, so it stays on disk: numbers rise through the file, one is found by halving,
+ * and reading in order costs one read a block.
+ */
+export class Texts {
+  readonly #fs: FsLike;
+  readonly #file: ErasableFile;
+  #next: number;
+  #block = new Map<number, Text>();
+  #blockEnd = 0;
+
+  constructor(fs: FsLike, file: ErasableFile) {
+    this.#fs = fs;
+    this.#file = file;
+    this.#next = (this.#lastEntry()?.k ?? 0) + 1;
+  }
+
+  /** The text kept under `k`, or what stands for it. */
+  textOf(k: number): string {
+    const entry = this.entry(k);
+    return entry === null ? lost : (entry.text ?? forgotten);
+  }
+
+  /** What is kept under `k`, or null where the table has no such entry. */
+  entry(k: number): Text | null {
+    const near = this.#block.get(k);
+    if (near !== undefined) return near;
+    if (!this.#load(this.#blockEnd).has(k)) this.#load(this.#find((text) => text.k >= k));
+    return this.#block.get(k) ?? null;
+  }
+
+  /** A new entry for a text of line `n`, in memory only: `keep` writes it. */
+  take(text: string, n: number): { entry: Text; sealed: string } {
+    const salt = newSalt();
+    return { entry: { k: this.#next++, n, text, salt }, sealed: commitment(salt, text) };
+  }
+
+  /** Writes and syncs texts taken. */
+  keep(taken: readonly Text[]): void {
+    this.#file.append(taken.map((text) => JSON.stringify(text)));
+  }
+
+  /** Takes back the texts of lines after `n`. */
+  dropAfter(n: number): void {
+    const last = this.#lastEntry();
+    if (last !== null && last.n > n) this.#file.cutTo(this.#find((text) => text.n > n));
+    this.#next = (this.#lastEntry()?.k ?? 0) + 1;
+    this.#block.clear();
+    this.#blockEnd = 0;
+  }
+
+  /** Erases texts by their numbers; gives how many there were to erase. */
+  forget(numbers: ReadonlySet<number>): number {
+    let gone = 0;
+    this.#file.rewrite((line) => {
+      const text = textOf(line);
+      if (text === null || text.text === null || !numbers.has(text.k)) return line;
+      gone++;
+      return JSON.stringify({ ...text, text: null, salt: null });
+    });
+    this.#block.clear();
+    this.#blockEnd = 0;
+    return gone;
+  }
+
+  close(): void {
+    this.#file.close();
+  }
+
+  #load(from: number): Map<number, Text> {
+    this.#block.clear();
+    this.#blockEnd = from;
+    if (from >= this.#file.size) return this.#block;
+    for (const line of readLines(this.#fs, this.#file.path, from, this.#file.size)) {
+      const text = textOf(line.text);
+      if (text !== null) this.#block.set(text.k, text);
+      this.#blockEnd = line.end;
+      if (line.end - from >= blockSize) break;
+    }
+    return this.#block;
+  }
+
+  /** Where the first entry starts for which `late` holds: entries are in order, so the file is halved. */
+  #find(late: (text: Text) => boolean): number {
+    let low = 0;
+    let high = this.#file.size;
+    while (low < high) {
+      const middle = (low + high) >>> 1;
+      const at = this.#firstFrom(middle, low);
+      if (at === null || at.start >= high || late(at.text)) high = middle;
+      else low = at.end;
+    }
+    return low === 0 ? 0 : (this.#firstFrom(low, low)?.start ?? this.#file.size);
+  }
+
+  /** The first readable entry that starts at `from` or after; `sure` is a place where an entry starts. */
+  #firstFrom(from: number, sure: number): { start: number; end: number; text: Text } | null {
+    // From a byte earlier: a line end there shows that an entry starts at `from`.
+    const start = from === sure ? from : from - 1;
+    let skip = from !== sure;
+    for (const line of readLines(this.#fs, this.#file.path, start, this.#file.size, probeSize)) {
+      const text = skip ? null : textOf(line.text);
+      skip = false;
+      if (text !== null) return { start: line.start, end: line.end, text };
+    }
+    return null;
+  }
+
+  #lastEntry(): Text | null {
+    const size = this.#file.size;
+    for (let back = blockSize; size > 0; back *= 4) {
+      let last: Text | null = null;
+      const from = Math.max(0, size - back);
+      let skip = from > 0;
+      for (const line of readLines(this.#fs, this.#file.path, from, size)) {
+        if (!skip) last = textOf(line.text) ?? last;
+        skip = false;
+      }
+      if (last !== null || from === 0) return last;
+    }
+    return null;
+  }
+}
+
+function textOf(line: string): Text | null {
+  try {
+    const read: unknown = JSON.parse(line);
+    if (typeof read !== 'object' || read === null || !('k' in read) || !('n' in read)) return null;
+    const { k, n } = read;
+    if (typeof k !== 'number' || typeof n !== 'number') return null;
+    const text = 'text' in read && typeof read.text === 'string' ? read.text : null;
+    const salt = 'salt' in read && typeof read.salt === 'string' ? read.salt : null;
+    return { k, n, text, salt };
+  } catch {
+    return null; // verify says which line of the journal misses it
+  }
+}
