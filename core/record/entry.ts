@@ -1,0 +1,31 @@
+import type { Fact } from '../reading/fact.ts';
+import type { Instant } from '../time/instant.ts';
+import type { Decision } from './decision.ts';
+
+/** What an entry says: a fact of a note, or a decision of the program or of a person answering it. */
+export type Said = Fact | Decision;
+export type SaidKind = Said['kind'];
+export type SaidOf<K extends SaidKind> = Extract<Said, { kind: K }>;
+
+/** One thing that the record keeps. `tips` of a fact are ids, never `which`: what a set meant is settled when it is noted. */
+export interface Entry {
+  /** `turn.index`: the same after an edit, so that what was asked because of it is not asked twice. */
+  readonly id: string;
+  /** Number of the turn of the ORIGINAL note: what stands in its place keeps it. */
+  readonly turn: number;
+  /** Place within the note. */
+  readonly index: number;
+  /** When it happened; never after `noted`. */
+  readonly when: Instant;
+  /** Start of the stretch, where the time said is one. */
+  readonly earliest?: Instant;
+  readonly fact: Said;
+  /** When the note was typed. */
+  readonly noted: Instant;
+  /** Who did it: named in the note, else its author; `null` for the program. */
+  readonly by: string | null;
+  /** Author's chat id; empty for the program. */
+  readonly from: string;
+  /** Chat room where it was noted. */
+  readonly room: string;
+}

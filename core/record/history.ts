@@ -1,0 +1,44 @@
+import type { Instant } from '../time/instant.ts';
+import type { Finding } from './finding.ts';
+import type { Mark } from './mark.ts';
+
+/** One contact of a tip with a patient: a scan, or a note that it was used. */
+export interface TipUse {
+  readonly mark: Mark;
+  readonly tip: string;
+  readonly scanner: string | null;
+  readonly site: string | null;
+  readonly room: string | null;
+  /** Key of the load that it stood under; `null`: none on record. */
+  readonly load: string | null;
+  readonly samePatient: boolean;
+}
+
+/** A tip fitted to a scanner: fitted since a failed load is told even with no scan noted. */
+export interface TipFitting {
+  readonly mark: Mark;
+  readonly tip: string;
+  readonly scanner: string;
+  readonly site: string | null;
+  readonly room: string | null;
+}
+
+/** A moment at which the record took a tip as sterile. */
+export interface TipSterile {
+  readonly at: Instant;
+  readonly entry: string;
+  readonly load: string | null;
+}
+
+/**
+ * What is only looked back on. Every list is only ever added to at its end, in the order of the fold, so a checkpoint
+ * needs to remember nothing but lengths; going back cuts the lists.
+ */
+export interface History {
+  readonly uses: Map<string, TipUse[]>;
+  readonly fittings: Map<string, TipFitting[]>;
+  readonly steriles: Map<string, TipSterile[]>;
+  /** Load keys by tip, in the order it was put in. */
+  readonly tipLoads: Map<string, string[]>;
+  readonly findings: Finding[];
+}
