@@ -24,6 +24,8 @@ export interface Site {
   readonly hours: Readonly<Record<Weekday, readonly OpenSpan[]>>;
   /** Local dates on which the site is closed, `2026-12-25`. */
   readonly closed: readonly string[];
+  /** Set where the file gives no hours and the common working week was taken. */
+  readonly hoursAssumed?: true;
 }
 
 export type Weekday = 'mon' | 'tue' | 'wed' | 'thu' | 'fri' | 'sat' | 'sun';

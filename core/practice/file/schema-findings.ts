@@ -1,0 +1,38 @@
+import type { z } from 'zod';
+import type { Finding, Path } from '../mistakes.ts';
+import { saidOf } from './leaf.ts';
+import { nearest } from './nearest.ts';
+
+/** What the schema objects to, in plain words. */
+export function findingsOf(error: z.core.$ZodError): readonly Finding[] {
+  return error.issues.flatMap((issue): Finding[] => {
+    const path = issue.path.filter((part) => typeof part !== 'symbol');
+    if (issue.code === 'unrecognized_keys') {
+      const known = issue.message.split(' ');
+      return issue.keys.map((key) => unknownKey(key, path, known));
+    }
+    if (issue.code === 'custom') {
+      const said = saidOf(issue.params);
+      if (said !== null) return [{ path, at: said.at ?? 'value', wrong: said.wrong, right: said.right }];
+    }
+    if (issue.code === 'invalid_type') return [wrongSort(path, issue.expected)];
+    return [{ path, at: 'value', wrong: issue.message, right: 'what the example file shows there' }];
+  });
+}
+
+function unknownKey(key: string, path: Path, known: readonly string[]): Finding {
+  const right = nearest(key, known) ?? `one of ${known.join(', ')}`;
+  return { path: [...path, key], at: 'key', wrong: `the key "${key}" is not known here`, right };
+}
+
+function wrongSort(path: Path, expected: string): Finding {
+  if (expected === 'array') {
+    return { path, at: 'value', wrong: 'a list belongs here', right: 'entries that each begin with -' };
+  }
+  return {
+    path,
+    at: 'value',
+    wrong: 'a block of keys belongs here',
+    right: '{key: value, …}, as in {id: main, name: Main Street}',
+  };
+}
