@@ -1,7 +1,7 @@
 import type { Head } from './chain.ts';
-import { hashOfLine, type JournalLine, lineText, parseLine, schemaVersion } from './line.ts';
+import { type JournalLine, parseLine, schemaVersion, writeLine } from './line.ts';
 import type { People, Person } from './people.ts';
-import { openLine, sealTurn } from './seal.ts';
+import { type Keeper, openLine, sealTurn } from './seal.ts';
 import type { Text, Texts } from './texts.ts';
 
 /** A turn to append: the instant it was made and what it brought, as JSON. */
@@ -26,38 +26,44 @@ const instant = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(?:\.\d{1,9})?Z$/;
 /** Makes the lines that follow `head`. People met and texts taken are in memory only. Throws TypeError on no JSON. */
 export function makeBurst(head: Head, turns: readonly NewTurn[], people: People, texts: Texts): Burst {
   const burst: Burst = { bytes: Buffer.alloc(0), lines: [], head, met: [], taken: [], lastLength: 0 };
-  const written: string[] = [];
-  for (const { at, turn } of turns) {
-    if (!instant.test(at))
-      throw new TypeError(`"${at}" is not an instant in UTC such as 2026-11-23T08:05:00Z.`);
-    const { line, met, taken } = makeLine(burst.head, at, turn, people, texts);
-    const text = lineText(line);
-    // Parsed again, so that what is folded now is to the member's order what a refold will see.
-    const kept = parseLine(text);
-    if (kept === null) throw new TypeError('The turn does not make a line of the record.');
-    openLine(kept, { nameOf: (p) => people.nameOf(p), textOf: (k) => textIn(taken, k) });
-    burst.lines.push(kept);
-    burst.met.push(...met);
-    burst.taken.push(...taken);
-    burst.lastLength = Buffer.byteLength(text) + 1;
-    burst.head = { n: line.n, hash: hashOfLine(text) };
-    written.push(text, '\n');
+  const all: Buffer[] = [];
+  for (const turn of turns) {
+    if (!instant.test(turn.at)) {
+      throw new TypeError(`"${turn.at}" is not an instant in UTC such as 2026-11-23T08:05:00Z.`);
+    }
+    all.push(addLine(burst, turn, people, texts));
   }
-  burst.bytes = Buffer.from(written.join(''));
+  burst.bytes = all.length === 1 && all[0] !== undefined ? all[0] : Buffer.concat(all);
   return burst;
 }
 
-function makeLine(
-  head: Head,
-  at: string,
-  turn: unknown,
-  people: People,
-  texts: Texts,
-): { line: Omit<JournalLine, 'sum'>; met: Person[]; taken: Text[] } {
-  const n = head.n + 1;
+function addLine(burst: Burst, { at, turn }: NewTurn, people: People, texts: Texts): Buffer {
+  const n = burst.head.n + 1;
   const met: Person[] = [];
-  const taken: Text[] = [];
-  const sealed = sealTurn(turn, {
+  const sealed = sealTurn(turn, keeperOf(n, met, burst.taken, people, texts));
+  const named = met.length > 0 ? people.commitments(met) : null;
+  const prev = burst.head.hash;
+  const { bytes, sum, hash } = writeLine({
+    n,
+    at,
+    prev,
+    people: named,
+    sealed: sealed.pointers,
+    turn: sealed.text,
+  });
+  const line: JournalLine = { n, at, v: schemaVersion, prev, sum, turn };
+  if (named !== null) line.people = named;
+  if (sealed.pointers.length > 0) line.sealed = sealed.pointers;
+  if (sealed.changed) line.turn = readAgain(bytes, burst.taken, people);
+  burst.lines.push(line);
+  burst.met.push(...met);
+  burst.head = { n, hash };
+  burst.lastLength = bytes.length;
+  return bytes;
+}
+
+function keeperOf(n: number, met: Person[], taken: Text[], people: People, texts: Texts): Keeper {
+  return {
     person: (name) => {
       const known = people.find(name);
       if (known !== null) return `p${known.p}`;
@@ -66,23 +72,18 @@ function makeLine(
       return `p${person.p}`;
     },
     text: (text) => {
-      const { entry, sealed: commitment } = texts.take(text, n);
+      const { entry, sealed } = texts.take(text, n);
       taken.push(entry);
-      return { ref: entry.k, sealed: commitment };
+      return { ref: entry.k, sealed };
     },
-  });
-  const line = { n, at, v: schemaVersion, prev: head.hash, turn: sealed.turn };
-  return {
-    line: {
-      ...line,
-      ...(met.length > 0 ? { people: people.commitments(met) } : {}),
-      ...(sealed.pointers.length > 0 ? { sealed: sealed.pointers } : {}),
-    },
-    met,
-    taken,
   };
 }
 
-function textIn(taken: readonly Text[], k: number): string {
-  return taken.find((text) => text.k === k)?.text ?? '';
+/** The turn as a refold will see it, where that is not what was given. */
+function readAgain(bytes: Buffer, taken: readonly Text[], people: People): unknown {
+  const line = parseLine(bytes.toString('utf8', 0, bytes.length - 1));
+  if (line === null) throw new TypeError('The turn does not make a line of the record.');
+  const textOf = (k: number): string => taken.find((text) => text.k === k)?.text ?? '';
+  openLine(line, { nameOf: (pseudonym) => people.nameOf(pseudonym), textOf });
+  return line.turn;
 }

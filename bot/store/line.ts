@@ -39,19 +39,43 @@ export function hashOfLine(text: string | Uint8Array): string {
   return hash('sha256', text, 'hex');
 }
 
-/** The text of a line (RFC 8785 canonical JSON, no line end), its `sum` worked out here. */
-export function lineText(line: Omit<JournalLine, 'sum'>): string {
-  const bare = canonicalize(line);
-  if (bare === undefined) throw new TypeError('A journal line must be an object.');
-  // Members are in the order at, n, people, prev, sealed, sum, turn, v, so `sum` goes right before `turn`.
-  const { turn: _turn, v: _v, ...before } = line;
-  const split = (canonicalize(before) ?? '').length - 1;
-  return `${bare.slice(0, split)},"sum":"${sumOf(bare)}"${bare.slice(split)}`;
+/** A line before it is written: its turn is canonical JSON already. */
+export interface LineParts {
+  n: number;
+  at: string;
+  prev: string;
+  people: Record<string, string> | null;
+  sealed: readonly string[];
+  turn: string;
+}
+
+/** A line written: its text with the line end, as bytes, with its sum and hash. */
+export interface WrittenLine {
+  bytes: Buffer;
+  sum: string;
+  hash: string;
+}
+
+/** Writes a line as RFC 8785 canonical JSON; members are in its order: at, n, people, prev, sealed, sum, turn, v. */
+export function writeLine(parts: LineParts): WrittenLine {
+  const people = parts.people === null ? '' : `"people":${canonicalize(parts.people)},`;
+  const sealed = parts.sealed.length === 0 ? '' : `,"sealed":${JSON.stringify(parts.sealed)}`;
+  const before = `{"at":"${parts.at}","n":${parts.n},${people}"prev":"${parts.prev}"${sealed}`;
+  const bytes = Buffer.from(`${before},"sum":"--------","turn":${parts.turn},"v":${schemaVersion}}\n`);
+  // In bytes, `before` is as long as it is only where it is ASCII: pointers may not be.
+  const at = Buffer.byteLength(before);
+  const sum = hexOf(crc32(bytes.subarray(at + 17, -1), crc32(bytes.subarray(0, at))));
+  bytes.write(sum, at + 8, 'latin1');
+  return { bytes, sum, hash: hashOfLine(bytes.subarray(0, -1)) };
 }
 
 /** CRC-32 of a text's UTF-8 bytes, 8 hex digits. */
 export function sumOf(text: string | Uint8Array): string {
-  return crc32(text).toString(16).padStart(8, '0');
+  return hexOf(crc32(text));
+}
+
+function hexOf(crc: number): string {
+  return crc.toString(16).padStart(8, '0');
 }
 
 const headPattern = /^\{"at":"(\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(?:\.\d{1,9})?Z)","n":([1-9]\d{0,15}),/;
