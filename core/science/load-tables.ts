@@ -1,5 +1,5 @@
 /** How far a value's source was read: itself, as a quotation, worked out again here, or not at all. */
-export type Known = 'seen' | 'quoted' | 'computed' | 'from memory';
+type Known = 'seen' | 'quoted' | 'computed' | 'from memory';
 
 /** What is in the load, as CDC's table divides it. */
 export type Goods = 'wrapped instruments' | 'textile packs' | 'wrapped utensils';
@@ -19,7 +19,7 @@ export interface HoldRow {
 export type LoadTableName = 'uk' | 'us-gravity' | 'us-prevacuum';
 
 /** How far above its own temperature a US row or a validated cycle reaches, kelvin; assumed (EN 285 uses 3, EN 13060 4). */
-export const ABOVE_KELVIN = 3;
+const ABOVE_KELVIN = 3;
 
 const UK_SOURCE = 'HTM 01-05:2013, sterilisation chapter';
 const CDC_SOURCE =

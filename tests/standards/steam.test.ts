@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { f0OfHold, f0OfProfile, lethalRate } from '../../core/science/f0.ts';
+import { F0_REFERENCE, f0OfHold, f0OfProfile, lethalRate } from '../../core/science/f0.ts';
 import type { Goods, LoadTableName } from '../../core/science/load-tables.ts';
 import { LOAD_TABLES } from '../../core/science/load-tables.ts';
 import { judgeHold } from '../../core/science/sterilisation.ts';
@@ -100,6 +100,7 @@ describe('F0', () => {
     '%d °C for %d min is %d (Lundahl 2007, abstract; 21 CFR 212.3 as proposed 1976; known: quoted)',
     (celsius, minutes, f0) => {
       expect(f0OfHold(celsius, minutes)).toBeCloseTo(f0, 12);
+      expect(F0_REFERENCE).toEqual({ celsius: 121.1, z: 10 });
     },
   );
 
