@@ -81,6 +81,8 @@ export type Day =
       readonly which: 'plain' | 'last' | 'this' | 'next';
     }
   | { readonly sort: 'year-named'; readonly year: number }
+  /** "Week commencing 3 Nov": the Monday-to-Sunday week that holds the date. */
+  | { readonly sort: 'week-of'; readonly of: Day }
   /** "The last 7 days", "next 3 days": today included. */
   | { readonly sort: 'run'; readonly days: number };
 

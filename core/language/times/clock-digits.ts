@@ -1,0 +1,119 @@
+import type { CueStrength } from './cue.ts';
+import { beFollows, countedAfter, idBefore, mayFollow } from './guards.ts';
+import { meridiemAt, timeOf } from './meridiem.ts';
+import { digitsAt, gluedAt, numberAt, type Parsed, type Scan, textAt } from './scan.ts';
+import type { Clock } from './time-span.ts';
+
+type Time = Clock & { sort: 'time' };
+
+/** Words that make the number before them an hour of the day. */
+const HOURS = new Set(['h', 'hrs', 'hours', 'hr']);
+
+/** A clock time in figures, or an hour in words: "14:05", "10.30", "1030", "10h30", "2pm", "9 o'clock", "at 9", "ten thirty". */
+export function digitalAt(scan: Scan, i: number, cue: CueStrength): Parsed<Time> | null {
+  const digits = digitsAt(scan, i);
+  if (cue === 'none' && idBefore(scan, i)) return null;
+  if (digits === '') return wordsAt(scan, i, cue);
+  if (digits.length > 2) return packedAt(scan, i, digits, cue);
+  return (
+    separatedAt(scan, i, digits, cue) ?? hourAt(scan, i, Number(digits), i + 1, cue, digits.startsWith('0'))
+  );
+}
+
+/** "14:05", "10.30", "10h30". A dot or a comma-free pair alone may be a measure, so it needs a cue or am/pm. */
+function separatedAt(scan: Scan, i: number, digits: string, cue: CueStrength): Parsed<Time> | null {
+  const mark = gluedAt(scan, i + 1);
+  if (mark !== ':' && mark !== '.' && mark !== 'h' && mark !== ';') return null;
+  const minutes = gluedAt(scan, i + 2);
+  if (!/^\d\d$/.test(minutes)) return null;
+  let next = i + 3;
+  if (mark === ':' && gluedAt(scan, next) === ':' && /^\d\d$/.test(gluedAt(scan, next + 1))) next += 2;
+  if (gluedAt(scan, next) === mark && /^\d+$/.test(gluedAt(scan, next + 1))) return null;
+  const meridiem = meridiemAt(scan, next);
+  if (meridiem === null && countedAfter(scan, next) && !HOURS.has(textAt(scan, next))) return null;
+  if ((mark === '.' || mark === ';') && cue === 'none' && meridiem === null) return null;
+  const value = timeOf(Number(digits), Number(minutes), meridiem?.value ?? null, digits.startsWith('0'));
+  if (value === null) return null;
+  const end = meridiem?.next ?? next;
+  return { value, next: HOURS.has(textAt(scan, end)) ? end + 1 : end };
+}
+
+/** "1030", "0930hrs", "930": four figures after a cue; three only on the quarters, since 134 is a temperature. */
+function packedAt(scan: Scan, i: number, digits: string, cue: CueStrength): Parsed<Time> | null {
+  const hour = Number(digits.slice(0, -2));
+  const minute = Number(digits.slice(-2));
+  const meridiem = meridiemAt(scan, i + 1);
+  const hours = HOURS.has(textAt(scan, i + 1));
+  const evident = meridiem !== null || (hours && digits.length === 4);
+  if (!evident) {
+    if (cue === 'none' || cue === 'evident' || countedAfter(scan, i + 1)) return null;
+    if (digits.length === 3 && (minute % 15 !== 0 || hour < 2)) return null;
+    // "since 2026" is a year.
+    if (cue === 'weak' && hour === 20) return null;
+    if (!mayFollow(scan, i + 1) && cue === 'weak') return null;
+  }
+  const value = timeOf(hour, minute, meridiem?.value ?? null, digits.startsWith('0'));
+  if (value === null) return null;
+  return { value, next: meridiem?.next ?? (hours ? i + 2 : i + 1) };
+}
+
+/** "ten", "ten thirty", "nine oh five", "two o'clock". */
+function wordsAt(scan: Scan, i: number, cue: CueStrength): Parsed<Time> | null {
+  const hour = numberAt(scan, i);
+  if (hour === null || hour.value > 12) return null;
+  const oh = textAt(scan, hour.next) === 'oh' ? hour.next + 1 : hour.next;
+  const minute = textAt(scan, hour.next) === '-' ? null : numberAt(scan, oh);
+  const spoken = minute !== null && digitsAt(scan, oh) === '' && (minute.value >= 10 || oh > hour.next);
+  if (spoken && minute !== null) {
+    const meridiem = meridiemAt(scan, minute.next);
+    const counted = countedAfter(scan, minute.next);
+    if ((cue !== 'none' && cue !== 'evident' && !counted) || meridiem !== null) {
+      const value = timeOf(hour.value, minute.value, meridiem?.value ?? null);
+      return value === null ? null : { value, next: meridiem?.next ?? minute.next };
+    }
+  }
+  return hourAt(scan, i, hour.value, hour.next, cue, false);
+}
+
+/** An hour alone: "2pm", "9 o'clock", "14h"; bare only after a cue that allows it. */
+function hourAt(
+  scan: Scan,
+  i: number,
+  hour: number,
+  next: number,
+  cue: CueStrength,
+  leadingZero: boolean,
+): Parsed<Time> | null {
+  const meridiem = meridiemAt(scan, next);
+  if (meridiem !== null) return made(timeOf(hour, 0, meridiem.value), meridiem.next);
+  const clock = oclockAt(scan, next);
+  if (clock > 0) {
+    const after = meridiemAt(scan, clock);
+    return made(timeOf(hour, 0, after?.value ?? null, leadingZero), after?.next ?? clock);
+  }
+  if (gluedAt(scan, next) === 'ish' && hour >= 1 && hour <= 12 && !countedAfter(scan, next + 1))
+    return made(timeOf(hour, 0, null), next);
+  if (cue === 'none' || cue === 'evident') return null;
+  if (gluedAt(scan, next) === 'h' && cue === 'strong')
+    return made(timeOf(hour, 0, null, leadingZero), next + 1);
+  if (hour < 1 || hour > 12 || !bareAllowed(scan, i, next, cue)) return null;
+  return made(timeOf(hour, 0, null, leadingZero), next);
+}
+
+function bareAllowed(scan: Scan, i: number, next: number, cue: CueStrength): boolean {
+  if (countedAfter(scan, next)) return false;
+  if (gluedAt(scan, next) !== '' && !/^[,.;:!?)\-'"\n]/.test(gluedAt(scan, next))) return false;
+  if (cue === 'list') return !beFollows(scan, next) && mayFollow(scan, next);
+  if (cue === 'range') return mayFollow(scan, next) || !/^\d/.test(textAt(scan, i));
+  return cue === 'strong' || (mayFollow(scan, next) && !beFollows(scan, next));
+}
+
+function oclockAt(scan: Scan, i: number): number {
+  const text = textAt(scan, i);
+  if (text === "o'clock" || text === 'oclock' || text === "o'clocks") return i + 1;
+  return text === 'o' && textAt(scan, i + 1) === 'clock' ? i + 2 : 0;
+}
+
+function made(value: Time | null, next: number): Parsed<Time> | null {
+  return value === null ? null : { value, next };
+}

@@ -1,0 +1,118 @@
+import { calendarParts, LONGEST_DATE } from './calendar.ts';
+import { countedAfter, gluedNumber, idBefore, mayFollow } from './guards.ts';
+import { digitsAt, gluedAt, type Parsed, type Scan, textAt } from './scan.ts';
+import type { Day, TimeContext } from './time-span.ts';
+import { BOLD_MONTHS, MONTH_WORDS, ORDINAL_WORDS } from './words.ts';
+
+export type DateDay = Day & { sort: 'date' };
+
+/** What a date is read against: the order of 3/11, and whether a cue or a weekday vouches for a doubtful one. */
+export interface DateCue {
+  readonly order: TimeContext['dates'];
+  readonly cued: boolean;
+}
+
+/** A calendar date: "3 November", "Nov 14th 2026", "3/11", "2026-12-25", "24th", "the second of November". */
+export function dateAt(scan: Scan, i: number, cue: DateCue): Parsed<DateDay> | null {
+  const start = textAt(scan, i) === 'the' ? i + 1 : i;
+  const end = monthLastAt(scan, start) ?? monthFirstAt(scan, start) ?? figuresAt(scan, start, cue);
+  if (end !== null) return calendarAt(scan, start, end, cue.order);
+  return dayAlone(scan, start, start > i || cue.cued);
+}
+
+/** Past an ordinal ending glued to the number before it, else the same place. */
+function pastOrdinal(scan: Scan, i: number): number {
+  return /^(st|nd|rd|th)$/.test(gluedAt(scan, i)) ? i + 1 : i;
+}
+
+function dayDigits(scan: Scan, i: number): boolean {
+  const digits = digitsAt(scan, i);
+  return digits.length > 0 && digits.length <= 2 && Number(digits) >= 1 && Number(digits) <= 31;
+}
+
+/** "3 November", "3rd of Nov 2026", "the second of November". */
+function monthLastAt(scan: Scan, i: number): number | null {
+  if (!dayDigits(scan, i) && !ORDINAL_WORDS.has(textAt(scan, i))) return null;
+  const ordinal = dayDigits(scan, i) ? pastOrdinal(scan, i + 1) : i + 1;
+  const of = textAt(scan, ordinal) === 'of' || textAt(scan, ordinal) === '-' ? ordinal + 1 : ordinal;
+  const word = textAt(scan, of);
+  if (!MONTH_WORDS.has(word) || idBefore(scan, i)) return null;
+  if (ordinal === i + 1 && of === ordinal && ORDINAL_WORDS.has(textAt(scan, i))) return null;
+  // "Tip 4 may fog": the verb needs an ordinal or "of" to be the month, or nothing after it.
+  if (word === 'may' && ordinal === i + 1 && of === ordinal && !mayFollow(scan, of + 1)) return null;
+  return pastYear(scan, of + 1);
+}
+
+/** "November 14th", "Nov 14, 2026". */
+function monthFirstAt(scan: Scan, i: number): number | null {
+  const word = textAt(scan, i);
+  if (!MONTH_WORDS.has(word)) return null;
+  const the = textAt(scan, i + 1) === 'the' ? i + 2 : i + 1;
+  if (!dayDigits(scan, the)) return null;
+  const ordinal = pastOrdinal(scan, the + 1);
+  const shy = !BOLD_MONTHS.has(word) && word.length > 3;
+  if (ordinal === the + 1) {
+    if (shy && !mayFollow(scan, ordinal)) return null;
+    if (countedAfter(scan, ordinal) || /^[:.h]$/.test(gluedAt(scan, ordinal))) return null;
+  }
+  return pastYear(scan, ordinal);
+}
+
+function pastYear(scan: Scan, i: number): number {
+  const at = textAt(scan, i) === ',' ? i + 1 : i;
+  return /^20\d\d$/.test(digitsAt(scan, at)) && !countedAfter(scan, at + 1) ? at + 1 : i;
+}
+
+/** "3/11", "3/11/26", "3.11.2026", "2026-12-25": two figures alone only where a cue vouches for them. */
+function figuresAt(scan: Scan, i: number, cue: DateCue): number | null {
+  const digits = digitsAt(scan, i);
+  const mark = gluedAt(scan, i + 1);
+  if (digits === '' || !/^[-/.]$/.test(mark) || !gluedNumber(scan, i + 2) || idBefore(scan, i)) return null;
+  const second = digitsAt(scan, i + 2);
+  const third = gluedAt(scan, i + 3) === mark && gluedNumber(scan, i + 4) ? digitsAt(scan, i + 4) : '';
+  if (/^20\d\d$/.test(digits)) return mark === '-' && second.length <= 2 && third !== '' ? i + 5 : null;
+  if (digits.length > 2 || second.length > 2) return null;
+  if (/^(20)?\d\d$/.test(third)) return third.length === 4 || (cue.cued && mark === '/') ? i + 5 : null;
+  if (mark !== '/' || !cue.cued || third !== '' || countedAfter(scan, i + 3)) return null;
+  return i + 3;
+}
+
+function calendarAt(
+  scan: Scan,
+  from: number,
+  to: number,
+  order: TimeContext['dates'],
+): Parsed<DateDay> | null {
+  let text = '';
+  for (let i = from; i < to; i++) {
+    const token = scan.tokens[i];
+    if (token === undefined || scan.blocked[i] === true) return null;
+    const word = ORDINAL_WORDS.get(token.text);
+    text += (token.spaced && text !== '' ? ' ' : '') + (word === undefined ? token.text : String(word));
+  }
+  if (text.length > LONGEST_DATE) return null;
+  const parts = calendarParts(text, order);
+  return parts === null ? null : { value: { sort: 'date', ...parts }, next: to };
+}
+
+/** "The 14th", "24th": a place in a row ("the 2nd scan") unless what follows lets it be a date. */
+function dayAlone(scan: Scan, i: number, cued: boolean): Parsed<DateDay> | null {
+  if (!dayDigits(scan, i) || !cued || idBefore(scan, i)) return null;
+  const next = pastOrdinal(scan, i + 1);
+  if (next === i + 1 || !dateMayEnd(scan, next)) return null;
+  return { value: { sort: 'date', day: Number(digitsAt(scan, i)) }, next };
+}
+
+const AFTER_DATE = new Set(
+  (
+    'and or to till until til thru through at on in from for by before after we i it the is was are were will please pls ' +
+    "thanks inclusive onwards we're we'll closed open off only morning afternoon & with 's this next that they"
+  ).split(' '),
+);
+
+export function dateMayEnd(scan: Scan, i: number): boolean {
+  const token = scan.tokens[i];
+  return (
+    token === undefined || token.kind === 'mark' || AFTER_DATE.has(token.text) || MONTH_WORDS.has(token.text)
+  );
+}

@@ -1,0 +1,87 @@
+import { type DateCue, dateMayEnd } from './date.ts';
+import { dayAt } from './day.ts';
+import { digitsAt, gluedAt, type Parsed, type Scan, textAt } from './scan.ts';
+import type { Day, DayRange } from './time-span.ts';
+
+const TO: ReadonlySet<string> = new Set(['to', 'till', 'until', 'til', 'thru', 'through', '-', '--']);
+
+/** Days in the order said: one, a stretch ("24th to 2nd Jan", "Mon-Wed"), or a list ("Thursday and Friday"). */
+export function daysAt(scan: Scan, i: number, cue: DateCue, between: boolean): Parsed<DayRange[]> | null {
+  const first = rangeAt(scan, i, cue, between);
+  if (first === null) return null;
+  const days = [first.value];
+  let next = first.next;
+  while (days.length < 14) {
+    const more = listedAt(scan, next, cue, days);
+    if (more === null) break;
+    days.push(more.value);
+    next = more.next;
+  }
+  return { value: days, next };
+}
+
+function rangeAt(scan: Scan, i: number, cue: DateCue, between: boolean): Parsed<DayRange> | null {
+  const bare = bareFirstAt(scan, i, cue, between);
+  if (bare !== null) return bare;
+  const first = dayAt(scan, i, cue);
+  if (first === null) return null;
+  const last = lastAt(scan, first.next, first.value, cue, between);
+  return last === null
+    ? { value: { first: first.value }, next: first.next }
+    : { value: { first: first.value, last: last.value }, next: last.next };
+}
+
+function pastTo(scan: Scan, i: number, between: boolean): number {
+  const word = textAt(scan, i);
+  if (between && (word === 'and' || word === '&')) return i + 1;
+  if (!TO.has(word)) return -1;
+  return textAt(scan, i + 1) === 'and' && textAt(scan, i + 2) === 'including' ? i + 3 : i + 1;
+}
+
+function lastAt(scan: Scan, i: number, first: Day, cue: DateCue, between: boolean): Parsed<Day> | null {
+  const to = pastTo(scan, i, between);
+  if (to < 0) return null;
+  const day = dayAt(scan, to, { order: cue.order, cued: true });
+  if (day !== null) return day.value.sort === 'year-named' && first.sort !== 'year-named' ? null : day;
+  // "Dec 24 to 26": the month is said once.
+  const digits = digitsAt(scan, to);
+  const number = Number(digits);
+  if (first.sort !== 'date' || first.month === undefined || digits === '' || digits.length > 2) return null;
+  if (number <= first.day || number > 31 || !dateMayEnd(scan, to + 1) || /^[:.]$/.test(gluedAt(scan, to + 1)))
+    return null;
+  return { value: { sort: 'date', day: number, month: first.month }, next: to + 1 };
+}
+
+/** "24 to 26 Dec", "24-26 December", "3 and 7 November" after "between": the month comes with the second. */
+function bareFirstAt(scan: Scan, i: number, cue: DateCue, between: boolean): Parsed<DayRange> | null {
+  const start = textAt(scan, i) === 'the' ? i + 1 : i;
+  const digits = digitsAt(scan, start);
+  const day = Number(digits);
+  if (digits === '' || digits.length > 2 || day < 1 || day > 31) return null;
+  const to = pastTo(scan, start + 1, between);
+  if (to < 0) return null;
+  const last = dayAt(scan, to, { order: cue.order, cued: true });
+  if (last === null || last.value.sort !== 'date' || last.value.month === undefined || last.value.day <= day)
+    return null;
+  return { value: { first: { ...last.value, day }, last: last.value }, next: last.next };
+}
+
+const AND: ReadonlySet<string> = new Set(['and', '&', ',', '+', '/', 'or']);
+
+function listedAt(scan: Scan, i: number, cue: DateCue, sofar: readonly DayRange[]): Parsed<DayRange> | null {
+  let next = i;
+  while (next < i + 2 && AND.has(textAt(scan, next))) next++;
+  if (next === i) return null;
+  const more = rangeAt(scan, next, { order: cue.order, cued: true }, false);
+  if (more === null || !sofar.every(({ first }) => mixes(first, more.value.first))) return null;
+  return more;
+}
+
+/** Days that people list together; a weekday after "yesterday," begins another matter. */
+function mixes(a: Day, b: Day): boolean {
+  const ahead = (day: Day) => day.sort === 'offset' && day.days >= 0;
+  if (ahead(a) && ahead(b)) return true;
+  if (a.sort === 'date' && b.sort === 'date') return true;
+  if (a.sort === 'month-named' && b.sort === 'month-named') return true;
+  return a.sort === 'weekday' && b.sort === 'weekday' && b.which === 'plain';
+}

@@ -1,0 +1,72 @@
+import { type Scan, textAt } from './scan.ts';
+import { RELATIVE_DAYS, WEEKDAY_WORDS } from './words.ts';
+
+const set = (words: string): ReadonlySet<string> => new Set(words.split(' '));
+
+/** A number after one of these is an id or a setting, never a time. */
+const ID_NOUNS = set(
+  'tip tips load loads cycle cycles room rooms surgery surgeries surg rm chair scanner scanners autoclave number ' +
+    'no nos num # t batch bay bays op ops operatory patient patients unit pouch pouches bag run test strip id ids',
+);
+
+/** A number before one of these is a count, a measure or a duration. */
+const COUNTED = set(
+  'scan scans tips mins min minute minutes sec secs second seconds hour hours hrs hr days day week weeks wk wks ' +
+    'month months degrees degree deg degs c f celsius centigrade fahrenheit percent % ° x times loads cycles ' +
+    'patients pts pt people bookings appointments appts appointment of uses goes more left other others covers ' +
+    'pouches bags cases impressions new old used dirty clean sterile spare extra packs boxes rooms ' +
+    'surgeries scanners bar psi kpa ml mm cm km miles mile metres pounds quid kg g different or/and total attempts',
+);
+
+/** "Reading 18 at 9": the words that turn "at 18" into a temperature. */
+const TEMPERATURE = set(
+  'temp temps temperature reading reads read showing shows sitting thermometer thermostat heating degrees set ' +
+    'sterilised sterilized sterilise ran run running held hold holding cycle band',
+);
+
+/** Words that may follow a bare hour after a weak cue ("about 5 on blue", "by 4 please"). */
+const FOLLOWS = set(
+  'on in at for with and then so but please pls plz today tomorrow yesterday this to from by before after until ' +
+    'till since when if or we i it all everyone thanks thx ta cheers as because cos ish is was the',
+);
+
+/** "4 and 6 are dirty": what comes before these is a subject, not a time. */
+const BE = set('are is were was need needs look looks have has');
+
+/** True where the token before marks the number at `i` as an id. */
+export function idBefore(scan: Scan, i: number): boolean {
+  return ID_NOUNS.has(textAt(scan, i - 1));
+}
+
+/** True where the words from `next` on make the number before them a count, a measure or part of a larger number. */
+export function countedAfter(scan: Scan, next: number): boolean {
+  const text = textAt(scan, next);
+  if (COUNTED.has(text)) return true;
+  const token = scan.tokens[next];
+  if (token === undefined || token.spaced) return false;
+  if (text === '/' || text === '%' || text === '°') return true;
+  if (text === 'c' || text === 'f' || text === 'x') return true;
+  return (text === '.' || text === ',') && gluedNumber(scan, next + 1);
+}
+
+export function gluedNumber(scan: Scan, i: number): boolean {
+  const token = scan.tokens[i];
+  return token !== undefined && token.kind === 'number' && !token.spaced;
+}
+
+/** True where the words before the cue at `i` speak of a temperature or a cycle. */
+export function temperatureBefore(scan: Scan, i: number): boolean {
+  return TEMPERATURE.has(textAt(scan, i - 1));
+}
+
+/** True where nothing, a mark, or a word that may follow a time stands at `next`. */
+export function mayFollow(scan: Scan, next: number): boolean {
+  const token = scan.tokens[next];
+  if (token === undefined || token.kind === 'mark') return true;
+  return FOLLOWS.has(token.text) || WEEKDAY_WORDS.has(token.text) || RELATIVE_DAYS.has(token.text);
+}
+
+/** True where a verb of being follows, so that a list of numbers before it is what is spoken of. */
+export function beFollows(scan: Scan, next: number): boolean {
+  return BE.has(textAt(scan, next));
+}

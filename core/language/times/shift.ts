@@ -1,0 +1,183 @@
+import { countedAfter } from './guards.ts';
+import { anyPhraseAt, digitsAt, gluedAt, numberAt, type Parsed, type Scan, textAt } from './scan.ts';
+import type { Day, TimeSpan } from './time-span.ts';
+import { UNITS } from './words.ts';
+
+type Shift = NonNullable<TimeSpan['shift']>;
+export type Shifted = { readonly shift: Shift } | { readonly day: Day };
+
+const phrases = (list: string): string[][] => list.split('|').map((phrase) => phrase.trim().split(' '));
+const VAGUE_AGO = phrases(
+  'a while ago | a while back | a little while ago | a little while back | a bit ago | a bit back | ages ago | some time ago | ' +
+    'sometime ago | a little earlier | a bit earlier | not long ago | while ago | bit ago | quite a while ago',
+);
+const MOMENTS = phrases(
+  'moments ago | a moment ago | just this minute | seconds ago | secs ago | a sec ago | a second ago | this minute | this second',
+);
+const VAGUE_AHEAD = phrases(
+  'in a bit | in a while | in a little while | in a little bit | in a sec | in a second | in a mo | in a moment | in a tick | shortly | soon',
+);
+
+/** "20 min ago", "an hour back", "in 20", "in half an hour", "in the last hour", "2 days ago". */
+export function shiftAt(scan: Scan, i: number): Parsed<Shifted> | null {
+  const vague = anyPhraseAt(scan, i, VAGUE_AGO);
+  if (vague > 0) return { value: { shift: { minutes: null, sense: 'ago' } }, next: vague };
+  const moments = anyPhraseAt(scan, i, MOMENTS);
+  if (moments > 0) return { value: { shift: { minutes: 0, sense: 'ago' } }, next: moments };
+  const ahead = anyPhraseAt(scan, i, VAGUE_AHEAD);
+  if (ahead > 0) return { value: { shift: { minutes: null, sense: 'ahead' } }, next: ahead };
+  const first = textAt(scan, i);
+  if (first === 'in' || first === 'within')
+    return withinAt(scan, i + 1) ?? (first === 'in' ? inAt(scan, i + 1) : null);
+  if (first === 'over' || first === 'during') return withinAt(scan, i + 1);
+  return agoAt(scan, i);
+}
+
+/** "the last hour", "the past 20 minutes". */
+function withinAt(scan: Scan, i: number): Parsed<Shifted> | null {
+  const at = textAt(scan, i) === 'the' ? i + 1 : i;
+  const word = textAt(scan, at);
+  if (word !== 'last' && word !== 'past') return null;
+  const length = lengthAt(scan, at + 1);
+  if (length === null || length.value >= 1440) return null;
+  return { value: { shift: { minutes: -length.value, sense: 'within' } }, next: length.next };
+}
+
+function agoAt(scan: Scan, i: number): Parsed<Shifted> | null {
+  const about = /^(about|around|roughly|approx|like|maybe|only|over|nearly|~)$/.test(textAt(scan, i))
+    ? i + 1
+    : i;
+  const length = lengthAt(scan, about);
+  if (length === null) return null;
+  const end =
+    /^(or)$/.test(textAt(scan, length.next)) && textAt(scan, length.next + 1) === 'so'
+      ? length.next + 2
+      : length.next;
+  const word = textAt(scan, end);
+  if (word === 'ago' || word === 'previous' || (word === 'back' && !placeFollows(scan, end + 1)))
+    return made(-length.value, 'ago', end + 1);
+  if (word === 'from' && /^(now|today)$/.test(textAt(scan, end + 1)))
+    return made(length.value, 'ahead', end + 2);
+  return null;
+}
+
+/** "20 min back in surgery 2": there `back` belongs to the place. */
+function placeFollows(scan: Scan, i: number): boolean {
+  return /^(in|at|from|on|to|with)$/.test(textAt(scan, i));
+}
+
+/** Bare minutes that "in" may stand before: smaller or odd numbers are rather rooms. */
+const BARE = new Set([10, 15, 20, 25, 30, 40, 45, 50, 60, 90]);
+
+function inAt(scan: Scan, i: number): Parsed<Shifted> | null {
+  const about = /^(about|around|roughly|another|approx|like|say)$/.test(textAt(scan, i)) ? i + 1 : i;
+  const length = lengthAt(scan, about);
+  if (length !== null) {
+    // "20 degrees in 5 min flat" is no appointment; "in an hour's time" is.
+    const own =
+      textAt(scan, length.next) === "'s" || textAt(scan, length.next) === "'" ? length.next + 1 : length.next;
+    return made(length.value, 'ahead', textAt(scan, own) === 'time' ? own + 1 : own);
+  }
+  const bare = numberAt(scan, about);
+  if (bare === null || !bareMinutes(scan, i, bare.value) || countedAfter(scan, bare.next)) return null;
+  const after = scan.tokens[bare.next];
+  const ends =
+    after === undefined ||
+    after.kind === 'mark' ||
+    /^(please|pls|plz|or|thanks|ta|then|and|cheers)$/.test(after.text);
+  return ends ? made(bare.value, 'ahead', bare.next) : null;
+}
+
+/** "Remind me in 5" is minutes, where "scan in 5" is a room. */
+function bareMinutes(scan: Scan, i: number, value: number): boolean {
+  if (BARE.has(value)) return true;
+  if (value < 1 || value > 90) return false;
+  for (let at = i - 2; at >= Math.max(0, i - 8); at--)
+    if (/^(remind|snooze|nudge|prod|later|ask|ping)$/.test(textAt(scan, at))) return true;
+  return false;
+}
+
+function made(minutes: number, sense: 'ago' | 'ahead', next: number): Parsed<Shifted> {
+  if (Math.abs(minutes) >= 1440 && minutes % 1440 === 0)
+    return { value: { day: { sort: 'offset', days: minutes / 1440 } }, next };
+  return { value: { shift: { minutes: Math.round(minutes * 60) / 60, sense } }, next };
+}
+
+/** A length of time in minutes: "20 min", "an hour and a half", "half an hour", "1.5 hours", "1h20", "a couple of hours". */
+export function lengthAt(scan: Scan, i: number): Parsed<number> | null {
+  return fractionAt(scan, i) ?? countedLengthAt(scan, i);
+}
+
+function fractionAt(scan: Scan, i: number): Parsed<number> | null {
+  const start = textAt(scan, i) === 'a' ? i + 1 : i;
+  const word = textAt(scan, start);
+  let at = start + 1;
+  let share = 0;
+  if (word === 'half') share = 0.5;
+  else if (word === 'quarter') share = 0.25;
+  else if (textAt(scan, i) === 'three' && textAt(scan, i + 1) === 'quarters') {
+    share = 0.75;
+    at = i + 2;
+  } else return null;
+  if (textAt(scan, at) === 'of') at++;
+  if (/^(an?|-)$/.test(textAt(scan, at))) at++;
+  const unit = textAt(scan, at);
+  return unit === 'hour' || unit === 'hr' ? { value: share * 60, next: at + 1 } : null;
+}
+
+function countedLengthAt(scan: Scan, i: number): Parsed<number> | null {
+  const count = amountAt(scan, i);
+  if (count === null) return null;
+  // "An hour and a half"; "an hour or two".
+  const bare = textAt(scan, count.next);
+  const size = UNITS.get(bare);
+  if (
+    size === undefined ||
+    (bare.length === 1 && gluedAt(scan, count.next) === '' && bare !== 'h' && bare !== 'm')
+  )
+    return null;
+  let value = count.value * size;
+  let next = count.next + 1;
+  if (size === 60) {
+    const half = anyPhraseAt(scan, next, HALF_MORE);
+    const quarter = anyPhraseAt(scan, next, QUARTER_MORE);
+    if (half > 0) return { value: value + 30, next: half };
+    if (quarter > 0) return { value: value + 15, next: quarter };
+    const more = moreMinutes(scan, next);
+    if (more !== null) {
+      value += more.value;
+      next = more.next;
+    }
+  }
+  return { value, next };
+}
+
+const HALF_MORE = phrases('and a half | and half | n a half | & a half');
+const QUARTER_MORE = phrases('and a quarter');
+
+/** "1h20", "1 hr 20 min", "2 hours and ten minutes". */
+function moreMinutes(scan: Scan, i: number): Parsed<number> | null {
+  const at = textAt(scan, i) === 'and' ? i + 1 : i;
+  const count = numberAt(scan, at);
+  if (count === null || count.value > 59) return null;
+  if (UNITS.get(textAt(scan, count.next)) === 1) return { value: count.value, next: count.next + 1 };
+  return at === i && /^\d\d$/.test(gluedAt(scan, i)) ? count : null;
+}
+
+/** How many: "20", "1.5", "2 and a half", "a", "a couple of", "a few" (taken as three), "several" (five). */
+function amountAt(scan: Scan, i: number): Parsed<number> | null {
+  const start = /^(a|an|the)$/.test(textAt(scan, i)) ? i + 1 : i;
+  const word = textAt(scan, start);
+  if (word === 'couple' || word === 'cpl')
+    return { value: 2, next: textAt(scan, start + 1) === 'of' ? start + 2 : start + 1 };
+  if (word === 'few') return { value: 3, next: start + 1 };
+  if (word === 'several') return { value: 5, next: start + 1 };
+  if (start > i) return { value: 1, next: start };
+  const whole = numberAt(scan, i);
+  if (whole === null)
+    return UNITS.get(textAt(scan, i)) === 60 && textAt(scan, i).length > 1 ? { value: 1, next: i } : null;
+  const fraction = gluedAt(scan, whole.next) === '.' ? digitsAt(scan, whole.next + 1) : '';
+  if (fraction !== '') return { value: Number(`${whole.value}.${fraction}`), next: whole.next + 2 };
+  const half = anyPhraseAt(scan, whole.next, HALF_MORE);
+  return half > 0 ? { value: whole.value + 0.5, next: half } : whole;
+}
