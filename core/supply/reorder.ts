@@ -55,9 +55,7 @@ export function reorder(stock: TipStock): Reorder | undefined {
   const cyclesLeft = stock.cyclesLeft.reduce((sum, cycles) => sum + Math.max(0, cycles), 0);
   const orderInDays = Math.max(0, (cyclesLeft - point) / meanPerDay);
   const atOrder = Math.min(cyclesLeft, point);
-  const tips = Math.max(
-    1,
-    Math.ceil((point + meanPerDay * stock.coverDays - atOrder) / stock.cyclesPerTip - 1e-9),
-  );
+  const wanted = meanPerDay * stock.coverDays + (point - atOrder);
+  const tips = Math.max(1, Math.ceil(wanted / stock.cyclesPerTip - 1e-9)); // 0.07 · 100 is 7.000000000000001
   return { cyclesLeft, meanPerDay, spreadPerDay, reorderPoint: point, orderInDays, tips };
 }

@@ -27,7 +27,7 @@ export interface TurnaroundLearning {
 }
 
 /** Assumed: 90 min until the site has 5 loads, from then on the median of its last 20. */
-export const TURNAROUND_LEARNING: TurnaroundLearning = { assumedMinutes: 90, leastLoads: 5, lastLoads: 20 };
+const TURNAROUND_LEARNING: TurnaroundLearning = { assumedMinutes: 90, leastLoads: 5, lastLoads: 20 };
 
 /** Turnaround of a site by its own loads, in any order; a load that ended no later than it was sent is a slip and left out. */
 export function learnTurnaround(

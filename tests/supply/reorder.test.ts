@@ -42,6 +42,11 @@ describe('reordering tips', () => {
     );
   });
 
+  it('given just whole tips, then rounding noise orders no tip more', () => {
+    const usesPerDay = [7, ...Array<number>(99).fill(0)];
+    expect(reorder({ ...stock, usesPerDay, coverDays: 100, cyclesPerTip: 7 })?.tips).toBe(1);
+  });
+
   it.each([
     ['four days of use', [5, 5, 5, 5]],
     ['none used', [0, 0, 0, 0, 0]],

@@ -79,6 +79,23 @@ describe('given tips and bookings, when the day is foreseen', () => {
     expect(outlook.stillShort).toBe(1);
   });
 
+  it('then of two scans at once with one tip, one goes without', () => {
+    const outlook = foreseeSupply(day({ tips: tips(1, 'sterile'), bookings: [at(60), at(60)] }));
+    expect(outlook.shortage).toEqual({ at: at(60), booking: 2, short: 1 });
+  });
+
+  it('then the tip of a scan under way can be sent once that is over, and one fitted for a scan to come cannot', () => {
+    const inUse = tips(1, 'fitted', { scanning: true, since: at(-10) });
+    const send = [{ by: at(20), count: 1, tips: ['fitted-1'], fromScans: 0 }];
+    expect(foreseeSupply(day({ tips: inUse, bookings: [at(110)] })).send).toEqual(send);
+    expect(foreseeSupply(day({ tips: inUse, bookings: [at(109)] }))).toMatchObject({
+      send: [],
+      stillShort: 1,
+    });
+    const waiting = day({ tips: tips(1, 'fitted', { since: at(-40) }), bookings: [at(100), at(195)] });
+    expect(foreseeSupply(waiting)).toMatchObject({ send: [], stillShort: 1 });
+  });
+
   it('then tips that go together are one load, at the most urgent one’s time', () => {
     const outlook = foreseeSupply(day({ tips: tips(3, 'used'), bookings: [at(120), at(150), at(180)] }));
     expect(outlook.send).toEqual([
@@ -132,6 +149,7 @@ describe('given tips and bookings, when the day is foreseen', () => {
       0,
     ],
     ['sent 179 min ago, so any moment now', tips(1, 'sent', { since: at(-179) }), 0, 0],
+    ['sent 180 min ago, at the very last', tips(1, 'sent', { since: at(-180) }), 0, 0],
     ['sent 181 min ago and never spoken of since', tips(1, 'sent', { since: at(-181) }), 0, 1],
     ['unknown', tips(1, 'unknown'), 300, 1],
     ['held', tips(1, 'held'), 300, 1],
