@@ -1,6 +1,6 @@
 import type { RuleDefault } from './rule-default.ts';
 
-const STORAGE = 'HTM 01-05:2013 §2.4k (read as quoted)';
+const STORAGE = 'HTM 01-05:2013, read as quoted, §2.4k';
 
 /** Reusable tips: how long they stay good, how many cycles are left, and what is asked about them. */
 export const tipRules = {
