@@ -1,5 +1,5 @@
 import type { CueStrength } from './cue.ts';
-import { beFollows, countedAfter, idBefore, mayFollow } from './guards.ts';
+import { beFollows, countedAfter, idBefore, mayFollow, measuredAfter } from './guards.ts';
 import { meridiemAt, timeOf } from './meridiem.ts';
 import { digitsAt, gluedAt, numberAt, type Parsed, type Scan, textAt } from './scan.ts';
 import type { Clock } from './time-span.ts';
@@ -30,7 +30,7 @@ function separatedAt(scan: Scan, i: number, digits: string, cue: CueStrength): P
   if (mark === ':' && gluedAt(scan, next) === ':' && /^\d\d$/.test(gluedAt(scan, next + 1))) next += 2;
   if (gluedAt(scan, next) === mark && /^\d+$/.test(gluedAt(scan, next + 1))) return null;
   const meridiem = meridiemAt(scan, next);
-  if (meridiem === null && countedAfter(scan, next) && !HOURS.has(textAt(scan, next))) return null;
+  if (meridiem === null && measuredAfter(scan, next) && !HOURS.has(textAt(scan, next))) return null;
   if ((mark === '.' || mark === ';') && cue === 'none' && meridiem === null) return null;
   const value = timeOf(Number(digits), Number(minutes), meridiem?.value ?? null, digits.startsWith('0'));
   if (value === null) return null;
@@ -93,11 +93,26 @@ function hourAt(
   }
   if (gluedAt(scan, next) === 'ish' && hour >= 1 && hour <= 12 && !countedAfter(scan, next + 1))
     return made(timeOf(hour, 0, null), next);
+  if (halfOfDayAt(scan, next) && hour >= 1 && hour <= 12 && !idBefore(scan, i))
+    return made(timeOf(hour, 0, null), next);
   if (cue === 'none' || cue === 'evident') return null;
   if (gluedAt(scan, next) === 'h' && cue === 'strong')
     return made(timeOf(hour, 0, null, leadingZero), next + 1);
   if (hour < 1 || hour > 12 || !bareAllowed(scan, i, next, cue)) return null;
   return made(timeOf(hour, 0, null, leadingZero), next);
+}
+
+/** "9 in the morning", "8 tonight": the part of the day makes the number an hour. */
+function halfOfDayAt(scan: Scan, i: number): boolean {
+  const text = textAt(scan, i);
+  if (text === 'tonight' || text === 'tonite') return true;
+  if (text === 'at') return textAt(scan, i + 1) === 'night';
+  if (text === 'this') return /^(morning|afternoon|evening|arvo)$/.test(textAt(scan, i + 1));
+  return (
+    text === 'in' &&
+    textAt(scan, i + 1) === 'the' &&
+    /^(morning|afternoon|evening|arvo)$/.test(textAt(scan, i + 2))
+  );
 }
 
 function bareAllowed(scan: Scan, i: number, next: number, cue: CueStrength): boolean {

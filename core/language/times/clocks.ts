@@ -26,6 +26,7 @@ const MOVES: ReadonlySet<string> = new Set(
 
 /** Clock times at `i`: one, a list ("9, 10:30 and 2"), or a stretch ("9 to 1"). `afterDay`: a day was said just before. */
 export function clocksAt(scan: Scan, i: number, cue: Cue, afterDay: boolean): Parsed<ClocksSaid> | null {
+  if (cue.word === 'from' && movesBefore(scan, i)) return null;
   const stretch = stretchAt(scan, i, cue, afterDay);
   if (stretch !== null) return stretch;
   const strength = cue.strength === 'range' ? 'weak' : cue.strength;
@@ -41,7 +42,6 @@ export function clocksAt(scan: Scan, i: number, cue: Cue, afterDay: boolean): Pa
 function stretchAt(scan: Scan, i: number, cue: Cue, afterDay: boolean): Parsed<ClocksSaid> | null {
   if (cue.strength === 'strong' || cue.strength === 'weak') return null;
   const vouched = cue.strength === 'range' || afterDay || OPEN.has(textAt(scan, i - 1));
-  if (cue.strength === 'range' && movesBefore(scan, i)) return null;
   const start = clockAt(scan, i, vouched ? 'range' : 'none');
   if (start === null) return null;
   const word = textAt(scan, start.next);

@@ -13,9 +13,9 @@ export function dayAt(scan: Scan, i: number, cue: DateCue): Parsed<Day> | null {
   const found =
     relativeAt(scan, i) ??
     weekdayAt(scan, i, cue) ??
+    dateAt(scan, i, cue) ??
     longerAt(scan, i, cue) ??
-    feastAt(scan, i) ??
-    dateAt(scan, i, cue);
+    feastAt(scan, i);
   if (found === null) return null;
   // "Monday's BI", "October's record".
   return textAt(scan, found.next) === "'s" ? { value: found.value, next: found.next + 1 } : found;

@@ -9,13 +9,18 @@ const ID_NOUNS = set(
     'no nos num # t batch bay bays op ops operatory patient patients unit pouch pouches bag run test strip id ids',
 );
 
-/** A number before one of these is a count, a measure or a duration. */
+/** A number before one of these is a measure or a length of time. */
+const MEASURES =
+  'mins min minute minutes sec secs second seconds hour hours hrs hr days day week weeks wk wks month months degrees ' +
+  'degree deg degs c f celsius centigrade fahrenheit percent % ° x bar psi kpa ml mm cm km miles mile metres ' +
+  'pounds quid kg g';
+const MEASURED = set(MEASURES);
+
+/** A number before one of these, or before a measure, is a count. */
 const COUNTED = set(
-  'scan scans tips mins min minute minutes sec secs second seconds hour hours hrs hr days day week weeks wk wks ' +
-    'month months degrees degree deg degs c f celsius centigrade fahrenheit percent % ° x times loads cycles ' +
-    'patients pts pt people bookings appointments appts appointment of uses goes more left other others covers ' +
-    'pouches bags cases impressions new old used dirty clean sterile spare extra packs boxes rooms ' +
-    'surgeries scanners bar psi kpa ml mm cm km miles mile metres pounds quid kg g different or/and total attempts',
+  `${MEASURES} scan scans tips times loads cycles patients pts pt people bookings appointments appts appointment of ` +
+    'uses goes more left other others covers pouches bags cases impressions new old used dirty clean sterile spare ' +
+    'extra packs boxes rooms surgeries scanners different total attempts',
 );
 
 /** "Reading 18 at 9": the words that turn "at 18" into a temperature. */
@@ -33,9 +38,18 @@ const FOLLOWS = set(
 /** "4 and 6 are dirty": what comes before these is a subject, not a time. */
 const BE = set('are is were was need needs look looks have has');
 
-/** True where the token before marks the number at `i` as an id. */
+/** How far back a list of ids is followed to its noun: longer lists of bare ids beside a time are not written. */
+const LONGEST_LIST = 24;
+
+/** True where the words before mark the number at `i` as an id, alone or in a list ("tips 2, 5 and 7"). */
 export function idBefore(scan: Scan, i: number): boolean {
-  return ID_NOUNS.has(textAt(scan, i - 1));
+  for (let at = i - 1; at >= Math.max(0, i - LONGEST_LIST); at--) {
+    const token = scan.tokens[at];
+    if (token === undefined) return false;
+    if (ID_NOUNS.has(token.text)) return true;
+    if (token.kind !== 'number' && !/^(,|and|&|-|to|\+|\/)$/.test(token.text)) return false;
+  }
+  return false;
 }
 
 /** True where the words from `next` on make the number before them a count, a measure or part of a larger number. */
@@ -47,6 +61,11 @@ export function countedAfter(scan: Scan, next: number): boolean {
   if (text === '/' || text === '%' || text === '°') return true;
   if (text === 'c' || text === 'f' || text === 'x') return true;
   return (text === '.' || text === ',') && gluedNumber(scan, next + 1);
+}
+
+/** True where a unit follows: "10:30 min" is a length, "the 10:30 scan" a time. */
+export function measuredAfter(scan: Scan, next: number): boolean {
+  return MEASURED.has(textAt(scan, next));
 }
 
 export function gluedNumber(scan: Scan, i: number): boolean {

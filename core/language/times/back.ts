@@ -1,0 +1,147 @@
+import { HOUR, type Instant, MINUTE } from '../../time/instant.ts';
+import { addDays, type LocalDate, localDateOf } from '../../time/zone.ts';
+import { vagueBack } from './back-vague.ts';
+import { minutesOn } from './candidates.ts';
+import { datesOf } from './day-dates.ts';
+import { openMinutes, rankOf } from './site-day.ts';
+import { instantOf } from './stretch.ts';
+import type { Assumption, BackTime, Clock, Doubt, TimeContext, TimeSpan } from './time-span.ts';
+
+/** A time said this little after the note is the note's own: clocks differ and people round. */
+const SLACK = 10 * MINUTE;
+/** Further back than this with no day said, another day or a slip is as likely. */
+const FAR = 18 * HOUR;
+
+/** The time a fact happened at, looking back from the note. Never after it; a time that cannot lie before it has a `doubt`. */
+export function resolveBack(span: TimeSpan, context: TimeContext): BackTime {
+  const { at } = context;
+  if (span.now === true) return { when: at, assumed: [] };
+  if (span.shift !== undefined) return shiftedBack(span.shift, context);
+  if (span.range !== undefined) return rangeBack(span, span.range, context);
+  const clock = span.clocks.at(-1);
+  if (clock === undefined) return vagueBack(span, context);
+  const point = pointBack(clock, span, context);
+  const several = span.clocks.length > 1 ? 'several' : undefined;
+  return bounded(span, point, several, context);
+}
+
+function shiftedBack(shift: NonNullable<TimeSpan['shift']>, context: TimeContext): BackTime {
+  const { at } = context;
+  if (shift.sense === 'ahead') return { when: at, assumed: [], doubt: 'future' };
+  if (shift.minutes === null) return vagueBack({ part: 'earlier', days: [], bound: 'at' }, context);
+  const then = at + shift.minutes * MINUTE;
+  return shift.sense === 'within' ? { when: at, earliest: then, assumed: [] } : { when: then, assumed: [] };
+}
+
+/** "Between 10 and 11": a stretch, so the note's own time stands. */
+function rangeBack(span: TimeSpan, range: NonNullable<TimeSpan['range']>, context: TimeContext): BackTime {
+  const { at } = context;
+  const start = pointBack(range.start, span, context);
+  const end = pointBack(range.end, span, context);
+  const latest = end.when >= start.when ? end.when : at;
+  const doubt = start.doubt ?? end.doubt;
+  return {
+    when: at,
+    earliest: start.when,
+    latest,
+    assumed: start.assumed,
+    ...(doubt === undefined ? {} : { doubt }),
+  };
+}
+
+interface Point {
+  readonly when: Instant;
+  readonly assumed: readonly Assumption[];
+  readonly doubt?: Doubt;
+}
+
+function bounded(span: TimeSpan, point: Point, several: Doubt | undefined, context: TimeContext): BackTime {
+  const doubt = point.doubt ?? several;
+  const rest = { assumed: point.assumed, ...(doubt === undefined ? {} : { doubt }) };
+  if (span.bound === 'after') return { when: context.at, earliest: point.when, ...rest };
+  if (span.bound === 'before' || span.bound === 'by') {
+    const date = localDateOf(point.when, context.zone);
+    const opening = instantOf(date, openMinutes(date, context)?.from ?? 0, context.zone);
+    const earliest = opening < point.when ? opening : instantOf(date, 0, context.zone);
+    const when = span.bound === 'by' ? point.when : context.at;
+    return { when, earliest, latest: point.when, ...rest };
+  }
+  return { when: point.when, ...rest };
+}
+
+/** One clock time: on the day said, else today, else on the last working day before. */
+function pointBack(clock: Clock, span: TimeSpan, context: TimeContext): Point {
+  const { at, zone } = context;
+  const today = localDateOf(at, zone);
+  const first = span.days[0]?.first;
+  if (clock.sort === 'time' && clock.hour === null)
+    return hourlessBack(clock.minute, first !== undefined, at, zone);
+  const half: Assumption[] = clock.sort === 'time' ? (clock.half === 'open' ? ['half'] : []) : [clock.sort];
+  if (first !== undefined) {
+    const dates = datesOf(first, today, -1);
+    const plain = first.sort === 'weekday' && first.which === 'plain' && dates.from === today;
+    const best =
+      bestBack(clock, span, dates.from, context) ??
+      (plain ? bestBack(clock, span, addDays(today, -7), context) : null);
+    if (best === null) return { when: at, assumed: half, doubt: dates.doubt ?? 'future' };
+    const doubt = dates.doubt ?? (dates.from === dates.to ? undefined : 'contradiction');
+    return { when: best.when, assumed: half, ...(doubt === undefined ? {} : { doubt }) };
+  }
+  const own = bestBack(clock, span, today, context);
+  if (own !== null && own.rank < 3) return { when: own.when, assumed: half };
+  const before = bestBack(clock, span, workingDayBefore(today, context), context);
+  const chosen = before !== null && (own === null || before.rank < own.rank) ? before : own;
+  if (chosen === null) return { when: at, assumed: half, doubt: 'future' };
+  const assumed: Assumption[] = chosen === own ? half : [...half, 'day'];
+  return at - chosen.when > FAR
+    ? { when: chosen.when, assumed, doubt: 'far' }
+    : { when: chosen.when, assumed };
+}
+
+/** "Quarter past": of the hour that runs, else of the one before. */
+function hourlessBack(minute: number, daySaid: boolean, at: Instant, zone: string): Point {
+  const local = minuteOfHour(at, zone);
+  const ahead = minute - local;
+  const back = ahead * MINUTE <= SLACK ? ahead : ahead - 60;
+  const when = Math.min(at, floorMinute(at) + back * MINUTE);
+  return daySaid ? { when, assumed: ['hour'], doubt: 'contradiction' } : { when, assumed: ['hour'] };
+}
+
+function floorMinute(at: Instant): Instant {
+  return Math.floor(at / MINUTE) * MINUTE;
+}
+
+function minuteOfHour(at: Instant, zone: string): number {
+  const start = instantOf(localDateOf(at, zone), 0, zone);
+  return Math.floor((at - start) / MINUTE) % 60;
+}
+
+interface Ranked {
+  readonly when: Instant;
+  readonly rank: number;
+}
+
+/** Of the times a clock may mean on a date, those not after the note: the likeliest, and of those the latest. */
+function bestBack(clock: Clock, span: TimeSpan, date: LocalDate, context: TimeContext): Ranked | null {
+  const { at, zone } = context;
+  let best: Ranked | null = null;
+  for (const minute of minutesOn(clock, span.part, date, context)) {
+    const said = instantOf(date, minute, zone);
+    if (said > at + SLACK) continue;
+    const when = Math.min(said, at);
+    // Whoever writes now was there within the hour, whatever the hours say.
+    const rank =
+      at - when <= HOUR ? Math.min(1, rankOf(date, minute, context)) : rankOf(date, minute, context);
+    if (best === null || rank <= best.rank) best = { when, rank };
+  }
+  return best;
+}
+
+/** The last day before that the site worked, at most four days back; the day before where none is known. */
+function workingDayBefore(today: LocalDate, context: TimeContext): LocalDate {
+  for (let back = 1; back <= 4; back++) {
+    const date = addDays(today, -back);
+    if (openMinutes(date, context) !== null) return date;
+  }
+  return addDays(today, -1);
+}
