@@ -58,7 +58,7 @@ function byBound(span: Pick<TimeSpan, 'part' | 'bound'>, stretch: Stretch, conte
     case 'until':
     case 'by': {
       const opening = stretchOf(date, undefined, context).start;
-      const edge = span.bound === 'before' ? stretch.start : stretch.end;
+      const edge = span.bound === 'before' || span.part === 'lunch' ? stretch.start : stretch.end;
       if (span.part === undefined && span.bound === 'before')
         return { start: stretchOf(addDays(date, -1), undefined, context).start, end: stretch.start };
       return { start: Math.min(opening, edge), end: edge };

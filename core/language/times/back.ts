@@ -5,7 +5,7 @@ import { minutesOn } from './candidates.ts';
 import { datesOf } from './day-dates.ts';
 import { openMinutes, rankOf } from './site-day.ts';
 import { instantOf } from './stretch.ts';
-import type { Assumption, BackTime, Clock, Doubt, TimeContext, TimeSpan } from './time-span.ts';
+import type { Assumption, BackTime, Clock, Day, Doubt, TimeContext, TimeSpan } from './time-span.ts';
 
 /** A time said this little after the note is the note's own: clocks differ and people round. */
 const SLACK = 10 * MINUTE;
@@ -71,22 +71,35 @@ function bounded(span: TimeSpan, point: Point, several: Doubt | undefined, conte
 
 /** One clock time: on the day said, else today, else on the last working day before. */
 function pointBack(clock: Clock, span: TimeSpan, context: TimeContext): Point {
+  const day = span.days[0]?.first;
+  if (clock.sort === 'time' && clock.hour === null)
+    return hourlessBack(clock.minute, day !== undefined, context.at, context.zone);
+  return day === undefined ? onDayUnsaid(clock, span, context) : onDaySaid(clock, day, span, context);
+}
+
+function halfOf(clock: Clock): Assumption[] {
+  if (clock.sort !== 'time') return [clock.sort];
+  return clock.half === 'open' ? ['half'] : [];
+}
+
+function onDaySaid(clock: Clock, day: Day, span: TimeSpan, context: TimeContext): Point {
+  const today = localDateOf(context.at, context.zone);
+  const dates = datesOf(day, today, -1);
+  // "Thursday at 4" said on a Thursday morning is last week's.
+  const again = day.sort === 'weekday' && day.which === 'plain' && dates.from === today;
+  const best =
+    bestBack(clock, span, dates.from, context) ??
+    (again ? bestBack(clock, span, addDays(today, -7), context) : null);
+  const assumed = halfOf(clock);
+  if (best === null) return { when: context.at, assumed, doubt: dates.doubt ?? 'future' };
+  const doubt = dates.doubt ?? (dates.from === dates.to ? undefined : 'contradiction');
+  return { when: best.when, assumed, ...(doubt === undefined ? {} : { doubt }) };
+}
+
+function onDayUnsaid(clock: Clock, span: TimeSpan, context: TimeContext): Point {
   const { at, zone } = context;
   const today = localDateOf(at, zone);
-  const first = span.days[0]?.first;
-  if (clock.sort === 'time' && clock.hour === null)
-    return hourlessBack(clock.minute, first !== undefined, at, zone);
-  const half: Assumption[] = clock.sort === 'time' ? (clock.half === 'open' ? ['half'] : []) : [clock.sort];
-  if (first !== undefined) {
-    const dates = datesOf(first, today, -1);
-    const plain = first.sort === 'weekday' && first.which === 'plain' && dates.from === today;
-    const best =
-      bestBack(clock, span, dates.from, context) ??
-      (plain ? bestBack(clock, span, addDays(today, -7), context) : null);
-    if (best === null) return { when: at, assumed: half, doubt: dates.doubt ?? 'future' };
-    const doubt = dates.doubt ?? (dates.from === dates.to ? undefined : 'contradiction');
-    return { when: best.when, assumed: half, ...(doubt === undefined ? {} : { doubt }) };
-  }
+  const half = halfOf(clock);
   const own = bestBack(clock, span, today, context);
   if (own !== null && own.rank < 3) return { when: own.when, assumed: half };
   const before = bestBack(clock, span, workingDayBefore(today, context), context);

@@ -100,7 +100,8 @@ export type Clock =
       readonly about: boolean;
     }
   /** "At opening", "end of play": of the day meant, by the opening hours. */
-  | { readonly sort: 'opening' | 'closing' };
+  | { readonly sort: 'opening' }
+  | { readonly sort: 'closing' };
 
 export type DayPart =
   | 'day'
