@@ -2,7 +2,7 @@ import { expandTips } from '../expand-tips.ts';
 import type { Finding, Path } from '../mistakes.ts';
 import { foldName } from '../names.ts';
 import { nearest } from './nearest.ts';
-import { type Entry, entriesOf, idOf, textOf, textsOf } from './raw.ts';
+import { type Entry, entriesOf, idOf, isFields, textOf, textsOf } from './raw.ts';
 
 /** References to sites that do not exist, homes left out where there are several sites, tips listed twice. */
 export function brokenReferences(raw: unknown): readonly Finding[] {
@@ -34,8 +34,9 @@ function missingLists(raw: unknown, sites: readonly Entry[], scanners: readonly 
     ['scanners', scanners, '- {id: A, name: blue scanner, home: main}'],
   ] as const;
   for (const [key, entries, right] of lists) {
-    const objected =
-      typeof raw === 'object' && raw !== null && Object.hasOwn(raw, key) && entries.length === 0;
+    const given = isFields(raw) ? raw[key] : undefined;
+    // Where something else than a list stands there, the schema has objected already.
+    const objected = given !== undefined && !(Array.isArray(given) && given.length === 0);
     if (entries.length === 0 && !objected) {
       findings.push({
         path: [key],

@@ -47,6 +47,28 @@ export function syntaxMistake(
   }
 }
 
+/** Faults that leave the rest of the file readable: each of them is told. */
+const LOCAL: ReadonlySet<string> = new Set([
+  'BAD_SCALAR_START',
+  'TAG_RESOLVE_FAILED',
+  'DUPLICATE_KEY',
+  'TAB_AS_INDENT',
+]);
+
+/** Of the other faults only the first is told, and none beside a tab: what follows is mostly its echo. */
+export function worthTelling(errors: readonly YAMLError[]): readonly YAMLError[] {
+  const tabs = errors.some(({ code }) => code === 'TAB_AS_INDENT');
+  const firstOther = tabs ? undefined : errors.find(({ code }) => !LOCAL.has(code));
+  return errors.filter((error) => LOCAL.has(error.code) || error === firstOther);
+}
+
+/** Offset at which to show a fault: an unclosed quote is noticed at the end of the file, and shown where it opens. */
+export function startOfFault(error: YAMLError, text: string): number {
+  if (error.code !== 'MISSING_CHAR' || error.pos[0] < text.trimEnd().length) return error.pos[0];
+  const opened = /^(?:.*[\s[{,])?(?:'[^'\n]*|"[^"\n]*)$/m.exec(text);
+  return opened === null ? error.pos[0] : opened.index + opened[0].search(/["'][^"']*$/);
+}
+
 /** The run of characters that starts there, up to a blank, a comma or a closing bracket. */
 function wordAt(text: string, offset: number): string {
   return /^[^\s,\]}]*/.exec(text.slice(offset, offset + 200))?.[0] ?? '';

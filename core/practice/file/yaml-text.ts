@@ -1,6 +1,6 @@
 import { type Document, isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from 'yaml';
 import type { Mistake, Path } from '../mistakes.ts';
-import { syntaxMistake } from './yaml-syntax.ts';
+import { startOfFault, syntaxMistake, worthTelling } from './yaml-syntax.ts';
 
 /** A practice file as YAML sees it: plain values, all texts as written, and where each stands. */
 export interface YamlText {
@@ -27,8 +27,8 @@ export function readYaml(text: string): YamlText {
     const { line, col } = counter.linePos(Math.min(offset, text.length));
     return { line: Math.max(line, 1), column: Math.max(col, 1) };
   };
-  const mistakes = [...document.errors, ...document.warnings].map((error) => ({
-    ...at(error.pos[0]),
+  const mistakes = worthTelling([...document.errors, ...document.warnings]).map((error) => ({
+    ...at(startOfFault(error, text)),
     path: '',
     ...syntaxMistake(error, text),
   }));
