@@ -1,0 +1,152 @@
+import type { Item } from '../../reading/slots.ts';
+import type { LoadState, Mark, State, TipFitting, TipUse } from '../../record/state.ts';
+import type { Instant } from '../../time/instant.ts';
+
+/** A scan, or a fitting with no scan noted after it, that a tip's bad load concerns. Never who the patient was. */
+export interface Concerned {
+  readonly what: 'scan' | 'fitting';
+  readonly tip: string;
+  readonly scanner: string | null;
+  readonly site: string | null;
+  readonly room: string | null;
+  /** When, who noted it; `earliest` before `at` where the time said is a stretch. */
+  readonly mark: Mark;
+  /** Key of the load in question; `null` where the tip has never had a good one. */
+  readonly load: string | null;
+}
+
+/** From the end of the bad load, not yet over where no good one followed. */
+interface Window {
+  readonly from: Instant;
+  readonly until: Instant | null;
+}
+
+/**
+ * Every scan concerned when these loads prove bad, newest first: after a load's end and before the tip's next load
+ * that passed and still stands; those of earlier good loads are not. Tips that left a load while it ran count too:
+ * they were in it. Looks only at these tips' own lists, so the size of the record does not matter.
+ * @param loads keys; each is also no good load for another one of them. Unknown keys are passed over.
+ */
+export function lookBack(state: State, loads: readonly string[]): readonly Concerned[] {
+  const bad = new Set(loads);
+  const found = new Map<string, Concerned>();
+  for (const key of bad) {
+    const load = state.loads.get(key);
+    if (load === undefined) continue;
+    for (const tip of load.tips) {
+      const window = windowOf(state, tip, load, bad);
+      for (const each of within(state, tip, window, key)) {
+        // Later of two bad loads first: the scan stood under that one.
+        const id = `${each.what} ${each.mark.entry} ${tip}`;
+        const known = found.get(id);
+        if (known === undefined || endOf(state, known.load) < endOf(state, key)) found.set(id, each);
+      }
+    }
+  }
+  return [...found.values()].sort(newestFirst);
+}
+
+/**
+ * Every scan with a tip since its last good load, newest first: what a tip that proves unsafe concerns. With no good
+ * load on record, all of them.
+ */
+export function lookBackTip(state: State, tip: string): readonly Concerned[] {
+  const loads = state.history.tipLoads.get(tip) ?? [];
+  const good = loads.filter((key) => isGood(state, tip, key));
+  const last = good.at(-1) ?? null;
+  const from = last === null ? Number.NEGATIVE_INFINITY : endOf(state, last);
+  return [...within(state, tip, { from, until: null }, last)].sort(newestFirst);
+}
+
+function windowOf(state: State, tip: string, load: LoadState, bad: ReadonlySet<string>): Window {
+  const from = endOf(state, load.key);
+  const later = (state.history.tipLoads.get(tip) ?? []).filter((key) => {
+    return !bad.has(key) && isGood(state, tip, key) && passedAt(state, key) > from;
+  });
+  return { from, until: later.length === 0 ? null : Math.min(...later.map((key) => passedAt(state, key))) };
+}
+
+/** Passed, or released by someone who may, and neither doubted nor recalled since. */
+function isGood(state: State, tip: string, key: string): boolean {
+  const load = state.loads.get(key);
+  if (load === undefined || load.recalled !== null || load.left.some((each) => each.tip === tip))
+    return false;
+  return load.status === 'passed' || (load.status !== 'failed' && load.released?.tips.includes(tip) === true);
+}
+
+/** The earliest instant at which a load can have ended; its start where no result was noted. */
+function endOf(state: State, key: string | null): Instant {
+  const load = key === null ? undefined : state.loads.get(key);
+  return load?.finished?.earliest ?? load?.started?.earliest ?? Number.NEGATIVE_INFINITY;
+}
+
+/** The latest instant at which a load can have ended. */
+function passedAt(state: State, key: string): Instant {
+  return state.loads.get(key)?.finished?.at ?? Number.NEGATIVE_INFINITY;
+}
+
+function* within(state: State, tip: string, window: Window, load: string | null): Generator<Concerned> {
+  const uses = inside(state.history.uses.get(tip) ?? [], window);
+  for (const use of uses) yield concerned('scan', use, load);
+  const fittings = state.history.fittings.get(tip) ?? [];
+  for (const fitting of inside(fittings, window)) {
+    if (!isScannedWith(fitting, fittings, uses)) yield concerned('fitting', fitting, load);
+  }
+}
+
+/** Those that may have happened in the window: a stretch of which any part falls inside counts. */
+function inside<T extends TipUse | TipFitting>(list: readonly T[], { from, until }: Window): readonly T[] {
+  const first = firstAtOrAfter(list, from);
+  return list.slice(first).filter(({ mark }) => until === null || mark.earliest < until);
+}
+
+/** Lists are in the order of the fold, so of `at`: halving finds the place. */
+function firstAtOrAfter(list: readonly { readonly mark: Mark }[], from: Instant): number {
+  let low = 0;
+  let high = list.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if ((list[middle]?.mark.at ?? 0) < from) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** A scan before the tip went on anywhere again: the scan tells of it, the fitting adds nothing. */
+function isScannedWith(
+  fitting: TipFitting,
+  fittings: readonly TipFitting[],
+  uses: readonly TipUse[],
+): boolean {
+  const next = fittings[firstAtOrAfter(fittings, fitting.mark.at + 1)]?.mark.at ?? Number.POSITIVE_INFINITY;
+  const use = uses[firstAtOrAfter(uses, fitting.mark.at)];
+  return use !== undefined && use.mark.at <= next;
+}
+
+function concerned(
+  what: Concerned['what'],
+  { mark, tip, scanner, site, room }: TipUse | TipFitting,
+  load: string | null,
+): Concerned {
+  return { what, tip, scanner, site, room, mark, load };
+}
+
+function newestFirst(one: Concerned, other: Concerned): number {
+  return other.mark.at - one.mark.at || place(other.mark) - place(one.mark);
+}
+
+/** Order of notes within one minute: the later note first. */
+function place({ entry }: Mark): number {
+  const [turn = '0', index = '0'] = entry.split('.');
+  return Number(turn) + Number(index) / 1_000;
+}
+
+/** What they concern, as items, each once: tips and scanners in the order named. */
+export function itemsConcerned(scans: readonly Concerned[]): readonly Item[] {
+  const items = new Set<Item>();
+  for (const { tip, scanner } of scans) {
+    items.add(`tip:${tip}`);
+    if (scanner !== null) items.add(`scanner:${scanner}`);
+  }
+  return [...items];
+}

@@ -1,0 +1,64 @@
+import { nameOf } from '../practice/look-up.ts';
+import type { Practice } from '../practice/practice.ts';
+import { answersForScanners } from '../record/authority.ts';
+import type { Hold } from '../record/state.ts';
+import { type Instant, MINUTE } from '../time/instant.ts';
+import { ruleValue } from './defaults/rule-value.ts';
+
+/**
+ * True for the lead, the deputy and the manager, by chat id. A practice file that gives nobody such a part: anyone,
+ * since else nothing could ever be released, and `seniorsAreNamed` lets the reply say so.
+ */
+export function isSenior(practice: Practice, person: string): boolean {
+  return answersForScanners(practice, person);
+}
+
+/** False where the practice file names no lead, deputy or manager: then everybody may do what is theirs. */
+export function seniorsAreNamed(practice: Practice): boolean {
+  return practice.people.some(({ part }) => part !== 'staff');
+}
+
+/**
+ * Who may take a hold off: who placed it and the seniors, or the seniors alone. A hold that ends by a pass or a clear
+ * test is released by nobody's word.
+ */
+export function mayRelease(practice: Practice, person: string, hold: Hold): boolean {
+  if (hold.ends === 'pass' || hold.ends === 'clear-test') return false;
+  if (isSenior(practice, person)) return true;
+  return hold.ends === 'placer' && isPlacer(practice, person, hold);
+}
+
+/** Who wrote the note, or whom it names as having placed it. */
+function isPlacer(practice: Practice, person: string, { mark }: Hold): boolean {
+  return (
+    person !== '' && (mark.from === person || mark.by === person || mark.by === nameOf(practice, person))
+  );
+}
+
+/** An incident is closed by the lead, deputy or manager alone. */
+export function mayCloseIncident(practice: Practice, person: string): boolean {
+  return isSenior(practice, person);
+}
+
+/** A load with no published value is released by the lead, deputy or manager alone; a failed one by nobody. */
+export function mayReleaseLoad(practice: Practice, person: string): boolean {
+  return isSenior(practice, person);
+}
+
+/** A correction that would make a tip sterile, a load passed or a scanner ready. */
+export interface Loosening {
+  readonly practice: Practice;
+  /** Chat id of who wrote the note that is corrected. */
+  readonly author: string;
+  /** Chat id of who corrects it. */
+  readonly asker: string;
+  /** When the note was typed. */
+  readonly noted: Instant;
+  readonly now: Instant;
+}
+
+/** Taken from its author within `correctOwnMinutes` (10), or from the lead, deputy or manager at any time. */
+export function mayLoosen({ practice, author, asker, noted, now }: Loosening): boolean {
+  if (isSenior(practice, asker)) return true;
+  return author === asker && now - noted <= ruleValue(practice, 'correctOwnMinutes') * MINUTE;
+}
