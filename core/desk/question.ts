@@ -1,3 +1,4 @@
+import type { Fact } from '../reading/fact.ts';
 import type { Item } from '../reading/slots.ts';
 import type { Instant } from '../time/instant.ts';
 
@@ -27,28 +28,36 @@ export interface Question {
   readonly until: Instant | null;
   readonly choices: readonly Choice[];
   readonly items: readonly Item[];
-  readonly then: Then;
+  readonly purpose: Purpose;
 }
 
 /** What an answer is for. */
-export type Then =
+export type Purpose =
   /** Completes a note in which something was missing: `draft` with `slot` set is the fact or ask that was meant. */
   | {
       readonly sort: 'complete';
       readonly turn: number;
       readonly list: 'facts' | 'asks' | 'plans';
       readonly draft: Readonly<Record<string, unknown>>;
+      readonly about: string;
       readonly slot: string;
       readonly form: 'id' | 'ids' | 'items' | 'item' | 'outcome' | 'confirm';
       /** The word that was not known, for learning it. */
       readonly words?: string;
       readonly author: string;
+      /** Event id of the note. */
+      readonly note: string;
       readonly noted: Instant;
     }
   /** Keep a word that an answer explained? */
   | { readonly sort: 'learn'; readonly words: string; readonly means: string }
   /** Did the unsafe tip reach a patient? */
-  | { readonly sort: 'reached-patient'; readonly tip: string; readonly entry: string; readonly incident: string }
+  | {
+      readonly sort: 'reached-patient';
+      readonly tip: string;
+      readonly entry: string;
+      readonly incident: string;
+    }
   /** A pass before settling was over: had it sat at room temperature? */
   | { readonly sort: 'settled'; readonly scanner: string; readonly entry: string }
   /** A tick on a post that names several: which of them? */
@@ -62,9 +71,11 @@ export type Then =
 
 /** A correction as it was asked for, so that the lead's yes can carry it out later. */
 export interface Correction {
-  /** Turns whose entries would no longer hold. */
-  readonly replaces: readonly number[];
-  /** What would stand in their place. */
-  readonly entries: readonly unknown[];
+  readonly why: 'edited' | 'removed' | 'undone' | 'amended';
+  /** Event id of the note that is corrected. */
+  readonly note: string;
+  /** Its turn: the place where other entries would stand. */
+  readonly place: number;
+  readonly facts: readonly Fact[];
   readonly author: string;
 }

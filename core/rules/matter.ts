@@ -1,5 +1,6 @@
 import type { Message } from '../answers/message.ts';
 import type { About } from '../desk/effect.ts';
+import type { Choice, Purpose } from '../desk/question.ts';
 import type { Practice } from '../practice/practice.ts';
 import type { Fact } from '../reading/fact.ts';
 import type { Item } from '../reading/slots.ts';
@@ -54,6 +55,8 @@ export interface Matter {
   readonly leads: readonly string[];
   /** What ✅ or "done" in reply records; absent where a tick can record nothing (a load's result, a release). */
   readonly tick?: (at: Instant, by: string) => readonly Fact[];
+  /** The post asks something that is answered by a choice. */
+  readonly asks?: { readonly choices: readonly Choice[]; readonly purpose: Purpose };
 }
 
 /** A rule: everything it finds open at this instant, said or not. */

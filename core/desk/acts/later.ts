@@ -1,0 +1,33 @@
+import { lines } from '../../answers/message.ts';
+import { HOUR, MINUTE, toIso } from '../../time/instant.ts';
+import type { Target } from '../input.ts';
+import type { Session, Speaker } from '../session.ts';
+
+/** Assumed: what "later" means when no time is said. */
+const LATER_MINUTES = 30;
+/** Assumed: nothing is put off for longer than a working day in one go. */
+const LONGEST_MS = 12 * HOUR;
+
+/** Puts off the reminder replied to, else the latest open one in this chat room. */
+export function later(
+  session: Session,
+  speaker: Speaker,
+  until: string | undefined,
+  target: Target | undefined,
+): void {
+  const { draft, posts, now } = session;
+  const named = target !== undefined && 'post' in target ? posts.get(target.post) : null;
+  const post = named ?? posts.open(speaker.room).at(-1) ?? null;
+  if (post === null || post.matters.length === 0) {
+    draft.post(speaker.room, {
+      about: 'record',
+      message: lines('Nothing is being asked for here just now.'),
+      replyTo: speaker.note,
+    });
+    return;
+  }
+  const asked = until === undefined ? now + LATER_MINUTES * MINUTE : Date.parse(until);
+  const at = Math.min(Math.max(asked, now + MINUTE), now + LONGEST_MS);
+  for (const matter of post.matters) draft.putOff.push({ matter, until: toIso(at) });
+  draft.react(speaker.room, speaker.note, '👍');
+}

@@ -1,0 +1,14 @@
+import type { Target } from '../input.ts';
+import type { NoteLine } from '../note-log.ts';
+import type { Session, Speaker } from '../session.ts';
+
+/** The note that a correction means: the one it replies to (or that our post answered), else the person's latest with facts. */
+export function targetNote(session: Session, speaker: Speaker, target: Target | undefined): NoteLine | null {
+  const { notes, posts, timeline } = session;
+  if (target !== undefined) {
+    const id = 'note' in target ? target.note : posts.get(target.post)?.post.replyTo;
+    const note = id === undefined ? null : notes.get(id);
+    if (note !== null) return note;
+  }
+  return notes.latestOf(speaker.room, speaker.from, (note) => timeline.entriesAt(note.turn).length > 0);
+}

@@ -1,0 +1,68 @@
+import { readBack } from '../../answers/read-back.ts';
+import type { Entry } from '../../record/entry.ts';
+import { faultReply } from '../../rules/faults/fault-reply.ts';
+import { incidentAnswered } from '../../rules/incidents/incident-answered.ts';
+import { loadReply } from '../../rules/loads/load-reply.ts';
+import type { View } from '../../rules/matter.ts';
+import { calibrationReply } from '../../rules/scanner/calibration-reply.ts';
+import { arrivalSpeeches, departureSpeeches } from '../../rules/scanner/moving.ts';
+import type { Speech } from '../../rules/speech.ts';
+import { toEntry } from '../apply.ts';
+import { type Session, type Speaker, viewOf } from '../session.ts';
+import type { TurnEntry } from '../turn.ts';
+import { say } from './say.ts';
+import { speakFindings } from './speak-findings.ts';
+import { startWarmUp } from './warm-up-marks.ts';
+
+/**
+ * What a note calls for at once, in the order in which it must be heard: warnings, then what to do, then that it is
+ * recorded. A reaction is the best answer; a line comes only where ids or times are worth reading back.
+ */
+export function followUp(
+  session: Session,
+  speaker: Speaker,
+  entered: readonly TurnEntry[],
+  filledIn: readonly string[],
+): void {
+  const entries = entered.map(toEntry);
+  const warned = speakFindings(session, speaker);
+  for (const entry of entries) {
+    for (const speech of repliesTo(entry, viewOf(session))) say(session, speaker, speech);
+  }
+  startWarmUp(session, speaker, entries);
+  acknowledge(session, speaker, entries, filledIn, warned);
+}
+
+/** Replies that a kind of fact calls for by itself, whatever the rules found. */
+function repliesTo(entry: Entry, view: View): readonly Speech[] {
+  switch (entry.fact.kind) {
+    case 'moved':
+      return arrivalSpeeches(entry, view);
+    case 'departed':
+      return departureSpeeches(entry, view);
+    case 'calibrated':
+      return calibrationReply(entry, view);
+    case 'load-finished':
+      return loadReply(entry, view);
+    case 'fault':
+      return faultReply(entry, view);
+    case 'incident-answered':
+      return incidentAnswered(entry, view);
+    default:
+      return [];
+  }
+}
+
+function acknowledge(
+  session: Session,
+  speaker: Speaker,
+  entries: readonly Entry[],
+  filledIn: readonly string[],
+  warned: boolean,
+): void {
+  const { draft } = session;
+  const message = readBack(entries, viewOf(session), filledIn);
+  if (message !== null) draft.post(speaker.room, { about: 'record', message, replyTo: speaker.note });
+  // A warned note is kept as said, but a thumb under it would look like leave to go on.
+  if (!warned) draft.react(speaker.room, speaker.note, '👍');
+}

@@ -1,0 +1,47 @@
+import type { Finding } from '../../record/finding.ts';
+import { speak } from '../../rules/speak.ts';
+import type { Speech } from '../../rules/speech.ts';
+import type { About } from '../effect.ts';
+import { type Session, type Speaker, viewOf } from '../session.ts';
+import { say } from './say.ts';
+
+/** Most important first: whoever reads only one line must read this one. */
+const ORDER: readonly About[] = ['warning', 'incident', 'look-back', 'spore-test', 'caution', 'question'];
+
+interface Due {
+  readonly finding: Finding;
+  readonly speech: Speech;
+}
+
+/**
+ * Says what the record found on this turn and was not said of yet. A warning is never repeated for the same cause, and one
+ * that a correction brings to light on an older note is said now. True when anything unsafe was among it.
+ */
+export function speakFindings(session: Session, speaker: Speaker): boolean {
+  const { draft, posts, timeline } = session;
+  const due: Due[] = [];
+  for (const finding of timeline.state.history.findings) {
+    if (posts.warned(finding.key) || draft.warned.some((one) => one.finding === finding.key)) continue;
+    const speeches = speak(finding, viewOf(session));
+    draft.warned.push({ finding: finding.key, post: null });
+    due.push(...speeches.map((speech) => ({ finding, speech })));
+  }
+  // A question goes with the warning that it belongs to, right behind it.
+  due.sort((one, other) => rank(one, due) - rank(other, due));
+  for (const { finding, speech } of due) {
+    const post = say(session, speaker, speech);
+    if (speech.about !== 'question') draft.warned.push({ finding: finding.key, post });
+  }
+  return due.some(({ speech }) => speech.about === 'warning' || speech.about === 'incident');
+}
+
+function rank({ finding, speech }: Due, all: readonly Due[]): number {
+  const place = (about: About) => {
+    const index = ORDER.indexOf(about);
+    return index === -1 ? ORDER.length : index;
+  };
+  const first = Math.min(
+    ...all.filter((one) => one.finding === finding).map((one) => place(one.speech.about)),
+  );
+  return first * 100 + (speech.about === 'question' ? 50 : 0);
+}

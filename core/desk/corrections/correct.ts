@@ -1,0 +1,75 @@
+import { lines } from '../../answers/message.ts';
+import { leadOf } from '../../practice/look-up.ts';
+import type { Fact } from '../../reading/fact.ts';
+import { mayLoosen } from '../../rules/rights.ts';
+import { followUp } from '../after/follow-up.ts';
+import { speakFindings } from '../after/speak-findings.ts';
+import type { NoteLine } from '../note-log.ts';
+import { enterFacts } from '../notes/enter-facts.ts';
+import type { Correction } from '../question.ts';
+import type { Session, Speaker } from '../session.ts';
+import { guarded, loosened } from './loosens.ts';
+
+/**
+ * Puts other facts in a note's place, from the note's own time, or takes them back. What it would loosen is taken from its
+ * author within 10 minutes or from the lead, deputy or manager; otherwise it waits for the lead and nothing changes.
+ * True when it was carried out.
+ */
+export function correct(
+  session: Session,
+  speaker: Speaker,
+  note: NoteLine,
+  facts: readonly Fact[],
+  why: Correction['why'],
+): boolean {
+  const { draft, practice, timeline, now } = session;
+  const before = guarded(practice, timeline.state, now);
+  const kept = timeline.entriesAt(note.turn);
+  const author: Speaker = { from: note.from, room: note.room, noted: note.noted, note: note.id };
+  const first = draft.entries.length;
+  timeline.setAside(note.turn);
+  const entered = enterFacts(session, author, facts, note.turn);
+  const gains = loosened(before, guarded(practice, timeline.state, now));
+  const may = mayLoosen({ practice, author: note.from, asker: speaker.from, noted: note.noted, now });
+  if (gains.length > 0 && !may) {
+    draft.entries.length = first;
+    timeline.setAside(note.turn);
+    timeline.add(kept);
+    askLead(session, speaker, { why, note: note.id, place: note.turn, facts, author: speaker.from }, gains);
+    return false;
+  }
+  draft.setsAside.push(note.turn);
+  draft.correction = why;
+  draft.of = note.id;
+  // What the note said before is gone; what it says now is followed up like a new one, in reply to the correction.
+  const reply: Speaker = { ...author, note: speaker.note };
+  if (entered.length > 0) followUp(session, reply, entered, []);
+  else speakFindings(session, reply);
+  return true;
+}
+
+function askLead(session: Session, speaker: Speaker, correction: Correction, gains: readonly string[]): void {
+  const { draft, practice, now } = session;
+  const lead = leadOf(practice);
+  const message = lines(
+    [{ strong: 'Not changed yet: ' }, `that correction would make ${gains.join(', ')}.`],
+    `${lead === undefined ? 'The lead' : lead.name} has to allow it: yes or no?`,
+  );
+  const mentions = lead?.id == null ? [] : [lead.id];
+  const key = draft.post(speaker.room, { about: 'question', message, replyTo: speaker.note, mentions });
+  const choices = [
+    { label: 'yes', value: 'yes' },
+    { label: 'no', value: 'no' },
+  ];
+  const purpose = { sort: 'allow-correction', correction } as const;
+  draft.asked.push({
+    key,
+    room: speaker.room,
+    person: null,
+    asked: now,
+    until: null,
+    choices,
+    items: [],
+    purpose,
+  });
+}

@@ -1,0 +1,235 @@
+import { lines } from '../answers/message.ts';
+import type { LearnedWord, Reader } from '../language/read.ts';
+import { makeReader } from '../language/reader.ts';
+import { GRAMMAR_VERSION } from '../language/version.ts';
+import { parsePractice } from '../practice/parse.ts';
+import type { Practice } from '../practice/practice.ts';
+import { Timeline } from '../record/timeline.ts';
+import type { View } from '../rules/matter.ts';
+import { RULES_VERSION } from '../rules/version.ts';
+import { fromIso, type Instant, toIso } from '../time/instant.ts';
+import { toLocal } from '../time/zone.ts';
+import { strikeSettled } from './after/strike-settled.ts';
+import { nextMark } from './after/warm-up-marks.ts';
+import { apply } from './apply.ts';
+import { Draft } from './draft.ts';
+import type { Input } from './input.ts';
+import { NoteLog } from './note-log.ts';
+import { PostLog } from './post-log.ts';
+import { QuestionLog } from './question-log.ts';
+import type { Session } from './session.ts';
+import type { Cause, Turn, Versions } from './turn.ts';
+import { onEdit } from './turns/on-edit.ts';
+import { onNote } from './turns/on-note.ts';
+import { onReaction } from './turns/on-reaction.ts';
+import { onRedaction } from './turns/on-redaction.ts';
+import { nextMatter, onTick } from './turns/on-tick.ts';
+
+const MADE: Versions = { grammar: GRAMMAR_VERSION, rules: RULES_VERSION };
+
+/** What holds once a practice file was taken: everything a turn works with but its own draft. */
+interface Standing {
+  practice: Practice;
+  file: string;
+  read: Reader;
+  learned: readonly LearnedWord[];
+  readonly timeline: Timeline;
+}
+
+/**
+ * The desk: one turn at a time, from what was heard or what fell due to what is kept and what is said. Everything it knows
+ * is folded from turns, so reading the journal back gives the same desk. It knows no clock: every instant is an argument.
+ */
+export class Desk {
+  readonly #notes = new NoteLog();
+  readonly #posts = new PostLog();
+  readonly #questions = new QuestionLog();
+  #turns = 0;
+  #standing: Standing | null = null;
+
+  /** Folds a turn of the journal. */
+  replay(number: number, turn: Turn): void {
+    this.#turns = number;
+    const { cause } = turn;
+    if (cause.sort === 'practice') this.#takePractice(cause.file);
+    if (this.#standing !== null) {
+      const { timeline } = this.#standing;
+      for (const place of turn.setsAside ?? []) timeline.setAside(place);
+      apply(timeline, turn.entries ?? []);
+    }
+    this.#remember(turn, number);
+  }
+
+  /** Whether an event was taken already. */
+  knows(id: string): boolean {
+    return this.#notes.knows(id);
+  }
+
+  /** What is to be kept and said of one thing heard; `null` where it is nobody's business. */
+  take(input: Input, now: Instant): Turn | null {
+    return this.#turn(causeOf(input), now, input.from, (session) => {
+      switch (input.sort) {
+        case 'note':
+          return onNote(session, input);
+        case 'edit':
+          return onEdit(session, input);
+        case 'redaction':
+          return onRedaction(session, input);
+        case 'reaction':
+          return onReaction(session, input);
+      }
+    });
+  }
+
+  /** What has fallen due by now; `null` when nothing has. */
+  tick(now: Instant): Turn | null {
+    return this.#turn({ sort: 'tick' }, now, null, onTick);
+  }
+
+  /**
+   * Takes a practice file into the record where it differs from the one in force; `null` when it does not.
+   * The text must have been checked: throws RangeError on one with mistakes.
+   */
+  settings(file: string, now: Instant): Turn | null {
+    if (this.#standing?.file === file) return null;
+    const draft = new Draft(this.#turns + 1, { sort: 'practice', file }, now);
+    const turn = draft.finish(MADE);
+    this.replay(draft.number, turn);
+    return turn;
+  }
+
+  /** A note that made the reader fail, three times: kept aside and said so, so that nothing is lost in silence. */
+  setAside(id: string, room: string, why: string, now: Instant): Turn {
+    const draft = new Draft(this.#turns + 1, { sort: 'set-aside', id, room, why }, now);
+    const message = lines(
+      'I could not take that note in and have set it aside. Please type it again in other words.',
+    );
+    draft.post(room, { about: 'question', message, replyTo: id });
+    const turn = draft.finish(MADE);
+    this.replay(draft.number, turn);
+    return turn;
+  }
+
+  /** The next instant after `after` at which something falls due; `null` when nothing is waited for. */
+  next(after: Instant): Instant | null {
+    const session = this.#session(after);
+    if (session === null) return null;
+    const times = [nextMatter(this.view(after), after), nextMark(session, after)].filter((at) => at !== null);
+    return times.length === 0 ? null : Math.min(...times);
+  }
+
+  /** What rules and answers look at. Throws Error before a practice file was taken. */
+  view(now: Instant): View {
+    if (this.#standing === null) throw new Error('no practice file was taken yet');
+    const { practice, timeline } = this.#standing;
+    return { practice, state: timeline.state, said: this.#posts, now };
+  }
+
+  #turn(cause: Cause, now: Instant, from: string | null, work: (session: Session) => void): Turn | null {
+    const standing = this.#session(now);
+    if (standing === null) throw new Error('no practice file was taken yet');
+    const draft = new Draft(this.#turns + 1, cause, now);
+    const session: Session = { ...standing, draft };
+    work(session);
+    strikeSettled(session, from);
+    if (draft.empty && !this.#firstWordToday(cause, now)) return null;
+    const turn = draft.finish(MADE);
+    this.#turns = draft.number;
+    this.#remember(turn, draft.number);
+    return turn;
+  }
+
+  #session(now: Instant): Omit<Session, 'draft'> | null {
+    if (this.#standing === null) return null;
+    const { practice, read, learned, timeline } = this.#standing;
+    return {
+      practice,
+      read,
+      learned,
+      timeline,
+      notes: this.#notes,
+      posts: this.#posts,
+      questions: this.#questions,
+      now,
+    };
+  }
+
+  /** "The lead has not spoken that day" is asked of the record: so the first word of each person and day is kept. */
+  #firstWordToday(cause: Cause, now: Instant): boolean {
+    if (cause.sort !== 'note' || this.#standing === null) return false;
+    const { timezone } = this.#standing.practice;
+    const last = this.#posts.lastSpoke(cause.from);
+    return last === null || toLocal(last, timezone).date !== toLocal(now, timezone).date;
+  }
+
+  /** Everything of a turn but its entries, which are folded where the turn is made. */
+  #remember(turn: Turn, number: number): void {
+    const at = instantOf(turn.at);
+    const { cause } = turn;
+    if ('from' in cause) this.#posts.spoke(cause.from, instantOf(cause.noted));
+    if (cause.sort === 'note') {
+      const { id, room, from } = cause;
+      const asked = (turn.reading?.asks.length ?? 0) > 0;
+      this.#notes.put({ id, turn: number, room, from, noted: instantOf(cause.noted), asked, gone: false });
+    } else if ('id' in cause) {
+      this.#notes.heard(cause.id);
+    }
+    if (turn.of !== undefined && turn.setsAside !== undefined) {
+      this.#notes.corrected(turn.of, turn.correction === 'removed' || turn.correction === 'undone');
+    }
+    this.#rememberSaid(turn, at);
+    if (turn.entries?.some(({ what }) => what.kind === 'word') === true) this.#learn();
+  }
+
+  #rememberSaid(turn: Turn, at: Instant): void {
+    for (const key of turn.answered ?? []) this.#questions.close(key);
+    for (const question of turn.asked ?? []) this.#questions.ask(question);
+    for (const { matter, stage } of turn.said ?? []) this.#posts.said(matter, stage, at);
+    for (const effect of turn.effects) {
+      if (effect.does !== 'post') continue;
+      const matters = (turn.said ?? []).filter((one) => one.post === effect.key).map((one) => one.matter);
+      this.#posts.posted(effect, at, [...new Set(matters)]);
+    }
+    for (const { finding, post } of turn.warned ?? []) this.#posts.warnedOf(finding, post);
+    for (const key of turn.settled ?? []) this.#posts.settle(key);
+    for (const { matter, until } of turn.putOff ?? []) this.#posts.putOff(matter, instantOf(until));
+  }
+
+  #takePractice(file: string): void {
+    const parsed = parsePractice(file);
+    if ('mistakes' in parsed)
+      throw new RangeError('a practice file with mistakes cannot be taken into the record');
+    const { practice } = parsed;
+    const learned = this.#standing?.learned ?? [];
+    const timeline = this.#standing?.timeline ?? new Timeline(practice);
+    if (this.#standing !== null) timeline.setPractice(practice);
+    this.#standing = { practice, file, learned, timeline, read: makeReader(practice, learned) };
+  }
+
+  #learn(): void {
+    if (this.#standing === null) return;
+    const { practice, timeline } = this.#standing;
+    this.#standing.learned = [...timeline.state.words].map(([words, { means }]) => ({ words, means }));
+    this.#standing.read = makeReader(practice, this.#standing.learned);
+  }
+}
+
+function causeOf(input: Input): Cause {
+  const { id, room, from } = input;
+  const noted = toIso(input.at);
+  if (input.sort === 'note') return { sort: 'note', id, room, from, noted };
+  const of =
+    input.sort === 'edit' ? input.edits : input.sort === 'redaction' ? input.redacts : targetId(input.reacts);
+  return { sort: input.sort, id, room, from, noted, of };
+}
+
+function targetId(target: Extract<Input, { sort: 'reaction' }>['reacts']): string {
+  return 'note' in target ? target.note : target.post;
+}
+
+function instantOf(iso: string): Instant {
+  const instant = fromIso(iso);
+  if (instant === null)
+    throw new RangeError(`"${iso}" in the journal is not an instant such as 2026-11-23T10:15:00Z`);
+  return instant;
+}

@@ -1,0 +1,166 @@
+import type { Message } from '../answers/message.ts';
+import type { Reading } from '../reading/reading.ts';
+import type { Item } from '../reading/slots.ts';
+import type { Decision } from '../record/decision.ts';
+import type { Said } from '../record/entry.ts';
+import type { Stage } from '../rules/matter.ts';
+import { type Instant, toIso } from '../time/instant.ts';
+import type { About, Effect, Post } from './effect.ts';
+import type { Question } from './question.ts';
+import type { Cause, SaidMatter, Turn, TurnEntry, Versions } from './turn.ts';
+
+/** What a post says besides its words; everything but `about` and `message` may be left out. */
+export interface PostParts {
+  readonly about: About;
+  readonly message: Message;
+  readonly items?: readonly Item[];
+  readonly replyTo?: string;
+  readonly mentions?: readonly string[];
+  readonly buttons?: readonly string[];
+}
+
+/** A turn while it is being made. Keys of effects are derived from the turn's number and their place in it. */
+export class Draft {
+  readonly number: number;
+  readonly now: Instant;
+  readonly entries: TurnEntry[] = [];
+  readonly effects: Effect[] = [];
+  readonly asked: Question[] = [];
+  readonly answered: string[] = [];
+  readonly said: SaidMatter[] = [];
+  readonly settled: string[] = [];
+  readonly putOff: { matter: string; until: string }[] = [];
+  readonly warned: { finding: string; post: string | null }[] = [];
+  readonly setsAside: number[] = [];
+  reading: Reading | null = null;
+  correction: Turn['correction'] | null = null;
+  of: string | null = null;
+  readonly #cause: Cause;
+
+  constructor(number: number, cause: Cause, now: Instant) {
+    this.number = number;
+    this.now = now;
+    this.#cause = cause;
+  }
+
+  /** Adds a post and gives its key. */
+  post(room: string, parts: PostParts): string {
+    const { about, message, items = [], replyTo, mentions = [], buttons } = parts;
+    const post: Post = {
+      does: 'post',
+      key: this.#key(),
+      room,
+      message,
+      about,
+      items,
+      ...(replyTo === undefined ? {} : { replyTo }),
+      mentions: [...new Set(mentions)],
+      ...(buttons === undefined ? {} : { buttons }),
+    };
+    this.effects.push(post);
+    return post.key;
+  }
+
+  react(room: string, note: string, emoji: string): void {
+    this.effects.push({ does: 'react', key: this.#key(), room, to: note, emoji });
+  }
+
+  edit(room: string, post: string, message: Message): void {
+    this.effects.push({ does: 'edit', key: this.#key(), room, post, message });
+  }
+
+  file(room: string, file: { name: string; type: string; content: string }): void {
+    this.effects.push({ does: 'file', key: this.#key(), room, ...file });
+  }
+
+  /** Adds what is to be kept; in the turn's own place unless it belongs to an earlier note. */
+  enter(
+    what: Said,
+    who: { noted: Instant; by: string | null; from: string; room: string },
+    place = this.number,
+  ): void {
+    const index = this.#nextIndex(place);
+    this.entries.push({
+      what,
+      noted: toIso(who.noted),
+      by: who.by,
+      from: who.from,
+      room: who.room,
+      place,
+      index,
+    });
+  }
+
+  /** The first index that entries at `place` may take, where a note that stands already has some. */
+  readonly firstIndex = new Map<number, number>();
+
+  decide(decision: Decision, room: string, by: string | null, from: string): void {
+    this.enter(decision, { noted: this.now, by, from, room });
+  }
+
+  matterSaid(matter: string, stage: Stage, post: string): void {
+    this.said.push({ matter, stage, post });
+  }
+
+  /** Nothing to keep and nothing to say. */
+  get empty(): boolean {
+    return (
+      this.entries.length === 0 &&
+      this.effects.length === 0 &&
+      this.setsAside.length === 0 &&
+      this.answered.length === 0 &&
+      this.said.length === 0 &&
+      this.putOff.length === 0
+    );
+  }
+
+  finish(made: Versions): Turn {
+    const items = new Set<string>(this.entries.flatMap((entry) => itemsOf(entry.what)));
+    for (const effect of this.effects)
+      if (effect.does === 'post') for (const item of effect.items) items.add(item);
+    return {
+      cause: this.#cause,
+      at: toIso(this.now),
+      ...(this.reading === null ? {} : { reading: this.reading }),
+      ...some('entries', this.entries),
+      ...some('setsAside', this.setsAside),
+      ...(this.correction == null ? {} : { correction: this.correction }),
+      ...(this.of === null ? {} : { of: this.of }),
+      ...some('asked', this.asked),
+      ...some('answered', this.answered),
+      ...some('said', this.said),
+      ...some('settled', this.settled),
+      ...some('putOff', this.putOff),
+      ...some('warned', this.warned),
+      effects: this.effects,
+      items: [...items].sort(),
+      made,
+    };
+  }
+
+  #key(): string {
+    return `${this.number}/${this.effects.length}`;
+  }
+
+  #nextIndex(place: number): number {
+    const taken = this.entries.filter((entry) => entry.place === place).length;
+    return (this.firstIndex.get(place) ?? 0) + taken;
+  }
+}
+
+function some<K extends string, T>(key: K, list: readonly T[]): { [P in K]?: readonly T[] } {
+  return list.length === 0 ? {} : ({ [key]: list } as { [P in K]?: readonly T[] });
+}
+
+/** What a fact or a decision speaks of, written as items. */
+export function itemsOf(what: Said): Item[] {
+  const items: Item[] = [];
+  if ('items' in what) items.push(...what.items);
+  if ('item' in what) items.push(what.item);
+  if ('scanner' in what && what.scanner !== undefined) items.push(`scanner:${what.scanner}`);
+  if ('tip' in what && what.tip !== undefined) items.push(`tip:${what.tip}`);
+  if ('tips' in what && what.tips !== undefined) items.push(...what.tips.map((tip): Item => `tip:${tip}`));
+  if ('load' in what && what.load !== undefined) items.push(`load:${what.load}`);
+  if ('autoclave' in what && what.autoclave !== undefined) items.push(`autoclave:${what.autoclave}`);
+  return items;
+}

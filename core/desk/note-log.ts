@@ -1,0 +1,70 @@
+import type { Instant } from '../time/instant.ts';
+
+/** A note as the desk remembers it: enough to correct it, answer it and react to it. */
+export interface NoteLine {
+  readonly id: string;
+  /** Its turn: the place in the record that its facts have, through every correction. */
+  readonly turn: number;
+  readonly room: string;
+  readonly from: string;
+  readonly noted: Instant;
+  /** It asked something that was answered. */
+  readonly asked: boolean;
+  /** Taken back: nothing of it holds. */
+  readonly gone: boolean;
+}
+
+/** Notes kept at hand; what is older is history, and the inbox still knows its event ids. */
+const KEPT = 20_000;
+
+/** Notes by event id, in the order they came, and the ids of other events that were taken. */
+export class NoteLog {
+  readonly #byId = new Map<string, NoteLine>();
+  readonly #byTurn = new Map<number, string>();
+  readonly #events = new Set<string>();
+
+  /** Whether an event was taken already. */
+  knows(id: string): boolean {
+    return this.#byId.has(id) || this.#events.has(id);
+  }
+
+  get(id: string): NoteLine | null {
+    return this.#byId.get(id) ?? null;
+  }
+
+  put(note: NoteLine): void {
+    this.#byId.set(note.id, note);
+    this.#byTurn.set(note.turn, note.id);
+    if (this.#byId.size <= KEPT) return;
+    const [oldest] = this.#byId.values();
+    if (oldest === undefined) return;
+    this.#byId.delete(oldest.id);
+    this.#byTurn.delete(oldest.turn);
+  }
+
+  /** An edit, a deletion or a reaction was taken. */
+  heard(id: string): void {
+    this.#events.add(id);
+    if (this.#events.size <= KEPT) return;
+    const [oldest] = this.#events;
+    if (oldest !== undefined) this.#events.delete(oldest);
+  }
+
+  corrected(id: string, gone: boolean): void {
+    const note = this.#byId.get(id);
+    if (note !== undefined) this.#byId.set(id, { ...note, gone });
+  }
+
+  /** The latest note of a person in a chat room that still stands and fits. */
+  latestOf(room: string, from: string, fits: (note: NoteLine) => boolean): NoteLine | null {
+    const latest = [...this.#byId.values()].reverse();
+    return (
+      latest.find((note) => note.room === room && note.from === from && !note.gone && fits(note)) ?? null
+    );
+  }
+
+  noteOfTurn(turn: number): NoteLine | null {
+    const id = this.#byTurn.get(turn);
+    return id === undefined ? null : this.get(id);
+  }
+}

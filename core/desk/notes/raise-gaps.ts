@@ -1,0 +1,81 @@
+import { questionFor } from '../../answers/questions.ts';
+import type { Gap } from '../../language/read.ts';
+import { sitesOfChatRoom } from '../../practice/look-up.ts';
+import { item } from '../../reading/slots.ts';
+import { MINUTE, toIso } from '../../time/instant.ts';
+import { apply } from '../apply.ts';
+import { type Purpose, QUESTION_LASTS_MINUTES } from '../question.ts';
+import { type Session, type Speaker, viewOf } from '../session.ts';
+import { type Filled, fillGap } from './fill-gap.ts';
+
+/**
+ * What a note left open: completed from the record where that leaves no doubt, else asked back with numbered choices.
+ * A doubt that points at danger counts from now, whatever the answer will be.
+ */
+export function raiseGaps(session: Session, speaker: Speaker, gaps: readonly Gap[]): readonly Filled[] {
+  const sites = sitesOfChatRoom(session.practice, speaker.room).map((site) => site.id);
+  const filled: Filled[] = [];
+  for (const gap of gaps) {
+    doubt(session, speaker, gap);
+    const known = fillGap(gap, viewOf(session), sites);
+    if (known !== null) filled.push(known);
+    else ask(session, speaker, gap);
+  }
+  return filled;
+}
+
+function doubt(session: Session, speaker: Speaker, gap: Gap): void {
+  const of = item.safeParse(gap.unclear.of);
+  if (gap.unclear.about !== 'certainty' || !of.success) return;
+  const first = session.draft.entries.length;
+  const when = toIso(speaker.noted);
+  session.draft.enter({ kind: 'doubted', when, item: of.data }, { ...speaker, by: speaker.from });
+  apply(session.timeline, session.draft.entries.slice(first));
+}
+
+function ask(session: Session, speaker: Speaker, gap: Gap): void {
+  const { draft, now } = session;
+  const wording = questionFor(gap, viewOf(session));
+  if (wording === null) return;
+  const { message, choices } = wording;
+  const key = draft.post(speaker.room, {
+    about: 'question',
+    message,
+    replyTo: speaker.note,
+    buttons: choices.slice(0, BUTTONS.length).map((_, index) => BUTTONS[index] ?? ''),
+  });
+  const purpose = completion(gap, speaker, draft.number);
+  if (purpose === null) return;
+  const until = now + QUESTION_LASTS_MINUTES * MINUTE;
+  draft.asked.push({
+    key,
+    room: speaker.room,
+    person: speaker.from,
+    asked: now,
+    until,
+    choices,
+    items: [],
+    purpose,
+  });
+}
+
+function completion(gap: Gap, speaker: Speaker, turn: number): Purpose | null {
+  if (gap.draft === undefined) return null;
+  const { list, entry } = gap.draft;
+  return {
+    sort: 'complete',
+    turn,
+    list,
+    draft: entry,
+    about: gap.unclear.about,
+    slot: gap.slot ?? '',
+    form: gap.form ?? 'confirm',
+    ...(gap.words === undefined ? {} : { words: gap.words }),
+    author: speaker.from,
+    note: speaker.note,
+    noted: speaker.noted,
+  };
+}
+
+/** Reactions that stand for the numbered choices. */
+export const BUTTONS = ['1️⃣', '2️⃣', '3️⃣', '4️⃣', '5️⃣', '6️⃣', '7️⃣', '8️⃣', '9️⃣'] as const;

@@ -1,0 +1,43 @@
+import type { Instant } from '../time/instant.ts';
+import type { Question } from './question.ts';
+
+/** Questions that still wait, oldest first. */
+export class QuestionLog {
+  readonly #open = new Map<string, Question>();
+
+  ask(question: Question): void {
+    this.#open.set(question.key, question);
+  }
+
+  close(key: string): void {
+    this.#open.delete(key);
+  }
+
+  get(key: string): Question | null {
+    return this.#open.get(key) ?? null;
+  }
+
+  all(): readonly Question[] {
+    return [...this.#open.values()];
+  }
+
+  /** The latest question that this person may answer in this chat room and that has not lapsed. */
+  waitingFor(room: string, person: string, now: Instant): Question | null {
+    return (
+      this.#candidates(room, now).findLast(
+        (question) => question.person === person || question.person === null,
+      ) ?? null
+    );
+  }
+
+  /** Lapsed by now, for closing them. */
+  lapsed(now: Instant): readonly Question[] {
+    return this.all().filter((question) => question.until !== null && question.until <= now);
+  }
+
+  #candidates(room: string, now: Instant): Question[] {
+    return this.all().filter(
+      (question) => question.room === room && (question.until === null || now < question.until),
+    );
+  }
+}

@@ -1,0 +1,28 @@
+import { lines } from '../../answers/message.ts';
+import { isSenior } from '../../rules/rights.ts';
+import { correct } from '../corrections/correct.ts';
+import type { Purpose, Question } from '../question.ts';
+import type { Session, Speaker } from '../session.ts';
+
+/** The lead's word on a correction that would loosen something; anybody else's leaves the question open. */
+export function allowCorrection(
+  session: Session,
+  speaker: Speaker,
+  question: Question,
+  purpose: Extract<Purpose, { sort: 'allow-correction' }>,
+  value: string,
+): void {
+  const { draft, notes, practice } = session;
+  if (!isSenior(practice, speaker.from)) {
+    draft.asked.push(question);
+    const message = lines(
+      'The lead, a deputy or a manager has to allow that; nothing is changed until then.',
+    );
+    draft.post(speaker.room, { about: 'question', message, replyTo: speaker.note });
+    return;
+  }
+  const note = notes.get(purpose.correction.note);
+  if (value === 'yes' && note !== null)
+    correct(session, speaker, note, purpose.correction.facts, purpose.correction.why);
+  draft.react(speaker.room, speaker.note, '👍');
+}

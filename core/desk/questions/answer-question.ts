@@ -1,0 +1,68 @@
+import type { NoteRead } from '../../language/read.ts';
+import type { NoteInput } from '../input.ts';
+import type { Purpose, Question } from '../question.ts';
+import type { Session, Speaker } from '../session.ts';
+import { allowCorrection } from './allow-correction.ts';
+import { complete } from './complete.ts';
+import { learn } from './learn.ts';
+import { matchChoice } from './match-choice.ts';
+import { reachedPatient } from './reached-patient.ts';
+import { settledAnswer } from './settled-answer.ts';
+import { sayWhichDone } from './which-done.ts';
+
+/** An answer to something that was asked. */
+export interface Answered {
+  readonly question: Question;
+  readonly value: string;
+  /** The note says nothing else. */
+  readonly wholeNote: boolean;
+}
+
+/** The question that a note answers: the one it replies to, else the latest that waits for this person here. */
+export function questionAnsweredBy(session: Session, input: NoteInput, read: NoteRead): Answered | null {
+  const { questions, now } = session;
+  const replied =
+    input.replyTo !== undefined && 'post' in input.replyTo ? questions.get(input.replyTo.post) : null;
+  const question = replied ?? questions.waitingFor(input.room, input.from, now);
+  if (question === null) return null;
+  const value = matchChoice(question, input.text, read);
+  if (value === null) return null;
+  const { facts, asks, plans, unclear } = read.reading;
+  const more = facts.length + asks.length + plans.length + unclear.length > 0;
+  return { question, value, wholeNote: !more || read.reading.acts.length === 0 };
+}
+
+/** Carries out what an answer is for, and closes the question. */
+export function answerQuestion(session: Session, speaker: Speaker, question: Question, value: string): void {
+  session.draft.answered.push(question.key);
+  session.questions.close(question.key);
+  act(session, speaker, question, question.purpose, value);
+}
+
+function act(session: Session, speaker: Speaker, question: Question, purpose: Purpose, value: string): void {
+  switch (purpose.sort) {
+    case 'complete':
+      complete(session, speaker, purpose, value);
+      break;
+    case 'learn':
+      learn(session, speaker, purpose, value);
+      break;
+    case 'reached-patient':
+      reachedPatient(session, speaker, purpose, value);
+      break;
+    case 'settled':
+      settledAnswer(session, speaker, purpose, value);
+      break;
+    case 'which-done':
+    case 'which-reminder':
+      sayWhichDone(session, speaker, purpose, value);
+      break;
+    case 'allow-correction':
+      allowCorrection(session, speaker, question, purpose, value);
+      break;
+    case 'stocktake':
+      // The count itself is a note; a choice only says that it was seen.
+      session.draft.react(speaker.room, speaker.note, '👍');
+      break;
+  }
+}

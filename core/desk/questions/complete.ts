@@ -1,0 +1,88 @@
+import { answer } from '../../answers/answer.ts';
+import { lines } from '../../answers/message.ts';
+import { ask as askSchema } from '../../reading/ask.ts';
+import { fact as factSchema } from '../../reading/fact.ts';
+import { MINUTE } from '../../time/instant.ts';
+import { followUp } from '../after/follow-up.ts';
+import { enterFacts } from '../notes/enter-facts.ts';
+import { withSlot } from '../notes/fill-gap.ts';
+import { type Purpose, QUESTION_LASTS_MINUTES } from '../question.ts';
+import { type Session, type Speaker, viewOf } from '../session.ts';
+
+type Completion = Extract<Purpose, { sort: 'complete' }>;
+
+/** Completes the note that was unclear: it counts from its own time and is its author's, whoever answered. */
+export function complete(session: Session, speaker: Speaker, purpose: Completion, value: string): void {
+  if (purpose.form === 'confirm' && value !== 'yes') {
+    session.draft.react(speaker.room, speaker.note, '👍');
+    return;
+  }
+  const entry = withSlot(purpose.draft, purpose.slot, purpose.form, value, purpose.about);
+  if (purpose.list === 'asks') answerCompleted(session, speaker, entry);
+  else if (purpose.list === 'facts') recordCompleted(session, speaker, purpose, entry);
+  offerLearning(session, speaker, purpose, value);
+}
+
+function answerCompleted(session: Session, speaker: Speaker, entry: unknown): void {
+  const ask = askSchema.safeParse(entry);
+  if (!ask.success) return;
+  const { about, message, items } = answer(ask.data, {
+    ...viewOf(session),
+    room: speaker.room,
+    from: speaker.from,
+  });
+  session.draft.post(speaker.room, { about, message, items, replyTo: speaker.note });
+}
+
+function recordCompleted(session: Session, speaker: Speaker, purpose: Completion, entry: unknown): void {
+  const fact = factSchema.safeParse(entry);
+  if (!fact.success) {
+    const message = lines('That does not complete the note. Please type it again in full.');
+    session.draft.post(speaker.room, { about: 'question', message, replyTo: speaker.note });
+    return;
+  }
+  const author: Speaker = {
+    from: purpose.author,
+    room: speaker.room,
+    noted: purpose.noted,
+    note: purpose.note,
+  };
+  session.draft.of = purpose.note;
+  const entered = enterFacts(session, author, [fact.data], purpose.turn);
+  followUp(session, { ...author, note: speaker.note }, entered, []);
+}
+
+/** A word that was not known and that the answer explains is offered once for keeping. */
+function offerLearning(session: Session, speaker: Speaker, purpose: Completion, value: string): void {
+  if (purpose.words === undefined || !/^(scanner|site|room|tip)$/.test(purpose.about)) return;
+  const means = value.includes(':') ? value : `${purpose.about}:${value}`;
+  const { draft, now } = session;
+  const message = lines([
+    `Shall I remember “${purpose.words}” for ${value}? `,
+    { strong: 'yes' },
+    ' or ',
+    { strong: 'no' },
+  ]);
+  const key = draft.post(speaker.room, {
+    about: 'question',
+    message,
+    replyTo: speaker.note,
+    buttons: ['✅', '❌'],
+  });
+  const choices = [
+    { label: 'yes', value: 'yes' },
+    { label: 'no', value: 'no' },
+  ];
+  const until = now + QUESTION_LASTS_MINUTES * MINUTE;
+  const learn: Purpose = { sort: 'learn', words: purpose.words, means };
+  draft.asked.push({
+    key,
+    room: speaker.room,
+    person: speaker.from,
+    asked: now,
+    until,
+    choices,
+    items: [],
+    purpose: learn,
+  });
+}

@@ -1,0 +1,43 @@
+import type { NoteRead } from '../../language/read.ts';
+import type { Question } from '../question.ts';
+
+/** Which of the offered answers a typed note names: by number, by label or value, by yes or no; `null` when none. */
+export function matchChoice(question: Question, text: string, read: NoteRead): string | null {
+  const { choices } = question;
+  const words = fold(text);
+  const number = /^#?(\d{1,3})$/.exec(words)?.[1];
+  const labelled = choices.find(
+    (choice) => fold(choice.label) === words || fold(bare(choice.value)) === words,
+  );
+  if (labelled !== undefined) return labelled.value;
+  if (number !== undefined) return choices[Number(number) - 1]?.value ?? null;
+  for (const act of read.reading.acts) {
+    if (act.kind === 'yes' || act.kind === 'no') return choiceFor(question, act.kind);
+    if (act.kind === 'pick') return picked(question, act.choice);
+  }
+  return null;
+}
+
+function picked(question: Question, choice: string): string | null {
+  const named = question.choices.find(({ value }) => value === choice || bare(value) === choice);
+  if (named !== undefined) return named.value;
+  const place = /^\d{1,3}$/.test(choice) ? Number(choice) : 0;
+  return question.choices[place - 1]?.value ?? (question.choices.length === 0 ? choice : null);
+}
+
+/** "yes" where yes is among the answers. */
+function choiceFor(question: Question, value: string): string | null {
+  return question.choices.find((choice) => choice.value === value)?.value ?? null;
+}
+
+function bare(value: string): string {
+  return value.slice(value.indexOf(':') + 1);
+}
+
+function fold(text: string): string {
+  return text
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}#-]+/gu, ' ')
+    .trim()
+    .replace(/^(?:the|it'?s|it was) /, '');
+}

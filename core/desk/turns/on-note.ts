@@ -1,0 +1,76 @@
+import { answer } from '../../answers/answer.ts';
+import type { NoteRead } from '../../language/read.ts';
+import type { Fact } from '../../reading/fact.ts';
+import { MINUTE } from '../../time/instant.ts';
+import { carryOut } from '../acts/carry-out.ts';
+import { followUp } from '../after/follow-up.ts';
+import type { NoteInput } from '../input.ts';
+import { enterFacts } from '../notes/enter-facts.ts';
+import { guardPrivacy } from '../notes/guard-privacy.ts';
+import { raiseGaps } from '../notes/raise-gaps.ts';
+import { answerQuestion, questionAnsweredBy } from '../questions/answer-question.ts';
+import { type Session, type Speaker, viewOf } from '../session.ts';
+
+/** A question that waited longer than this while the program was away is history: nobody stands there any more. */
+const STALE_ASK_MS = 10 * MINUTE;
+
+/** One note: what it answers, what it corrects, what it tells, what it asks; warnings come first. */
+export function onNote(session: Session, input: NoteInput): void {
+  const { draft } = session;
+  const speaker: Speaker = { from: input.from, room: input.room, noted: input.at, note: input.id };
+  const read = session.read(input.text, { at: input.at, from: input.from, room: input.room });
+  draft.reading = read.reading;
+  const waiting = questionAnsweredBy(session, input, read);
+  if (waiting !== null) {
+    answerQuestion(session, speaker, waiting.question, waiting.value);
+    if (waiting.wholeNote) return;
+  }
+  takeNote(session, speaker, input, read, waiting !== null);
+}
+
+/** The parts of a note in the order in which a person wants to hear of them. */
+function takeNote(
+  session: Session,
+  speaker: Speaker,
+  input: NoteInput,
+  read: NoteRead,
+  answered: boolean,
+): void {
+  const facts = guardPrivacy(session, speaker, input.text, read.reading.facts);
+  const acts = answered ? read.reading.acts.filter(isNoAnswer) : read.reading.acts;
+  carryOut(session, speaker, acts, input);
+  tell(session, speaker, facts, read);
+  if (session.now - input.at <= STALE_ASK_MS) answerAsks(session, speaker, read);
+}
+
+function tell(session: Session, speaker: Speaker, facts: readonly Fact[], read: NoteRead): void {
+  const filledIn = raiseGaps(session, speaker, read.gaps);
+  const entered = enterFacts(
+    session,
+    speaker,
+    [...facts, ...filledIn.map((one) => one.entry)],
+    session.draft.number,
+  );
+  if (entered.length > 0)
+    followUp(
+      session,
+      speaker,
+      entered,
+      filledIn.map((one) => one.filledIn),
+    );
+}
+
+/** Answers every ask of a note, each in a post of its own, in reply to it. */
+export function answerAsks(session: Session, speaker: Speaker, read: NoteRead): void {
+  const { draft } = session;
+  for (const ask of read.reading.asks) {
+    const view = { ...viewOf(session), room: speaker.room, from: speaker.from };
+    const { about, message, items, file } = answer(ask, view);
+    draft.post(speaker.room, { about, message, items, replyTo: speaker.note });
+    if (file !== undefined) draft.file(speaker.room, file);
+  }
+}
+
+function isNoAnswer(act: NoteRead['reading']['acts'][number]): boolean {
+  return act.kind !== 'pick' && act.kind !== 'yes' && act.kind !== 'no';
+}

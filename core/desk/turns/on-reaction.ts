@@ -1,0 +1,70 @@
+import { lines } from '../../answers/message.ts';
+import { tick } from '../acts/done.ts';
+import { later } from '../acts/later.ts';
+import type { Input } from '../input.ts';
+import type { Question } from '../question.ts';
+import { answerQuestion } from '../questions/answer-question.ts';
+import type { Session, Speaker } from '../session.ts';
+
+const DONE = new Set(['✅', '✔', '☑', '👍', '👌']);
+const NOT = new Set(['❌', '👎', '✖', '🚫']);
+const LATER = new Set(['⏰', '⏲', '⏳', '💤', '🕒']);
+
+/**
+ * A reaction to a post of ours: an answer to what it asked, a tick, or "later". Reactions travel in clear and can be
+ * forged, so they tighten or tick off; what would release, pass or close is asked to be typed.
+ */
+export function onReaction(session: Session, input: Extract<Input, { sort: 'reaction' }>): void {
+  if (!('post' in input.reacts)) return;
+  const emoji = plain(input.emoji);
+  const { post: key } = input.reacts;
+  const speaker: Speaker = { from: input.from, room: input.room, noted: input.at, note: '' };
+  const question = session.questions.get(key);
+  if (question !== null) {
+    answerByReaction(session, speaker, question, emoji);
+    return;
+  }
+  const line = session.posts.get(key);
+  if (line === null) return;
+  if (DONE.has(emoji)) tick(session, speaker, line);
+  else if (LATER.has(emoji)) later(session, speaker, undefined, input.reacts);
+}
+
+function answerByReaction(session: Session, speaker: Speaker, question: Question, emoji: string): void {
+  if (question.person !== null && question.person !== speaker.from) return;
+  if (question.until !== null && question.until <= session.now) return;
+  const value = choiceFor(question, emoji);
+  if (value === null) return;
+  if (wouldLoosen(question, value)) {
+    const message = lines('Please type that one: a reaction cannot pass, release or confirm anything.');
+    session.draft.post(question.room, {
+      about: 'question',
+      message,
+      replyTo: question.key,
+      mentions: [speaker.from],
+    });
+    return;
+  }
+  answerQuestion(session, speaker, question, value);
+}
+
+function choiceFor(question: Question, emoji: string): string | null {
+  const number = /^(\d)\u20e3$/.exec(emoji)?.[1];
+  if (number !== undefined) return question.choices[Number(number) - 1]?.value ?? null;
+  const word = DONE.has(emoji) ? 'yes' : NOT.has(emoji) ? 'no' : null;
+  return question.choices.find((choice) => choice.value === word)?.value ?? null;
+}
+
+function wouldLoosen({ purpose }: Question, value: string): boolean {
+  if (purpose.sort === 'settled' || purpose.sort === 'allow-correction') return value === 'yes';
+  if (purpose.sort !== 'complete') return false;
+  const kind = String(purpose.draft.kind);
+  const good =
+    value === 'passed' || (purpose.form === 'confirm' && value === 'yes') || purpose.slot !== 'outcome';
+  return good && /^(load-finished|spore-test|autoclave-test|released|sterile|load-released)$/.test(kind);
+}
+
+/** The emoji without the variation selector that some phones add. */
+function plain(emoji: string): string {
+  return emoji.replaceAll('\ufe0f', '').trim();
+}

@@ -1,0 +1,87 @@
+import { composePost } from '../../rules/compose.ts';
+import type { Matter, Stage } from '../../rules/matter.ts';
+import { openMatters } from '../../rules/matters.ts';
+import type { Instant } from '../../time/instant.ts';
+import { readyMarks } from '../after/warm-up-marks.ts';
+import { QUESTION_LASTS_MINUTES } from '../question.ts';
+import { type Session, viewOf } from '../session.ts';
+
+interface Due {
+  readonly matter: Matter;
+  readonly stage: Stage;
+  /** Stages that this one makes up for: they fell due while the program was down. */
+  readonly missed: readonly Stage[];
+}
+
+/** Says what has fallen due by now and was not said: matters of one chat room that belong together are one post. */
+export function onTick(session: Session): void {
+  readyMarks(session);
+  for (const question of session.questions.lapsed(session.now)) {
+    session.draft.answered.push(question.key);
+    session.questions.close(question.key);
+  }
+  const groups = Map.groupBy(
+    dueNow(session),
+    ({ matter, stage }) => `${matter.room} ${matter.group} ${stage}`,
+  );
+  for (const due of groups.values()) postTogether(session, due);
+}
+
+/** The earliest instant after `after` at which a matter falls due; `null` when nothing is waited for. */
+export function nextMatter(view: Parameters<typeof openMatters>[0], after: Instant): Instant | null {
+  let next: Instant | null = null;
+  for (const matter of openMatters(view)) {
+    const putOff = view.said.putOffUntil(matter.key) ?? Number.NEGATIVE_INFINITY;
+    for (const { stage, at } of matter.stages) {
+      if (view.said.saidAt(matter.key, stage) !== null) continue;
+      const falls = Math.max(at, putOff);
+      if (falls > after && (next === null || falls < next)) next = falls;
+    }
+  }
+  return next;
+}
+
+function dueNow(session: Session): readonly Due[] {
+  const view = viewOf(session);
+  return openMatters(view).flatMap((matter) => {
+    const putOff = view.said.putOffUntil(matter.key);
+    if (putOff !== null && putOff > session.now) return [];
+    const due = matter.stages.filter(
+      ({ stage, at }) => at <= session.now && view.said.saidAt(matter.key, stage) === null,
+    );
+    const last = due.at(-1);
+    if (last === undefined) return [];
+    return [{ matter, stage: last.stage, missed: due.slice(0, -1).map(({ stage }) => stage) }];
+  });
+}
+
+function postTogether(session: Session, due: readonly Due[]): void {
+  const { draft } = session;
+  const [first] = due;
+  if (first === undefined) return;
+  const matters = due.map(({ matter }) => matter);
+  const { about, message, items, mentions } = composePost(matters, first.stage, viewOf(session));
+  const ticks = matters.some((matter) => matter.tick !== undefined);
+  const key = draft.post(first.matter.room, {
+    about,
+    message,
+    items,
+    mentions,
+    ...(ticks ? { buttons: ['✅', '⏰'] } : {}),
+  });
+  for (const { matter, stage, missed } of due) {
+    for (const one of [...missed, stage]) draft.matterSaid(matter.key, one, key);
+    if (matter.asks !== undefined) {
+      draft.asked.push({
+        key,
+        room: matter.room,
+        person: null,
+        asked: session.now,
+        until: session.now + QUESTION_LASTS_MINUTES * 60_000,
+        choices: matter.asks.choices,
+        items: matter.items,
+        purpose: matter.asks.purpose,
+      });
+    }
+  }
+}
