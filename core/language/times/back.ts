@@ -9,6 +9,8 @@ import type { Assumption, BackTime, Clock, Day, Doubt, TimeContext, TimeSpan } f
 
 /** A time said this little after the note is the note's own: clocks differ and people round. */
 const SLACK = 10 * MINUTE;
+/** The same where the hour went unsaid: "half past" at 16:20 is rather 15:30. */
+const HOURLESS_SLACK = 5 * MINUTE;
 /** Further back than this with no day said, another day or a slip is as likely. */
 const FAR = 18 * HOUR;
 
@@ -87,10 +89,11 @@ function onDaySaid(clock: Clock, day: Day, span: TimeSpan, context: TimeContext)
   const dates = datesOf(day, today, -1);
   // "Thursday at 4" said on a Thursday morning is last week's.
   const again = day.sort === 'weekday' && day.which === 'plain' && dates.from === today;
-  const best =
-    bestBack(clock, span, dates.from, context) ??
-    (again ? bestBack(clock, span, addDays(today, -7), context) : null);
+  const own = bestBack(clock, span, dates.from, context);
+  const unlikely = own === null || own.outdone;
+  const best = again && unlikely ? bestBack(clock, span, addDays(today, -7), context) : own;
   const assumed = halfOf(clock);
+  if (best !== null && best.outdone) return { when: best.when, assumed, doubt: dates.doubt ?? 'future' };
   if (best === null) return { when: context.at, assumed, doubt: dates.doubt ?? 'future' };
   const doubt = dates.doubt ?? (dates.from === dates.to ? undefined : 'contradiction');
   return { when: best.when, assumed, ...(doubt === undefined ? {} : { doubt }) };
@@ -115,7 +118,7 @@ function onDayUnsaid(clock: Clock, span: TimeSpan, context: TimeContext): Point 
 function hourlessBack(minute: number, daySaid: boolean, at: Instant, zone: string): Point {
   const local = minuteOfHour(at, zone);
   const ahead = minute - local;
-  const back = ahead * MINUTE <= SLACK ? ahead : ahead - 60;
+  const back = ahead * MINUTE <= HOURLESS_SLACK ? ahead : ahead - 60;
   const when = Math.min(at, floorMinute(at) + back * MINUTE);
   return daySaid ? { when, assumed: ['hour'], doubt: 'contradiction' } : { when, assumed: ['hour'] };
 }
@@ -132,22 +135,28 @@ function minuteOfHour(at: Instant, zone: string): number {
 interface Ranked {
   readonly when: Instant;
   readonly rank: number;
+  /** The other half of the day is likelier, but yet to come. */
+  readonly outdone: boolean;
 }
 
 /** Of the times a clock may mean on a date, those not after the note: the likeliest, and of those the latest. */
 function bestBack(clock: Clock, span: TimeSpan, date: LocalDate, context: TimeContext): Ranked | null {
   const { at, zone } = context;
-  let best: Ranked | null = null;
+  let best: Omit<Ranked, 'outdone'> | null = null;
+  let ahead = 9;
   for (const minute of minutesOn(clock, span.part, date, context)) {
     const said = instantOf(date, minute, zone);
-    if (said > at + SLACK) continue;
+    if (said > at + SLACK) {
+      ahead = Math.min(ahead, rankOf(date, minute, context));
+      continue;
+    }
     const when = Math.min(said, at);
     // Whoever writes now was there within the hour, whatever the hours say.
     const rank =
       at - when <= HOUR ? Math.min(1, rankOf(date, minute, context)) : rankOf(date, minute, context);
     if (best === null || rank <= best.rank) best = { when, rank };
   }
-  return best;
+  return best === null ? null : { ...best, outdone: best.rank === 3 && ahead < 3 };
 }
 
 /** The last day before that the site worked, at most four days back; the day before where none is known. */

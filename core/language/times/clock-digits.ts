@@ -116,7 +116,7 @@ function halfOfDayAt(scan: Scan, i: number): boolean {
 }
 
 function bareAllowed(scan: Scan, i: number, next: number, cue: CueStrength): boolean {
-  if (countedAfter(scan, next)) return false;
+  if (countedAfter(scan, next, cue === 'strong')) return false;
   if (gluedAt(scan, next) !== '' && !/^[,.;:!?)\-'"\n]/.test(gluedAt(scan, next))) return false;
   if (cue === 'list') return !beFollows(scan, next) && mayFollow(scan, next);
   if (cue === 'range') return mayFollow(scan, next) || !/^\d/.test(textAt(scan, i));

@@ -3,7 +3,7 @@ import { mayFollow } from './guards.ts';
 import { longerAt } from './longer.ts';
 import { anyPhraseAt, digitsAt, type Parsed, phraseAt, type Scan, textAt } from './scan.ts';
 import type { Day } from './time-span.ts';
-import { whichAt } from './which.ts';
+import { type WhichWord, whichAt } from './which.ts';
 import { FEASTS, RELATIVE_DAYS, SHY_WEEKDAYS, WEEKDAY_WORDS } from './words.ts';
 
 type Weekday = Day & { sort: 'weekday' };
@@ -48,7 +48,7 @@ function weekdayAt(scan: Scan, i: number, cue: DateCue): Parsed<Day> | null {
   const which = whichAt(scan, i);
   const word = textAt(scan, which.next);
   const weekday = WEEKDAY_WORDS.get(word);
-  if (weekday === undefined) return null;
+  if (weekday === undefined) return word === 'week' ? weekFirst(scan, which) : null;
   const next = which.next + 1;
   if (SHY_WEEKDAYS.has(word) && which.next === i && !cue.cued && !shyVouched(scan, next)) return null;
   const dotted =
@@ -56,6 +56,15 @@ function weekdayAt(scan: Scan, i: number, cue: DateCue): Parsed<Day> | null {
   const dated = which.value === 'plain' ? datedAt(scan, dotted, weekday, cue) : null;
   if (dated !== null) return dated;
   return withWeek(scan, { sort: 'weekday', weekday, which: which.value, weeks: 0, inWeek: false }, next);
+}
+
+/** "Last week Friday", "next week on Thursday". */
+function weekFirst(scan: Scan, which: Parsed<WhichWord>): Parsed<Day> | null {
+  const at = textAt(scan, which.next + 1) === 'on' ? which.next + 2 : which.next + 1;
+  const weekday = WEEKDAY_WORDS.get(textAt(scan, at));
+  if (weekday === undefined || which.value === 'plain') return null;
+  const weeks = which.value === 'last' ? -1 : which.value === 'next' ? 1 : 0;
+  return { value: { sort: 'weekday', weekday, which: 'plain', weeks, inWeek: true }, next: at + 1 };
 }
 
 /** What after "sat" or "sun" shows that the day is meant. */

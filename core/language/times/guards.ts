@@ -16,11 +16,14 @@ const MEASURES =
   'pounds quid kg g';
 const MEASURED = set(MEASURES);
 
-/** A number before one of these, or before a measure, is a count. */
-const COUNTED = set(
-  `${MEASURES} scan scans tips times loads cycles patients pts pt people bookings appointments appts appointment of ` +
-    'uses goes more left other others covers pouches bags cases impressions new old used dirty clean sterile spare ' +
-    'extra packs boxes rooms surgeries scanners different total attempts',
+const THINGS =
+  'scan scans tips times loads cycles patients pts pt people bookings appointments appts appointment of uses goes ' +
+  'covers pouches bags cases impressions packs boxes rooms surgeries scanners attempts';
+/** A number before a thing or a measure is a count. */
+const COUNTED = set(`${MEASURES} ${THINGS}`);
+/** Without a firm cue it may also count what an adjective or a participle stands for ("about 5 left"). */
+const PERHAPS_COUNTED = set(
+  `${MEASURES} ${THINGS} more left other others new old used dirty clean sterile spare extra different total`,
 );
 
 /** "Reading 18 at 9": the words that turn "at 18" into a temperature. */
@@ -43,19 +46,25 @@ const LONGEST_LIST = 24;
 
 /** True where the words before mark the number at `i` as an id, alone or in a list ("tips 2, 5 and 7"). */
 export function idBefore(scan: Scan, i: number): boolean {
+  let separated = false;
   for (let at = i - 1; at >= Math.max(0, i - LONGEST_LIST); at--) {
     const token = scan.tokens[at];
     if (token === undefined) return false;
     if (ID_NOUNS.has(token.text)) return true;
-    if (token.kind !== 'number' && !/^(,|and|&|-|to|\+|\/)$/.test(token.text)) return false;
+    if (token.kind === 'number') {
+      // "Tip 4 2pm": with nothing between, the second number is no further id.
+      if (!separated) return false;
+      separated = false;
+    } else if (/^(,|and|&|-|to|\+|\/)$/.test(token.text)) separated = true;
+    else return false;
   }
   return false;
 }
 
 /** True where the words from `next` on make the number before them a count, a measure or part of a larger number. */
-export function countedAfter(scan: Scan, next: number): boolean {
+export function countedAfter(scan: Scan, next: number, firm = true): boolean {
   const text = textAt(scan, next);
-  if (COUNTED.has(text)) return true;
+  if (firm ? COUNTED.has(text) : PERHAPS_COUNTED.has(text)) return true;
   const token = scan.tokens[next];
   if (token === undefined || token.spaced) return false;
   if (text === '/' || text === '%' || text === '°') return true;

@@ -7,6 +7,9 @@ export interface Picked {
   readonly doubt?: Doubt;
 }
 
+/** A day of the month alone is not further back than this. */
+const RECENT = 62;
+
 type DateDay = Day & { sort: 'date' };
 
 /** Where a date with no year would lie further back than this, the year is more likely another. */
@@ -17,7 +20,8 @@ export function pickDate(day: DateDay, today: LocalDate, direction: -1 | 1): Pic
   const all = occurrences(day, today, direction);
   const fitting = day.weekday === undefined ? all : all.filter((date) => isWeekday(date, day.weekday ?? 0));
   const date = fitting[0];
-  if (date !== undefined) return far(date, day, today) ? { date, doubt: 'far' } : { date };
+  if (date !== undefined && (direction > 0 || day.month !== undefined || date >= addDays(today, -RECENT)))
+    return far(date, day, today) ? { date, doubt: 'far' } : { date };
   return { date: all[0] ?? today, doubt: 'contradiction' };
 }
 
@@ -38,8 +42,9 @@ function occurrences(day: DateDay, today: LocalDate, direction: -1 | 1): LocalDa
   const year = Number(today.slice(0, 4));
   const month = Number(today.slice(5, 7));
   const found: LocalDate[] = [];
-  // Four tries: a 31st comes every other month at worst, and a weekday slips by at most a few months.
-  for (let step = 0; step < (day.month === undefined ? 4 : 2); step++) {
+  // A 31st comes every other month at worst; what happened on "Mon 14th" was hardly months ago, what is planned may be.
+  const tries = day.month !== undefined ? 2 : direction < 0 ? 3 : 4;
+  for (let step = 0; step < tries; step++) {
     const date =
       day.month === undefined
         ? inMonth(year, month + step * direction, day.day)

@@ -25,7 +25,8 @@ export function shiftAt(scan: Scan, i: number): Parsed<Shifted> | null {
   const moments = anyPhraseAt(scan, i, MOMENTS);
   if (moments > 0) return { value: { shift: { minutes: 0, sense: 'ago' } }, next: moments };
   const ahead = anyPhraseAt(scan, i, VAGUE_AHEAD);
-  if (ahead > 0) return { value: { shift: { minutes: null, sense: 'ahead' } }, next: ahead };
+  if (ahead > 0 && !/^(after|before|gone|past|as)$/.test(textAt(scan, ahead)))
+    return { value: { shift: { minutes: null, sense: 'ahead' } }, next: ahead };
   const first = textAt(scan, i);
   if (first === 'in' || first === 'within')
     return withinAt(scan, i + 1) ?? (first === 'in' ? inAt(scan, i + 1) : null);
