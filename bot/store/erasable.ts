@@ -1,7 +1,7 @@
 import { hash, randomBytes } from 'node:crypto';
 import { dirname } from 'node:path';
 import type { FsLike } from './fs-port.ts';
-import { replaceFile, writeAll } from './fs-whole.ts';
+import { readAt, replaceFile, syncFolder, writeAll } from './fs-whole.ts';
 import { readLines } from './read-lines.ts';
 
 /** What stands for a name, or a text, that was asked to be forgotten. */
@@ -24,35 +24,52 @@ export interface ErasableFile {
 
 /** Opens one; an unfinished last line is cut off, as its line of the journal was never written. */
 export function openErasable(fs: FsLike, path: string, readOnly: boolean): ErasableFile {
-  let fd = readOnly ? -1 : fs.open(path, 'a');
-  let size = wholeSize(fs, path);
+  let fd = -1;
+  let known = -1;
+  const size = (): number => {
+    if (known === -1) known = wholeSize(fs, path);
+    return known;
+  };
+  const handle = (): number => {
+    if (fd === -1) fd = fs.open(path, 'a');
+    return fd;
+  };
   const cutTo = (to: number): void => {
-    if (fs.size(fd) === to) return;
+    if (fs.size(handle()) === to) return;
     fs.truncate(fd, to);
     fs.datasync(fd);
-    size = to;
+    known = to;
   };
-  if (!readOnly) cutTo(size);
+  if (!readOnly) {
+    const isNew = !fs.exists(path);
+    cutTo(size());
+    if (isNew) syncFolder(fs, dirname(path));
+  }
   return {
     path,
     get size() {
-      return size;
+      return size();
     },
     append(lines) {
       const bytes = Buffer.from(lines.map((line) => `${line}\n`).join(''));
-      writeAll(fs, fd, bytes);
+      const before = size();
+      writeAll(fs, handle(), bytes);
       fs.datasync(fd);
-      size += bytes.length;
+      known = before + bytes.length;
     },
     cutTo,
     rewrite(change) {
       const parts = function* (): Generator<Uint8Array> {
-        for (const line of readLines(fs, path, 0, size)) yield Buffer.from(`${change(line.text)}\n`);
+        for (const line of readLines(fs, path, 0, size())) yield Buffer.from(`${change(line.text)}\n`);
       };
-      replaceFile(fs, dirname(path), path, parts());
-      fs.close(fd);
-      fd = fs.open(path, 'a');
-      size = fs.size(fd);
+      try {
+        replaceFile(fs, dirname(path), path, parts());
+      } finally {
+        // What was open may be the file before: never written to again, even if the new one does not open now.
+        if (fd !== -1) fs.close(fd);
+        fd = -1;
+        known = -1;
+      }
     },
     close: () => {
       if (fd !== -1) fs.close(fd);
@@ -68,8 +85,7 @@ function wholeSize(fs: FsLike, path: string): number {
     const size = fs.size(fd);
     for (let back = 1 << 12; ; back *= 4) {
       const from = Math.max(0, size - back);
-      const block = Buffer.alloc(size - from);
-      fs.read(fd, block, block.length, from);
+      const block = readAt(fs, fd, from, size - from);
       const end = block.lastIndexOf(10);
       if (end !== -1) return from + end + 1;
       if (from === 0) return 0;

@@ -1,6 +1,6 @@
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import type { FsLike } from './fs-port.ts';
-import { readFile, replaceFile } from './fs-whole.ts';
+import { readFile, replaceFile, syncFolder } from './fs-whole.ts';
 import { journalFolder } from './months.ts';
 import { StoreTooNew, StoreTrouble } from './trouble.ts';
 
@@ -23,7 +23,10 @@ export function filesOf(
 
 /** Makes the folder where it is not there yet. */
 export function makeFolders(fs: FsLike, folder: string): void {
-  fs.makeFolder(folder);
+  if (!fs.exists(folder)) {
+    fs.makeFolder(folder);
+    syncFolder(fs, dirname(folder));
+  }
   fs.makeFolder(journalFolder(folder));
 }
 

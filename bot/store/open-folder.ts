@@ -20,7 +20,7 @@ import { openSnapshot } from './snapshot.ts';
 import type { Store } from './store.ts';
 import { Texts } from './texts.ts';
 import type { Transport } from './transport.ts';
-import { plainly, StoreTrouble } from './trouble.ts';
+import { asTrouble, plainly, StoreTrouble } from './trouble.ts';
 
 type Snapshots = ReturnType<typeof openSnapshot>;
 
@@ -53,9 +53,7 @@ export class OpenFolder implements Store {
       const there = fs.exists(files.snapshot);
       this.#snapshots = openSnapshot(fs, files.snapshot);
       const lostSnapshot = there && this.#snapshots.data === null;
-      const journal = plainly(`The record in ${folder} could not be read`, () =>
-        openJournal(fs, folder, this.#snapshots.data, lostSnapshot, looking),
-      );
+      const journal = openJournal(fs, folder, this.#snapshots.data, lostSnapshot, looking);
       this.#snapshots.data = journal.snapshot;
       this.#months = journal.months;
       this.#head = journal.head;
@@ -63,8 +61,7 @@ export class OpenFolder implements Store {
       this.#checkedAfter = journal.checkedAfter;
       this.#damage = looking ? (journal.damage ?? 'This folder was opened to look only.') : journal.damage;
       const sealed = this.#damage !== null;
-      const table = (path: string) =>
-        plainly(`${path} could not be opened`, () => openErasable(fs, path, sealed));
+      const table = (path: string) => openErasable(fs, path, sealed);
       this.#people = this.#keep(new People(fs, table(files.people)));
       this.#texts = this.#keep(new Texts(fs, table(files.texts)));
       this.#file = this.#keep(openJournalFile(fs, folder, journal.end));
@@ -75,7 +72,7 @@ export class OpenFolder implements Store {
       this.notices = [...journal.notices, ...transport.notices, ...this.#compare(journal, sealed)];
     } catch (cause) {
       this.close();
-      throw cause;
+      throw asTrouble(`The folder ${folder} could not be opened`, cause);
     }
   }
 
@@ -107,6 +104,14 @@ export class OpenFolder implements Store {
   }
 
   *lines(afterN = 0): Iterable<JournalLine> {
+    try {
+      yield* this.#linesAfter(afterN);
+    } catch (cause) {
+      throw asTrouble('The record could not be read', cause);
+    }
+  }
+
+  *#linesAfter(afterN: number): Iterable<JournalLine> {
     const to = this.#file.end;
     const through = this.#head.n;
     if (afterN >= through) return;
@@ -125,9 +130,11 @@ export class OpenFolder implements Store {
 
   line(n: number): JournalLine | null {
     if (n < 1 || n > this.#head.n) return null;
-    this.#index.catchUp();
-    for (const line of this.#reading(n)) return line;
-    return null;
+    return plainly('The record could not be read', () => {
+      this.#index.catchUp();
+      for (const line of this.#reading(n)) return line;
+      return null;
+    });
   }
 
   *linesAbout(item: string): Iterable<JournalLine> {
@@ -151,17 +158,17 @@ export class OpenFolder implements Store {
     if (why !== null) throw new StoreTrouble(why);
     const end = this.#file.end;
     if (end === null || this.#lastStart === null) return; // nothing recorded yet: nothing to start from
-    const months = listMonths(this.#fs, this.folder).filter((month) => month.name < end.month);
-    const closed = Object.fromEntries(months.map((month) => [month.name, month.size]));
     const before = this.#snapshots.data;
-    this.#snapshots.data = { ...this.#head, start: this.#lastStart, end, closed, value };
     try {
-      plainly('The snapshot could not be written', () => this.#snapshots.write());
+      const months = listMonths(this.#fs, this.folder).filter((month) => month.name < end.month);
+      const closed = Object.fromEntries(months.map((month) => [month.name, month.size]));
+      this.#snapshots.data = { ...this.#head, start: this.#lastStart, end, closed, value };
+      this.#snapshots.write();
+      this.#index.catchUp();
     } catch (cause) {
       this.#snapshots.data = before;
-      throw cause;
+      throw asTrouble('The snapshot could not be written', cause);
     }
-    this.#index.catchUp();
   }
 
   forget(what: ForgetWhat): Forgetting {
@@ -205,10 +212,8 @@ export class OpenFolder implements Store {
   }
 
   #dropLeftovers(): void {
-    plainly('What a crash left behind could not be taken away', () => {
-      this.#people.dropAfter(this.#head.n);
-      this.#texts.dropAfter(this.#head.n);
-    });
+    this.#people.dropAfter(this.#head.n);
+    this.#texts.dropAfter(this.#head.n);
   }
 
   #openIndex(path: string): RecordIndex {

@@ -1,7 +1,7 @@
 import type { Head } from './chain.ts';
 import type { FsLike } from './fs-port.ts';
 import { readAt } from './fs-whole.ts';
-import { hashOfLine, noHash } from './line.ts';
+import { hashOfLine, headOf, noHash } from './line.ts';
 import { listMonths, type Month } from './months.ts';
 import { type Fault, type Place, type Scan, scanJournal } from './scan.ts';
 import { setAside } from './set-aside.ts';
@@ -72,7 +72,9 @@ function fits(fs: FsLike, months: readonly Month[], snapshot: Snapshot): boolean
     const { start: from, end } = snapshot;
     if (from.month !== end.month || end.offset <= from.offset) return false;
     const line = readAt(fs, fd, from.offset, end.offset - from.offset);
-    return line.at(-1) === 10 && hashOfLine(line.subarray(0, -1)) === snapshot.hash;
+    const text = line.subarray(0, -1);
+    const number = headOf(text.toString('utf8', 0, 80))?.n;
+    return line.at(-1) === 10 && number === snapshot.n && hashOfLine(text) === snapshot.hash;
   } finally {
     fs.close(fd);
   }

@@ -12,14 +12,16 @@ export interface Person {
 
 /** Who `p1`, `p2`, … are. Few, so all in memory. */
 export class People {
+  readonly #fs: FsLike;
   readonly #file: ErasableFile;
   readonly #all: Person[] = [];
   readonly #byName = new Map<string, Person>();
 
   constructor(fs: FsLike, file: ErasableFile) {
+    this.#fs = fs;
     this.#file = file;
     if (file.size === 0) return;
-    for (const line of readLines(fs, file.path, 0, file.size)) this.#add(personOf(line.text));
+    for (const line of readLines(fs, file.path, 0, file.size)) this.#add(readPerson(line.text));
   }
 
   #add(person: Person | null): void {
@@ -59,24 +61,28 @@ export class People {
 
   /** Takes back people met in lines after `n`, in memory and in the file. */
   dropAfter(n: number): void {
-    const before = this.#file.size;
     const stale = this.#all.filter((person) => person.n > n);
     for (const person of stale) {
       delete this.#all[person.p];
       if (person.name !== null) this.#byName.delete(person.name);
     }
     while (this.#all.length > 0 && this.#all.at(-1) === undefined) this.#all.pop();
-    if (stale.length === 0) return;
-    let keep = 0;
-    for (const person of this.#all) if (person !== undefined) keep += lengthOf(person);
-    if (keep < before) this.#file.cutTo(keep);
+    // Also where nothing is to go: a failed write may have left bytes after the last whole entry.
+    this.#file.cutTo(stale.length === 0 ? this.#file.size : this.#startAfter(n));
+  }
+
+  #startAfter(n: number): number {
+    for (const line of readLines(this.#fs, this.#file.path, 0, this.#file.size)) {
+      if ((readPerson(line.text)?.n ?? 0) > n) return line.start;
+    }
+    return this.#file.size;
   }
 
   /** Erases a name; its pseudonym stays. False when there was none to erase. */
   forget(person: Person): boolean {
     if (person.name === null) return false;
     const gone = { ...person, name: null, salt: null };
-    this.#file.rewrite((line) => (personOf(line)?.p === person.p ? JSON.stringify(gone) : line));
+    this.#file.rewrite((line) => (readPerson(line)?.p === person.p ? JSON.stringify(gone) : line));
     this.#byName.delete(person.name);
     this.#all[person.p] = gone;
     return true;
@@ -94,11 +100,8 @@ export class People {
   }
 }
 
-function lengthOf(person: Person): number {
-  return Buffer.byteLength(JSON.stringify(person)) + 1;
-}
-
-function personOf(line: string): Person | null {
+/** A line of people.jsonl, or null where it is none. */
+export function readPerson(line: string): Person | null {
   try {
     const read: unknown = JSON.parse(line);
     if (typeof read !== 'object' || read === null || !('p' in read) || !('n' in read)) return null;

@@ -84,13 +84,16 @@ function fits(index: ReturnType<typeof openLineIndex>, source: IndexSource): boo
   return false;
 }
 
-/** What a line is found by: its turn's items, and the event of the chat that brought it. */
+/** What a line is found by: its turn's items, and the event of the chat that brought it (`turn.cause.id`). */
 function itemsOf(text: string): string[] {
   const turn = parseLine(text)?.turn;
   if (typeof turn !== 'object' || turn === null) return [];
   const items = 'items' in turn && Array.isArray(turn.items) ? turn.items : [];
   const names = items.filter((item) => typeof item === 'string');
-  if ('event' in turn && typeof turn.event === 'string') names.push(eventItem(turn.event));
+  const cause = 'cause' in turn ? turn.cause : null;
+  if (typeof cause === 'object' && cause !== null && 'id' in cause && typeof cause.id === 'string') {
+    names.push(eventItem(cause.id));
+  }
   return names;
 }
 

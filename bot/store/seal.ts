@@ -187,6 +187,13 @@ function opened(kept: unknown, opener: Opener): unknown {
   return typeof ref === 'number' ? opener.textOf(ref) : kept;
 }
 
+/** What a JSON Pointer points to in a turn, or undefined. */
+export function valueAt(turn: unknown, pointer: string): unknown {
+  let at = turn;
+  for (const step of stepsOf(pointer)) at = memberOf(at, step);
+  return at;
+}
+
 function memberOf(value: unknown, key: string): unknown {
   return isBag(value) && Object.hasOwn(value, key) ? value[key] : undefined;
 }

@@ -29,7 +29,7 @@ export interface Store {
   line(n: number): JournalLine | null;
   /** The lines whose turn lists this item (`scanner:A`, `load:118`, …) in `turn.items`, in order. */
   linesAbout(item: string): Iterable<JournalLine>;
-  /** The number of the line that an event of the chat (`turn.event`, its id) brought, or null. */
+  /** The number of the line that an event of the chat (`turn.cause.id`) brought, or null. */
   lineOfEvent(eventId: string): number | null;
   /** The state kept at a line, only where it fits the journal. */
   snapshot(): { n: number; hash: string; value: unknown } | null;

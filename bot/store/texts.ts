@@ -60,7 +60,9 @@ export class Texts {
   /** Takes back the texts of lines after `n`. */
   dropAfter(n: number): void {
     const last = this.#lastEntry();
-    if (last !== null && last.n > n) this.#file.cutTo(this.#find((text) => text.n > n));
+    // Also where nothing is to go: a failed write may have left bytes after the last whole entry.
+    const stale = last !== null && last.n > n;
+    this.#file.cutTo(stale ? this.#find((text) => text.n > n) : this.#file.size);
     this.#next = (this.#lastEntry()?.k ?? 0) + 1;
     this.#block.clear();
     this.#blockEnd = 0;
@@ -69,14 +71,14 @@ export class Texts {
   /** Erases texts by their numbers; gives how many there were to erase. */
   forget(numbers: ReadonlySet<number>): number {
     let gone = 0;
+    this.#block.clear();
+    this.#blockEnd = 0;
     this.#file.rewrite((line) => {
-      const text = textOf(line);
+      const text = readText(line);
       if (text === null || text.text === null || !numbers.has(text.k)) return line;
       gone++;
       return JSON.stringify({ ...text, text: null, salt: null });
     });
-    this.#block.clear();
-    this.#blockEnd = 0;
     return gone;
   }
 
@@ -89,7 +91,7 @@ export class Texts {
     this.#blockEnd = from;
     if (from >= this.#file.size) return this.#block;
     for (const line of readLines(this.#fs, this.#file.path, from, this.#file.size)) {
-      const text = textOf(line.text);
+      const text = readText(line.text);
       if (text !== null) this.#block.set(text.k, text);
       this.#blockEnd = line.end;
       if (line.end - from >= blockSize) break;
@@ -116,7 +118,7 @@ export class Texts {
     const start = from === sure ? from : from - 1;
     let skip = from !== sure;
     for (const line of readLines(this.#fs, this.#file.path, start, this.#file.size, probeSize)) {
-      const text = skip ? null : textOf(line.text);
+      const text = skip ? null : readText(line.text);
       skip = false;
       if (text !== null) return { start: line.start, end: line.end, text };
     }
@@ -130,7 +132,7 @@ export class Texts {
       const from = Math.max(0, size - back);
       let skip = from > 0;
       for (const line of readLines(this.#fs, this.#file.path, from, size)) {
-        if (!skip) last = textOf(line.text) ?? last;
+        if (!skip) last = readText(line.text) ?? last;
         skip = false;
       }
       if (last !== null || from === 0) return last;
@@ -139,7 +141,8 @@ export class Texts {
   }
 }
 
-function textOf(line: string): Text | null {
+/** A line of texts.jsonl, or null where it is none. */
+export function readText(line: string): Text | null {
   try {
     const read: unknown = JSON.parse(line);
     if (typeof read !== 'object' || read === null || !('k' in read) || !('n' in read)) return null;

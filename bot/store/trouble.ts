@@ -44,13 +44,19 @@ function codeOf(cause: unknown): string | null {
   return typeof cause.code === 'string' ? cause.code : null;
 }
 
-/** Runs one piece of work on the disk; what it throws comes out as a StoreTrouble that says `doing` and why. */
+/** What the disk threw as a StoreTrouble that says `doing` and why; our own errors, and a mistake in code, as they are. */
+export function asTrouble(doing: string, cause: unknown): unknown {
+  if (codeOf(cause) === null) return cause;
+  if (sqliteKind(cause) !== null) return sqliteTrouble(doing, cause);
+  return new StoreTrouble(`${doing}: ${plainCause(cause)}.`, { cause });
+}
+
+/** Runs one piece of work on the disk; what the disk throws comes out as a StoreTrouble that says `doing` and why. */
 export function plainly<T>(doing: string, work: () => T): T {
   try {
     return work();
   } catch (cause) {
-    if (cause instanceof StoreTrouble || cause instanceof JournalDamage) throw cause;
-    throw new StoreTrouble(`${doing}: ${plainCause(cause)}.`, { cause });
+    throw asTrouble(doing, cause);
   }
 }
 

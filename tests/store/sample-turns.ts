@@ -11,13 +11,13 @@ export function sampleTurn(i: number, extra: Record<string, unknown> = {}): NewT
   return {
     at,
     turn: {
-      kind: 'note',
-      event: `$event${i}`,
-      room: '!quay:example.org',
-      from,
+      at,
+      cause: { sort: 'note', id: `$event${i}`, room: '!quay:example.org', from, noted: at },
+      entries: [
+        { what: { kind: verbs[i % verbs.length], tips: [tip], when: at }, noted: at, by: from, from },
+      ],
+      effects: [{ key: `$event${i}/react`, room: '!quay:example.org', does: 'react', to: `$event${i}` }],
       items: [`tip:${tip}`, 'scanner:A'],
-      facts: [{ kind: verbs[i % verbs.length], tips: [tip], scanner: 'A', when: at }],
-      replies: [{ key: `$event${i}/react`, does: 'react', to: `$event${i}`, mark: '👍' }],
       made: { grammar: 1, rules: 1, zones: '2026c' },
       ...extra,
     },

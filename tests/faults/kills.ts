@@ -1,0 +1,73 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { fileURLToPath } from 'node:url';
+import { openStore } from '../../bot/store/store.ts';
+import { verifyRecord } from '../../bot/store/verify.ts';
+
+const writer = fileURLToPath(new URL('writer.ts', import.meta.url));
+
+/** What came of killing a writer again and again on one folder. */
+export interface Kills {
+  kills: number;
+  answered: number;
+  entries: number;
+  /** Unfinished lines that were set aside on the way. */
+  setAside: number;
+}
+
+/**
+ * Starts a writer on `folder`, kills it with -9 at a random moment (`random`: 0 to 1), and again, `kills` times.
+ * Then every entry that was answered must be in the record, none twice, in order, and the chain whole; throws where
+ * not. Some kills come while it starts, some under load.
+ */
+export async function killAgainAndAgain(folder: string, kills: number, random: () => number): Promise<Kills> {
+  const answered = new Set<string>();
+  let setAside = 0;
+  for (let kill = 0; kill < kills; kill++) {
+    const said = await runAndKill(folder, random);
+    for (const line of said) {
+      if (line.startsWith('said ')) answered.add(line.slice(5));
+      else if (line.includes('unfinished line')) setAside++;
+      else if (line !== '') throw new Error(`After kill ${kill}: ${line}`);
+    }
+  }
+  const entries = checkRecord(folder, answered);
+  return { kills, answered: answered.size, entries, setAside };
+}
+
+/** Runs the writer until a random moment; gives what it said in whole lines. */
+async function runAndKill(folder: string, random: () => number): Promise<string[]> {
+  const child = spawn(process.execPath, [writer, folder, '10000000'], { stdio: ['ignore', 'pipe', 'pipe'] });
+  let out = '';
+  let trouble = '';
+  const start = (): void => void setTimeout(() => child.kill('SIGKILL'), random() * 25);
+  // One in four is killed at a moment counted from its birth, so while it opens the folder.
+  if (random() < 0.25) setTimeout(() => child.kill('SIGKILL'), 60 + random() * 80);
+  else child.stdout.once('data', start);
+  child.stdout.setEncoding('utf8').on('data', (text: string) => {
+    out += text;
+  });
+  child.stderr.setEncoding('utf8').on('data', (text: string) => {
+    trouble += text;
+  });
+  await once(child, 'close');
+  if (trouble !== '') throw new Error(trouble);
+  return out.split('\n').slice(0, -1);
+}
+
+function checkRecord(folder: string, answered: ReadonlySet<string>): number {
+  const { fault } = verifyRecord(folder);
+  if (fault !== null && !fault.includes('cut off')) throw new Error(fault);
+  const store = openStore(folder);
+  try {
+    const events: string[] = [];
+    for (const line of store.lines()) events.push(/\$event\d+/.exec(JSON.stringify(line.turn))?.[0] ?? '?');
+    const wrong = events.findIndex((event, i) => event !== `$event${i}`);
+    if (wrong !== -1) throw new Error(`Line ${wrong + 1} is ${events[wrong]}: lost, twice or out of order.`);
+    const lost = [...answered].filter((event) => !events.includes(event));
+    if (lost.length > 0) throw new Error(`Answered and not in the record: ${lost.slice(0, 5).join(' ')}`);
+    return events.length;
+  } finally {
+    store.close();
+  }
+}
