@@ -27,7 +27,7 @@ export function parsePractice(
   const read = practiceFile.safeParse(yaml.raw);
   const { rules, findings } = readRules(yaml.raw);
   const all: readonly Finding[] = [
-    ...(read.success ? [] : findingsOf(read.error)),
+    ...(read.success ? [] : findingsOf(read.error, yaml.raw)),
     ...missingZones(yaml.raw),
     ...sharedNames(yaml.raw),
     ...brokenReferences(yaml.raw),

@@ -35,6 +35,8 @@ export const hours = leaf((value, say): WeeklyHours | undefined => {
 
 function readDay(value: unknown, key: string, say: Say): readonly OpenSpan[] {
   if (typeof value === 'string' && /^(?:closed|shut|none|-)$/i.test(value)) return [];
+  if (value === undefined) say(`nothing is said of ${key}`, '08:30-17:30, or closed', [key], 'key');
+  if (value === undefined) return [];
   const list = Array.isArray(value);
   const entries: readonly unknown[] = list
     ? value

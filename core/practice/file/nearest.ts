@@ -2,8 +2,8 @@
 export function nearest(word: string, known: readonly string[]): string | null {
   const wanted = word.toLowerCase();
   let best: string | null = null;
-  // A third of the letters may be wrong, at least two: "sofar" is no slip of "site".
-  let bestDistance = Math.max(2, Math.floor(wanted.length / 3)) + 1;
+  // A third of the letters may be wrong, one at least: "lime" is no slip of "name".
+  let bestDistance = Math.max(1, Math.floor(wanted.length / 3)) + 1;
   for (const candidate of known) {
     const distance = editDistance(wanted, candidate.toLowerCase(), bestDistance);
     if (distance < bestDistance) {

@@ -1,20 +1,15 @@
 import type { Path } from '../mistakes.ts';
-import { isFields } from './raw.ts';
+import { isFields, stepInto } from './raw.ts';
 
 /** A path for people: entries of lists by their id or name, else by their number from 1. `sites.quay.hours.mon`. */
 export function pathByNames(path: Path, raw: unknown): string {
   let here: unknown = raw;
   const parts = path.map((part) => {
     const list = Array.isArray(here);
-    here = inside(here, part);
+    here = stepInto(here, part);
     return list && typeof part === 'number' ? (nameOf(here) ?? String(part + 1)) : String(part);
   });
   return parts.join('.');
-}
-
-function inside(value: unknown, part: string | number): unknown {
-  if (Array.isArray(value)) return typeof part === 'number' ? value[part] : undefined;
-  return isFields(value) && Object.hasOwn(value, part) ? value[part] : undefined;
 }
 
 function nameOf(entry: unknown): string | null {

@@ -50,3 +50,15 @@ export function textsOf(
     return typeof text === 'string' && text !== '' ? [{ text, path: [...path, index] }] : [];
   });
 }
+
+/** What stands at a path, `undefined` where nothing does. */
+export function valueAt(raw: unknown, path: Path): unknown {
+  let here = raw;
+  for (const part of path) here = stepInto(here, part);
+  return here;
+}
+
+export function stepInto(value: unknown, part: string | number): unknown {
+  if (Array.isArray(value)) return typeof part === 'number' ? value[part] : undefined;
+  return isFields(value) && Object.hasOwn(value, part) ? value[part] : undefined;
+}

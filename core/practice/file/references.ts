@@ -53,7 +53,7 @@ function missingLists(raw: unknown, sites: readonly Entry[], scanners: readonly 
 function homeFinding(entry: Entry, key: string, sites: readonly Entry[]): readonly Finding[] {
   const home = textOf(entry, key);
   if (home !== undefined) return siteFinding(home, [...entry.path, key], sites);
-  if (sites.length < 2 || Object.hasOwn(entry.fields, key)) return [];
+  if (sites.length < 2 || entry.fields[key] !== undefined) return [];
   return [{ path: entry.path, at: 'value', wrong: `${key} is missing`, right: `${key}: ${oneOf(sites)}` }];
 }
 

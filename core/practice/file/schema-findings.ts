@@ -2,14 +2,15 @@ import type { z } from 'zod';
 import type { Finding, Path } from '../mistakes.ts';
 import { saidOf } from './leaf.ts';
 import { nearest } from './nearest.ts';
+import { valueAt } from './raw.ts';
 
-/** What the schema objects to, in plain words. */
-export function findingsOf(error: z.core.$ZodError): readonly Finding[] {
+/** What the schema objects to, in plain words. `raw` is what it was given. */
+export function findingsOf(error: z.core.$ZodError, raw: unknown): readonly Finding[] {
   return error.issues.flatMap((issue): Finding[] => {
     const path = issue.path.filter((part) => typeof part !== 'symbol');
     if (issue.code === 'unrecognized_keys') {
       const known = issue.message.split(' ');
-      return issue.keys.map((key) => unknownKey(key, path, known));
+      return issue.keys.map((key) => unknownKey([...path, key], known, valueAt(raw, [...path, key])));
     }
     if (issue.code === 'custom') {
       const said = saidOf(issue.params);
@@ -20,9 +21,13 @@ export function findingsOf(error: z.core.$ZodError): readonly Finding[] {
   });
 }
 
-function unknownKey(key: string, path: Path, known: readonly string[]): Finding {
-  const right = nearest(key, known) ?? `one of ${known.join(', ')}`;
-  return { path: [...path, key], at: 'key', wrong: `the key "${key}" is not known here`, right };
+function unknownKey(path: Path, known: readonly string[], value: unknown): Finding {
+  const key = String(path.at(-1));
+  const near = nearest(key, known);
+  // "also: green, lime" in braces makes a key of "lime".
+  const other =
+    value === undefined ? `[ ] around the list that "${key}" belongs to` : `one of ${known.join(', ')}`;
+  return { path, at: 'key', wrong: `the key "${key}" is not known here`, right: near ?? other };
 }
 
 function wrongSort(path: Path, expected: string): Finding {

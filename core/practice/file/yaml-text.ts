@@ -4,7 +4,7 @@ import { startOfFault, syntaxMistake, worthTelling } from './yaml-syntax.ts';
 
 /** A practice file as YAML sees it: plain values, all texts as written, and where each stands. */
 export interface YamlText {
-  /** Maps, lists and texts: `08:30`, `2026-12-25` and `007` stay texts. Keys with nothing after them are left out. */
+  /** Maps, lists and texts: `08:30`, `2026-12-25` and `007` stay texts. A key with nothing after it is `undefined`. */
   readonly raw: unknown;
   readonly mistakes: readonly Mistake[];
   /** Line and column of the value at a path (or of its key), or of the nearest thing around it that exists. */
@@ -51,12 +51,18 @@ function isEmpty(value: unknown): boolean {
   return value === '' || value === '~' || value === null;
 }
 
-/** `also:` with nothing after it says nothing. List entries keep their places, so that positions hold. */
+/**
+ * `also:` with nothing after it says nothing: its value is `undefined`. The key stays, because `sites: north, quay}`
+ * without brackets makes a key `quay` of the second site, and that must not go unnoticed.
+ */
 function withoutEmpties(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(withoutEmpties);
-  if (typeof value !== 'object' || value === null) return typeof value === 'string' ? value.trim() : value;
-  const kept = Object.entries(value).filter(([, inner]) => !isEmpty(inner));
-  return Object.fromEntries(kept.map(([key, inner]) => [key, withoutEmpties(inner)]));
+  if (typeof value === 'string') return value.trim();
+  if (typeof value !== 'object' || value === null) return value;
+  const entries = Object.entries(value);
+  return Object.fromEntries(
+    entries.map(([key, inner]) => [key, isEmpty(inner) ? undefined : withoutEmpties(inner)]),
+  );
 }
 
 function offsetOf(document: Document, path: Path, at: 'key' | 'value'): number {
