@@ -59,6 +59,11 @@ export class Rehearsal {
     this.#chat = new RehearsalChat(out, () => this.#now);
   }
 
+  /** Lets the clock run up to a line that is played next. */
+  async before(instant: number): Promise<void> {
+    await this.#until(instant);
+  }
+
   async play(line: ScriptLine): Promise<void> {
     await this.#until(line.at);
     if ('end' in line) this.#end();
