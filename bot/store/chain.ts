@@ -14,7 +14,8 @@ export interface ChainFault {
 }
 
 const versionPattern = /"v":(\d{1,9})\}$/;
-const changed = 'it is not as it was written';
+/** What is said of a line that was changed. */
+export const notAsWritten = 'it is not as it was written';
 
 /**
  * Follows the chain from `head`, a line's text at a time. `step` moves `head` on and gives null, or says what is
@@ -32,7 +33,7 @@ export class Chain {
     const start = headOf(text);
     if (start === null) return { why: 'it does not read as a line of the record', before: false };
     if (start.n !== n + 1) return { why: numberFault(n, start.n, text), before: false };
-    if (prevOf(text) !== hash) return { why: changed, before: sumHolds(text) };
+    if (prevOf(text) !== hash) return { why: notAsWritten, before: sumHolds(text) };
     if (!text.endsWith(',"v":1}') && newer(text)) refuse(text);
     this.head = { n: n + 1, hash: hashOfLine(text) };
     return null;
@@ -40,7 +41,7 @@ export class Chain {
 }
 
 function numberFault(n: number, found: number, text: string): string {
-  if (!sumHolds(text)) return changed;
+  if (!sumHolds(text)) return notAsWritten;
   if (found === n + 2) return `line ${n + 1} is missing`;
   if (found > n + 1) return `lines ${n + 1} to ${found - 1} are missing`;
   return `line ${found} stands here a second time`;

@@ -55,6 +55,8 @@ export class OpenFolder implements Store {
       const lostSnapshot = there && this.#snapshots.data === null;
       const journal = openJournal(fs, folder, this.#snapshots.data, lostSnapshot, looking);
       this.#snapshots.data = journal.snapshot;
+      if (there && journal.snapshot === null && journal.damage === null && !looking)
+        removeIfThere(fs, files.snapshot);
       this.#months = journal.months;
       this.#head = journal.head;
       this.#lastStart = journal.lastStart;

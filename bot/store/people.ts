@@ -21,7 +21,12 @@ export class People {
     this.#fs = fs;
     this.#file = file;
     if (file.size === 0) return;
-    for (const line of readLines(fs, file.path, 0, file.size)) this.#add(readPerson(line.text));
+    let number = 0;
+    for (const line of readLines(fs, file.path, 0, file.size)) {
+      this.#add(readPerson(line.text));
+      // One line a person: the number of one that cannot be read is never given to another.
+      this.#all.length = Math.max(this.#all.length, ++number + 1);
+    }
   }
 
   #add(person: Person | null): void {
@@ -66,7 +71,8 @@ export class People {
       delete this.#all[person.p];
       if (person.name !== null) this.#byName.delete(person.name);
     }
-    while (this.#all.length > 0 && this.#all.at(-1) === undefined) this.#all.pop();
+    const [first] = stale; // the newest are at the end
+    if (first !== undefined) this.#all.length = first.p;
     // Also where nothing is to go: a failed write may have left bytes after the last whole entry.
     this.#file.cutTo(stale.length === 0 ? this.#file.size : this.#startAfter(n));
   }

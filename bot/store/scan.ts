@@ -1,5 +1,5 @@
 import { basename } from 'node:path';
-import { Chain, type Head } from './chain.ts';
+import { Chain, type ChainFault, type Head, notAsWritten } from './chain.ts';
 import type { FsLike } from './fs-port.ts';
 import { readAt } from './fs-whole.ts';
 import { noHash, prevOf, sumHolds } from './line.ts';
@@ -53,13 +53,18 @@ export function scanJournal(fs: FsLike, months: readonly Month[], head: Head, fr
       break;
     }
     const fault = line.whole ? chain.step(line.text) : { why: 'it is cut off', before: false };
-    if (fault?.before === true && last !== null)
-      return stopAt(fs, last, stepBack(chain.head, last), fault.why);
-    if (fault !== null) return stopAt(fs, passed, chain.head, fault.why);
+    if (fault !== null) return stopAtFault(fs, passed, last, chain.head, fault);
     last = passed;
     end = { month: month.name, offset: line.end };
   }
   return checkLast(fs, { head: chain.head, end, lastStart: startOf(last), tail, fault: null }, last);
+}
+
+/** A fault may show only at the line after: where that one holds its own sum, it is the line before that does not. */
+function stopAtFault(fs: FsLike, at: Passed, last: Passed | null, head: Head, fault: ChainFault): Scan {
+  if (last !== null && !sumHolds(last.line.text)) return stopAt(fs, last, stepBack(head, last), notAsWritten);
+  if (last !== null && fault.before) return stopAt(fs, last, stepBack(head, last), notAsWritten);
+  return stopAt(fs, at, head, fault.why);
 }
 
 function* linesFrom(fs: FsLike, months: readonly Month[], from: Place | null): Generator<Passed> {
@@ -77,7 +82,7 @@ function startOf(last: Passed | null): Place | null {
 /** What nothing follows, no chain proves: the last line is held against its own sum. */
 function checkLast(fs: FsLike, scan: Scan, last: Passed | null): Scan {
   if (last === null || sumHolds(last.line.text)) return scan;
-  return stopAt(fs, last, stepBack(scan.head, last), 'it is not as it was written');
+  return stopAt(fs, last, stepBack(scan.head, last), notAsWritten);
 }
 
 function stepBack(head: Head, last: Passed): Head {

@@ -29,7 +29,7 @@ export class Texts {
   constructor(fs: FsLike, file: ErasableFile) {
     this.#fs = fs;
     this.#file = file;
-    this.#next = (this.#lastEntry()?.k ?? 0) + 1;
+    this.#next = this.#nextNumber();
   }
 
   /** The text kept under `k`, or what stands for it. */
@@ -59,11 +59,11 @@ export class Texts {
 
   /** Takes back the texts of lines after `n`. */
   dropAfter(n: number): void {
-    const last = this.#lastEntry();
+    const { last } = this.#lastEntry();
     // Also where nothing is to go: a failed write may have left bytes after the last whole entry.
     const stale = last !== null && last.n > n;
     this.#file.cutTo(stale ? this.#find((text) => text.n > n) : this.#file.size);
-    this.#next = (this.#lastEntry()?.k ?? 0) + 1;
+    this.#next = this.#nextNumber();
     this.#block.clear();
     this.#blockEnd = 0;
   }
@@ -125,19 +125,33 @@ export class Texts {
     return null;
   }
 
-  #lastEntry(): Text | null {
+  /** One line a text: the number of one that cannot be read is never given to another. */
+  #nextNumber(): number {
+    const { last, unread } = this.#lastEntry();
+    return (last?.k ?? 0) + unread + 1;
+  }
+
+  /** The last entry that can be read, and how many lines after it cannot. */
+  #lastEntry(): { last: Text | null; unread: number } {
     const size = this.#file.size;
-    for (let back = blockSize; size > 0; back *= 4) {
-      let last: Text | null = null;
+    for (let back = blockSize; ; back *= 4) {
       const from = Math.max(0, size - back);
-      let skip = from > 0;
-      for (const line of readLines(this.#fs, this.#file.path, from, size)) {
-        if (!skip) last = readText(line.text) ?? last;
-        skip = false;
-      }
-      if (last !== null || from === 0) return last;
+      const found = size === 0 ? { last: null, unread: 0 } : this.#lastFrom(from, size);
+      if (found.last !== null || from === 0) return found;
     }
-    return null;
+  }
+
+  #lastFrom(from: number, size: number): { last: Text | null; unread: number } {
+    let last: Text | null = null;
+    let unread = 0;
+    let whole = from === 0;
+    for (const line of readLines(this.#fs, this.#file.path, from, size)) {
+      const text = whole ? readText(line.text) : null;
+      unread = text === null && whole ? unread + 1 : 0;
+      last = text ?? last;
+      whole = true;
+    }
+    return { last, unread };
   }
 }
 

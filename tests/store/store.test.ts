@@ -1,5 +1,5 @@
 import { hash } from 'node:crypto';
-import { appendFileSync, existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { sumOf } from '../../bot/store/line.ts';
@@ -211,15 +211,31 @@ describe('the snapshot', () => {
     store.saveSnapshot({});
     store.close();
     const path = join(folder, 'journal', '2026-10.jsonl');
-    const text = readFileSync(path, 'utf8');
-    writeFileSync(path, text.replace('tip:1', 'tip:2'));
-    const same = openStore(folder); // same size: found when it is read
-    expect(() => [...same.lines()]).toThrow('not as it was written');
-    same.close();
-    appendFileSync(path, '\n');
-    const longer = openStore(folder);
-    expect(longer.readOnly).toContain('damaged');
-    longer.close();
+    writeFileSync(path, readFileSync(path, 'utf8').replace('tip:1', 'tip:2'));
+    const again = openStore(folder);
+    expect(again.readOnly).toContain('line 1 of the record (2026-10.jsonl, line 1)');
+    expect([...again.lines()]).toEqual([]);
+    again.close();
+  });
+
+  it('does not hide a change far back in a long journal from whoever reads it', () => {
+    const folder = newFolder();
+    const store = openStore(folder);
+    // Past 32 MiB a start reads only what came after the snapshot.
+    const items = Array.from({ length: 1000 }, (_, i) => `tip:${i}-of-a-large-box`);
+    const burst = Array.from({ length: 100 }, () => ({ at: '2026-11-01T08:00:00Z', turn: { items } }));
+    for (let i = 0; i < 15; i++) store.append(burst);
+    store.saveSnapshot({});
+    store.close();
+    const path = join(folder, 'journal', '2026-11.jsonl');
+    const bytes = readFileSync(path);
+    bytes.write('x', 30_000, 'latin1');
+    writeFileSync(path, bytes);
+    const again = openStore(folder);
+    expect([again.readOnly, again.snapshot()?.n]).toEqual([null, 1500]);
+    expect(() => [...again.lines()]).toThrow('not as it was written');
+    expect([...again.lines(1490)]).toHaveLength(10);
+    again.close();
   });
 });
 
