@@ -1,0 +1,74 @@
+import { siteOf } from '../../practice/look-up.ts';
+import type { Practice, Weekday } from '../../practice/practice.ts';
+import type { ScannerState, State } from '../../record/state.ts';
+import type { Instant } from '../../time/instant.ts';
+import { lastClosing, openDayFrom } from '../../time/opening.ts';
+import { addDays, type LocalDate, localDateOf, weekdayOf } from '../../time/zone.ts';
+import { ruleValue } from '../defaults/rule-value.ts';
+import { changesOf } from '../quiet.ts';
+
+/** Practice, record and moment that readiness and due days are judged at; any `View` is one. */
+export interface Moment {
+  readonly practice: Practice;
+  readonly state: State;
+  readonly now: Instant;
+}
+
+/** One week's calibration of a scanner, by the calendar of the site where it is now. */
+export interface WeeklyDay {
+  /** The week's own day (Monday): a pass on it or later counts, even where the site is closed on it. */
+  readonly nominal: LocalDate;
+  /** The day it is asked for: the same, or the next open one. */
+  readonly day: LocalDate;
+  /** Closing of that day: from then on a scanner that has not passed is not ready. */
+  readonly closing: Instant | null;
+}
+
+/** Weeks that are looked back through for a due day: a site closed for longer asks when it opens. */
+const WEEKS_BACK = 60;
+
+/**
+ * The weekly calibration that is due: the latest whose day has come and since whose nominal day no pass counts.
+ * `null`: done, or no such day has come.
+ */
+export function weeklyDue(moment: Moment, scanner: ScannerState): WeeklyDay | null {
+  const site = scanner.site === null ? undefined : siteOf(moment.practice, scanner.site);
+  if (site === undefined) return null;
+  const today = localDateOf(moment.now, site.timezone);
+  const changes = changesOf(moment.state, site.id);
+  let nominal = onOrBefore(today, ruleValue(moment.practice, 'calibrationWeekday', { site: site.id }));
+  for (let week = 0; week < WEEKS_BACK; week++) {
+    const day = openDayFrom(site, nominal, changes);
+    if (day !== null && day <= today) {
+      if (hasPassed(scanner, site.timezone, nominal)) return null;
+      return { nominal, day, closing: lastClosing(site, day, changes) };
+    }
+    nominal = addDays(nominal, -7);
+  }
+  return null;
+}
+
+/** The next weekly calibration whose day is still to come and that no pass has done yet; `null` where the site never opens. */
+export function nextWeekly(moment: Moment, scanner: ScannerState): WeeklyDay | null {
+  const site = scanner.site === null ? undefined : siteOf(moment.practice, scanner.site);
+  if (site === undefined) return null;
+  const today = localDateOf(moment.now, site.timezone);
+  const changes = changesOf(moment.state, site.id);
+  const first = onOrBefore(today, ruleValue(moment.practice, 'calibrationWeekday', { site: site.id }));
+  for (const nominal of [first, addDays(first, 7), addDays(first, 14)]) {
+    const day = openDayFrom(site, nominal, changes);
+    if (day !== null && day > today && !hasPassed(scanner, site.timezone, nominal))
+      return { nominal, day, closing: lastClosing(site, day, changes) };
+  }
+  return null;
+}
+
+function hasPassed(scanner: ScannerState, zone: string, nominal: LocalDate): boolean {
+  return scanner.lastPass !== null && localDateOf(scanner.lastPass.mark.at, zone) >= nominal;
+}
+
+function onOrBefore(date: LocalDate, weekday: Weekday): LocalDate {
+  let day = date;
+  while (weekdayOf(day) !== weekday) day = addDays(day, -1);
+  return day;
+}

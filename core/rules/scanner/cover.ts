@@ -1,0 +1,56 @@
+import type { ScannerState } from '../../record/state.ts';
+import { MINUTE, toIso } from '../../time/instant.ts';
+import { localDateOf } from '../../time/zone.ts';
+import { ruleValue } from '../defaults/rule-value.ts';
+import type { Matter, Rule, View } from '../matter.ts';
+import { chatRoomFor } from '../room-of.ts';
+import { isLateNote } from './late-note.ts';
+import { scannerName, timeAt, zoneOfSite } from './place-words.ts';
+import { onlyOnce } from './stages.ts';
+
+const RULE = 'cover';
+
+/** A scanner used today that has stood for a quarter of an hour with no tip and no cover: one reminder. */
+export const coverRule: Rule = (view) => {
+  return [...view.state.scanners.values()].flatMap((scanner) => coverMatters(view, scanner));
+};
+
+function coverMatters(view: View, scanner: ScannerState): readonly Matter[] {
+  const { practice, said, now } = view;
+  const { site, lastNoted, usedOn, uncovered } = scanner;
+  if (site === null || lastNoted === null || usedOn === null) return [];
+  if (scanner.covered !== null || scanner.tip !== null || scanner.scan !== null) return [];
+  const since = uncovered ?? lastNoted;
+  const key = `${RULE}|scanner:${scanner.id}|${since.entry}|${usedOn}`;
+  const room = chatRoomFor(view, site, lastNoted);
+  if (room === null) return [];
+  if (said.saidAt(key, 'first') === null) {
+    const today = localDateOf(now, zoneOfSite(practice, site));
+    const away = scanner.departed !== null || scanner.missing !== null;
+    if (usedOn !== today || away || isLateNote(practice, lastNoted)) return [];
+  }
+  const wait = ruleValue(practice, 'coverAfterMinutes', { site, scanner: scanner.id }) * MINUTE;
+  return [
+    {
+      key,
+      rule: RULE,
+      about: 'cover',
+      site,
+      room,
+      items: [`scanner:${scanner.id}`],
+      stages: onlyOnce(view, site, key, lastNoted.at + wait),
+      since: lastNoted.at,
+      group: `cover@${site}`,
+      line: [
+        {
+          line: [
+            { strong: `Cover ${scannerName(practice, scanner.id)}` },
+            `: no tip on and no cover noted since ${timeAt(view, site, since.at)}. The cover protects the lens.`,
+          ],
+        },
+      ],
+      leads: [],
+      tick: (at, by) => [{ kind: 'covered', when: toIso(at), by, scanner: scanner.id }],
+    },
+  ];
+}

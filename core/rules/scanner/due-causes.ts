@@ -1,0 +1,78 @@
+import { siteOf } from '../../practice/look-up.ts';
+import type { CauseStanding, ScannerState } from '../../record/state.ts';
+import { type Instant, MINUTE } from '../../time/instant.ts';
+import { lastClosing, openDayFrom } from '../../time/opening.ts';
+import { addDays, localDateOf, startOfDay } from '../../time/zone.ts';
+import { ruleValue } from '../defaults/rule-value.ts';
+import { changesOf } from '../quiet.ts';
+import { weeklyDue } from '../readiness/weekly-due.ts';
+import { type CalibrationWord, type Moment, settlingUntil } from '../readiness.ts';
+import { zoneOfSite } from './place-words.ts';
+import { requestTime } from './request-time.ts';
+
+/** One cause for which a scanner is to be calibrated, with when that is asked for. */
+export interface DueCause {
+  readonly word: CalibrationWord;
+  /** Key of the matter: rule, item, cause, and the entry or local date that it comes from. */
+  readonly key: string;
+  /** Anything said of the scanner's calibration from here on has told of it too. */
+  readonly tellable: Instant;
+  /** Since when it holds. */
+  readonly since: Instant;
+  /** When it is first asked for, quiet hours left aside; settling comes first. */
+  readonly askAt: Instant;
+}
+
+export const CALIBRATION_RULE = 'calibration';
+
+export function calibrationKey(scanner: string, word: CalibrationWord, from: string): string {
+  return `${CALIBRATION_RULE}|scanner:${scanner}|${word}|${from}`;
+}
+
+/** Everything for which the scanner at that site is due now, in the order of naming. */
+export function dueCauses(moment: Moment, scanner: ScannerState, site: string): readonly DueCause[] {
+  const settled = settlingUntil(scanner, moment.now) ?? Number.NEGATIVE_INFINITY;
+  const causes = scanner.causes.map((standing) => standingCause(moment, scanner, site, standing));
+  const weekly = weeklyDue(moment, scanner);
+  if (weekly !== null) {
+    const { base, at } = requestTime(moment, scanner, site, weekly.day);
+    const word = scanner.lastPass === null ? 'never' : 'weekly';
+    const askAt = word === 'never' ? neverAskedAt(moment, scanner, site, at) : at;
+    const tellable = startOfDay(weekly.day, zoneOfSite(moment.practice, site));
+    const key = calibrationKey(scanner.id, word, weekly.day);
+    causes.push({ word, key, tellable, since: word === 'never' ? askAt : base, askAt });
+  }
+  return causes.map((cause) => ({ ...cause, askAt: Math.max(cause.askAt, settled) }));
+}
+
+function standingCause(
+  { practice }: Moment,
+  scanner: ScannerState,
+  site: string,
+  { cause, mark }: CauseStanding,
+): DueCause {
+  // A second failure does not ask anew: what is asked for is the pass that is missing since the last one.
+  const from = cause === 'failed' ? `since ${scanner.lastPass?.mark.entry ?? 'the start'}` : mark.entry;
+  const key = calibrationKey(scanner.id, cause, from);
+  const common = { word: cause, key, tellable: mark.noted, since: mark.at };
+  // The reply to a failure has just said what to do; asking comes when the usual time for asking again has gone by.
+  if (cause === 'failed') {
+    const wait = ruleValue(practice, 'calibrationRepeatMinutes', { site }) * MINUTE;
+    return { ...common, askAt: mark.noted + wait };
+  }
+  if (cause === 'moved') return { ...common, askAt: scanner.arrived?.settledBy ?? mark.noted };
+  return { ...common, askAt: mark.noted };
+}
+
+/** A record with no pass is asked for on the first open day there is, not looked for on a Monday before it began. */
+function neverAskedAt(moment: Moment, scanner: ScannerState, siteId: string, at: Instant): Instant {
+  const site = siteOf(moment.practice, siteId);
+  if (site === undefined) return at;
+  const today = localDateOf(moment.now, site.timezone);
+  if (localDateOf(at, site.timezone) === today) return at;
+  const changes = changesOf(moment.state, siteId);
+  const closing = lastClosing(site, today, changes);
+  const from = closing !== null && moment.now <= closing ? today : addDays(today, 1);
+  const day = openDayFrom(site, from, changes);
+  return day === null ? at : requestTime(moment, scanner, siteId, day).at;
+}

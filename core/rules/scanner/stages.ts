@@ -1,0 +1,49 @@
+import { leadOf } from '../../practice/look-up.ts';
+import type { Practice } from '../../practice/practice.ts';
+import { type Instant, MINUTE } from '../../time/instant.ts';
+import { ruleValue } from '../defaults/rule-value.ts';
+import type { Matter, View } from '../matter.ts';
+import { isQuiet, whenOpen } from '../quiet.ts';
+
+type Stages = Matter['stages'];
+
+/**
+ * When something unsaid may be said: out of quiet hours, and where its time went by unsaid (the program was down, the
+ * scanner away) not in the quiet that there is now either.
+ */
+export function sayableAt({ practice, state, now }: View, site: string, at: Instant): Instant {
+  const open = whenOpen(practice, state, site, at);
+  return open < now && isQuiet(practice, state, site, now) ? whenOpen(practice, state, site, now) : open;
+}
+
+/** One reminder and no more. */
+export function onlyOnce(view: View, site: string, key: string, at: Instant): Stages {
+  return [{ stage: 'first', at: view.said.saidAt(key, 'first') ?? sayableAt(view, site, at) }];
+}
+
+/**
+ * First asking, again, naming the lead. The later ones count from when the first was delivered; "later" moves the next of
+ * them and those behind it. Where both have become due together only the lead's is left.
+ */
+export function threeStages(view: View, site: string, key: string, at: Instant): Stages {
+  const { practice, said } = view;
+  const delivered = said.saidAt(key, 'first');
+  if (delivered === null) return onlyOnce(view, site, key, at);
+  const first = { stage: 'first', at: delivered } as const;
+  const until = said.putOffUntil(key) ?? Number.NEGATIVE_INFINITY;
+  const repeat = ruleValue(practice, 'calibrationRepeatMinutes', { site }) * MINUTE;
+  const toLead = Math.max(repeat, ruleValue(practice, 'calibrationLeadMinutes', { site }) * MINUTE);
+  const saidAgain = said.saidAt(key, 'again');
+  const again = saidAgain ?? sayableAt(view, site, Math.max(delivered + repeat, until));
+  const behind = saidAgain === null ? until + toLead - repeat : until;
+  const lead = said.saidAt(key, 'lead') ?? sayableAt(view, site, Math.max(delivered + toLead, behind));
+  const last = { stage: 'lead', at: lead } as const;
+  const together = saidAgain === null && (lead <= again || lead <= view.now);
+  return together ? [first, last] : [first, { stage: 'again', at: again }, last];
+}
+
+/** Chat identities to mention when the lead is to be named. */
+export function leadsOf(practice: Practice): readonly string[] {
+  const id = leadOf(practice)?.id ?? null;
+  return id === null ? [] : [id];
+}

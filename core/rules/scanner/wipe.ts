@@ -1,0 +1,57 @@
+import { scannerOf } from '../../practice/look-up.ts';
+import type { ScannerState } from '../../record/state.ts';
+import { MINUTE, toIso } from '../../time/instant.ts';
+import { ruleValue } from '../defaults/rule-value.ts';
+import type { Matter, Rule, View } from '../matter.ts';
+import { chatRoomFor } from '../room-of.ts';
+import { isLateNote } from './late-note.ts';
+import { scannerName } from './place-words.ts';
+import { scanWords } from './reason-words.ts';
+import { onlyOnce } from './stages.ts';
+
+const RULE = 'wipe';
+
+/** A scanner not wiped down ten minutes after a finished scan: one reminder for each scan. */
+export const wipeRule: Rule = (view) => {
+  return [...view.state.scanners.values()].flatMap((scanner) => wipeMatters(view, scanner));
+};
+
+function wipeMatters(view: View, scanner: ScannerState): readonly Matter[] {
+  const { practice, said } = view;
+  const { dirtySince, site } = scanner;
+  const finished = dirtySince?.finished ?? null;
+  if (dirtySince === null || finished === null || site === null) return [];
+  const key = `${RULE}|scanner:${scanner.id}|${dirtySince.started.entry}`;
+  const room = chatRoomFor(view, site, scanner.lastNoted);
+  const posted = said.saidAt(key, 'first') !== null;
+  // The next scan has its own warning, and a scanner that is not here cannot be wiped here.
+  const moot = scanner.scan !== null || scanner.departed !== null || scanner.missing !== null;
+  if (room === null || (!posted && (moot || isLateNote(practice, finished)))) return [];
+  const wait = ruleValue(practice, 'wipeAfterMinutes', { site, scanner: scanner.id }) * MINUTE;
+  const notes = scannerOf(practice, scanner.id)?.notes.clean ?? [];
+  const points = ['Scanner and base; lens looked at for smears, hairs and dust.', ...notes];
+  return [
+    {
+      key,
+      rule: RULE,
+      about: 'clean',
+      site,
+      room,
+      items: [`scanner:${scanner.id}`],
+      stages: onlyOnce(view, site, key, finished.at + wait),
+      since: finished.at,
+      group: `clean@${site}`,
+      line: [
+        {
+          line: [
+            { strong: `Wipe down ${scannerName(practice, scanner.id)}` },
+            `: ${scanWords(view, dirtySince)}.`,
+          ],
+        },
+        { points: points.map((point) => [point]) },
+      ],
+      leads: [],
+      tick: (at, by) => [{ kind: 'wiped', when: toIso(at), by, scanner: scanner.id, part: 'all' }],
+    },
+  ];
+}
