@@ -5,7 +5,7 @@ import type { Month } from './months.ts';
 import { readLines } from './read-lines.ts';
 import type { Place } from './scan.ts';
 import { type Opener, openLine } from './seal.ts';
-import { JournalDamage } from './trouble.ts';
+import { StoreDamage } from './trouble.ts';
 
 /** Where to read from and to, and whether the chain is to be checked on the way. */
 export interface Reading {
@@ -20,7 +20,7 @@ export interface Reading {
   opener: Opener;
 }
 
-/** The lines of the journal in order, with people and texts put back. Throws JournalDamage where they do not fit. */
+/** The lines of the journal in order, with people and texts put back. Throws StoreDamage where they do not fit. */
 export function* readRecord(fs: FsLike, reading: Reading): Generator<JournalLine> {
   let chain: Chain | null = null;
   let expected = 0;
@@ -32,7 +32,7 @@ export function* readRecord(fs: FsLike, reading: Reading): Generator<JournalLine
     }
     const line = parseLine(text);
     if (line?.n !== expected) {
-      throw new JournalDamage(`Line ${expected} of the record is not as it was written. Run "verify".`);
+      throw new StoreDamage(`Line ${expected} of the record is not as it was written. Run "verify".`);
     }
     expected++;
     openLine(line, reading.opener);
@@ -62,7 +62,7 @@ function checked(chain: Chain | null, text: string, known: Head): Chain {
   const fault = on.step(text);
   const { n, hash } = on.head;
   if (fault !== null || (n === known.n && hash !== known.hash)) {
-    throw new JournalDamage(
+    throw new StoreDamage(
       `The record is not as it was written at line ${fault === null ? n : n + 1}${fault === null ? '' : `: ${fault.why}`}. Run "verify".`,
     );
   }

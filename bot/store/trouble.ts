@@ -14,8 +14,8 @@ export class StoreTooNew extends Error {
 }
 
 /** The journal does not read as it was written. */
-export class JournalDamage extends Error {
-  override readonly name = 'JournalDamage';
+export class StoreDamage extends Error {
+  override readonly name = 'StoreDamage';
 }
 
 const plainWords: ReadonlyMap<string, string> = new Map([
