@@ -93,7 +93,7 @@ function onDaySaid(clock: Clock, day: Day, span: TimeSpan, context: TimeContext)
   const unlikely = own === null || own.outdone;
   const best = again && unlikely ? bestBack(clock, span, addDays(today, -7), context) : own;
   const assumed = halfOf(clock);
-  if (best !== null && best.outdone) return { when: best.when, assumed, doubt: dates.doubt ?? 'future' };
+  if (best?.outdone === true) return { when: best.when, assumed, doubt: dates.doubt ?? 'future' };
   if (best === null) return { when: context.at, assumed, doubt: dates.doubt ?? 'future' };
   const doubt = dates.doubt ?? (dates.from === dates.to ? undefined : 'contradiction');
   return { when: best.when, assumed, ...(doubt === undefined ? {} : { doubt }) };

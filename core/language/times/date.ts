@@ -1,4 +1,4 @@
-import { calendarParts, LONGEST_DATE } from './calendar.ts';
+import { calendarParts } from './calendar.ts';
 import { countedAfter, gluedNumber, idBefore, mayFollow } from './guards.ts';
 import { digitsAt, gluedAt, type Parsed, type Scan, textAt } from './scan.ts';
 import type { Day, TimeContext } from './time-span.ts';
@@ -15,8 +15,11 @@ export interface DateCue {
 /** A calendar date: "3 November", "Nov 14th 2026", "3/11", "2026-12-25", "24th", "the second of November". */
 export function dateAt(scan: Scan, i: number, cue: DateCue): Parsed<DateDay> | null {
   const start = textAt(scan, i) === 'the' ? i + 1 : i;
-  const end = monthLastAt(scan, start) ?? monthFirstAt(scan, start) ?? figuresAt(scan, start, cue);
-  if (end !== null) return calendarAt(scan, start, end, cue.order);
+  const written = monthLastAt(scan, start) ?? monthFirstAt(scan, start) ?? figuresAt(scan, start, cue);
+  if (written !== null) {
+    const parts = calendarParts(written.value, cue.order);
+    return parts === null ? null : { value: { sort: 'date', ...parts }, next: written.next };
+  }
   return dayAlone(scan, start, start > i || cue.cued);
 }
 
@@ -31,7 +34,7 @@ function dayDigits(scan: Scan, i: number): boolean {
 }
 
 /** "3 November", "3rd of Nov 2026", "the second of November". */
-function monthLastAt(scan: Scan, i: number): number | null {
+function monthLastAt(scan: Scan, i: number): Parsed<string> | null {
   if (!dayDigits(scan, i) && !ORDINAL_WORDS.has(textAt(scan, i))) return null;
   const ordinal = dayDigits(scan, i) ? pastOrdinal(scan, i + 1) : i + 1;
   const of = textAt(scan, ordinal) === 'of' || textAt(scan, ordinal) === '-' ? ordinal + 1 : ordinal;
@@ -40,11 +43,11 @@ function monthLastAt(scan: Scan, i: number): number | null {
   if (ordinal === i + 1 && of === ordinal && ORDINAL_WORDS.has(textAt(scan, i))) return null;
   // "Tip 4 may fog": the verb needs an ordinal or "of" to be the month, or nothing after it.
   if (word === 'may' && ordinal === i + 1 && of === ordinal && !mayFollow(scan, of + 1)) return null;
-  return pastYear(scan, of + 1);
+  return dayMonth(scan, ORDINAL_WORDS.get(textAt(scan, i)) ?? digitsAt(scan, i), word, of + 1);
 }
 
 /** "November 14th", "Nov 14, 2026". */
-function monthFirstAt(scan: Scan, i: number): number | null {
+function monthFirstAt(scan: Scan, i: number): Parsed<string> | null {
   const word = textAt(scan, i);
   if (!MONTH_WORDS.has(word)) return null;
   const the = textAt(scan, i + 1) === 'the' ? i + 2 : i + 1;
@@ -55,44 +58,37 @@ function monthFirstAt(scan: Scan, i: number): number | null {
     if (shy && !mayFollow(scan, ordinal)) return null;
     if (countedAfter(scan, ordinal) || /^[:.h]$/.test(gluedAt(scan, ordinal))) return null;
   }
-  return pastYear(scan, ordinal);
+  return dayMonth(scan, digitsAt(scan, the), word, ordinal);
 }
 
-function pastYear(scan: Scan, i: number): number {
+/** The date as the library reads it without fail: it takes "Dec 24" for a month and a year. */
+function dayMonth(scan: Scan, day: string | number, month: string, i: number): Parsed<string> {
   const at = textAt(scan, i) === ',' ? i + 1 : i;
-  return /^20\d\d$/.test(digitsAt(scan, at)) && !countedAfter(scan, at + 1) ? at + 1 : i;
+  const year = digitsAt(scan, at);
+  const said = /^20\d\d$/.test(year) && !countedAfter(scan, at + 1);
+  return said ? { value: `${day} ${month} ${year}`, next: at + 1 } : { value: `${day} ${month}`, next: i };
 }
 
 /** "3/11", "3/11/26", "3.11.2026", "2026-12-25": two figures alone only where a cue vouches for them. */
-function figuresAt(scan: Scan, i: number, cue: DateCue): number | null {
+function figuresAt(scan: Scan, i: number, cue: DateCue): Parsed<string> | null {
   const digits = digitsAt(scan, i);
   const mark = gluedAt(scan, i + 1);
   if (digits === '' || !/^[-/.]$/.test(mark) || !gluedNumber(scan, i + 2) || idBefore(scan, i)) return null;
   const second = digitsAt(scan, i + 2);
   const third = gluedAt(scan, i + 3) === mark && gluedNumber(scan, i + 4) ? digitsAt(scan, i + 4) : '';
-  if (/^20\d\d$/.test(digits)) return mark === '-' && second.length <= 2 && third !== '' ? i + 5 : null;
+  if (/^20\d\d$/.test(digits))
+    return mark === '-' && second.length <= 2 && third !== '' ? joined(scan, i, i + 5) : null;
   if (digits.length > 2 || second.length > 2) return null;
-  if (/^(20)?\d\d$/.test(third)) return third.length === 4 || (cue.cued && mark === '/') ? i + 5 : null;
+  if (/^(20)?\d\d$/.test(third))
+    return third.length === 4 || (cue.cued && mark === '/') ? joined(scan, i, i + 5) : null;
   if (mark !== '/' || !cue.cued || third !== '' || countedAfter(scan, i + 3)) return null;
-  return i + 3;
+  return joined(scan, i, i + 3);
 }
 
-function calendarAt(
-  scan: Scan,
-  from: number,
-  to: number,
-  order: TimeContext['dates'],
-): Parsed<DateDay> | null {
+function joined(scan: Scan, from: number, to: number): Parsed<string> {
   let text = '';
-  for (let i = from; i < to; i++) {
-    const token = scan.tokens[i];
-    if (token === undefined || scan.blocked[i] === true) return null;
-    const word = ORDINAL_WORDS.get(token.text);
-    text += (token.spaced && text !== '' ? ' ' : '') + (word === undefined ? token.text : String(word));
-  }
-  if (text.length > LONGEST_DATE) return null;
-  const parts = calendarParts(text, order);
-  return parts === null ? null : { value: { sort: 'date', ...parts }, next: to };
+  for (let i = from; i < to; i++) text += textAt(scan, i);
+  return { value: text, next: to };
 }
 
 /** "The 14th", "24th": a place in a row ("the 2nd scan") unless what follows lets it be a date. */

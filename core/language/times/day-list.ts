@@ -20,11 +20,12 @@ function forwardRange(
   first: DayStretch,
   today: LocalDate,
 ): DayStretch {
-  // A stretch that is under way: the 24th was yesterday, the 2nd is to come.
+  // A stretch that is under way: "24th to 2nd Jan" said on the 26th. Needs the month, else the next one is meant.
   const ending = datesOf(last, today, 1);
   const underWay = datesOf(range.first, ending.to, -1);
   const short = daysBetween(underWay.from, ending.to) < daysBetween(today, first.from);
-  const begins = underWay.from < today && range.first.sort === 'date' && short ? underWay : first;
+  const dated = range.first.sort === 'date' && last.sort === 'date' && last.month !== undefined;
+  const begins = underWay.from < today && dated && short ? underWay : first;
   const to = begins === underWay ? ending : datesOf(last, begins.from, 1);
   const ends = range.first.sort === 'weekday' && to.to < begins.from ? { ...to, to: addDays(to.to, 7) } : to;
   return stretch(

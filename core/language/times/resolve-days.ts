@@ -41,6 +41,8 @@ function bounded(
   let { from, to } = said;
   if (span.bound === 'since' && way < 0 && from <= today) to = today;
   if ((span.bound === 'until' || span.bound === 'by') && way > 0 && from >= today) from = today;
-  const known = doubt ?? (way < 0 && from > today ? 'future' : undefined);
+  // A record may be asked for however long ago.
+  const other = doubt === 'far' ? undefined : doubt;
+  const known = other ?? (way < 0 && from > today ? 'future' : undefined);
   return known === undefined ? { from, to } : { from, to, doubt: known };
 }
