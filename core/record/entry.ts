@@ -5,6 +5,8 @@ import type { Decision } from './decision.ts';
 /** What an entry says: a fact of a note, or a decision of the program or of a person answering it. */
 export type Said = Fact | Decision;
 export type SaidKind = Said['kind'];
+/** The same by kind, so that a table of kinds can be told to the compiler. */
+export type SaidMap = { [K in SaidKind]: Extract<Said, { kind: K }> };
 export type SaidOf<K extends SaidKind> = Extract<Said, { kind: K }>;
 
 /** One thing that the record keeps. `tips` of a fact are ids, never `which`: what a set meant is settled when it is noted. */

@@ -8,11 +8,13 @@ import type { NeedWhy } from './tip-state.ts';
 /**
  * Why a tip is not to meet a patient. What needs a load carries the event's mark; the rest stands beside it.
  * `not-sterile`: on its way round (washed, bagged, sent) with nothing that says it came back.
+ * `fitted`: on a scanner since its last load (only where `sterile` is said of it).
  */
 export type UnsafeWhy =
   | NeedWhy
   | 'no-sterile-record'
   | 'not-sterile'
+  | 'fitted'
   | 'load-open'
   | 'load-doubted'
   | 'load-needs-release'
@@ -62,6 +64,7 @@ export interface UnsafeTip extends Found<'unsafe-tip'> {
 export interface SameTipAgain extends Found<'same-tip-again'> {
   readonly tip: string;
   readonly scanner: string;
+  readonly by: ContactBy;
   readonly earlier: Scan;
 }
 

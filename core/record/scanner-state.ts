@@ -88,7 +88,7 @@ export interface ScannerState {
   /** `null` when it is not on its way. */
   departed: Departure | null;
   arrived: Arrival | null;
-  /** Where its calibration tip is. `apart` is set only where a note put it elsewhere than the scanner. */
+  /** Where its calibration tip is. `site` null: on its way. */
   calibrationTip: { site: string | null; room: string | null; mark: Mark | null; missing: Mark | null };
   lastPass: Pass | null;
   earlyPass: EarlyPass | null;
@@ -99,6 +99,8 @@ export interface ScannerState {
   causes: readonly CauseStanding[];
   /** Last finished scan with no whole wipe-down since; `null`: clean. */
   dirtySince: Scan | null;
+  /** Entry of the scan that a not-wiped finding was about last: fitting and then scanning have one cause. */
+  warnedNotWiped: string | null;
   lastWipe: Mark | null;
   /** Lens or base alone; not a wipe-down. */
   lastPartWipe: Mark | null;

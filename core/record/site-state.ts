@@ -35,6 +35,8 @@ export interface SiteState {
   stocktakeAsked: Mark | null;
   /** Tips whose state has been told since the last count, for knowing when half of them are. */
   told: Set<string>;
+  /** The same within the latest turn alone: a later count is told in one note. */
+  toldNow: { turn: number; tips: Set<string> };
   /** Minutes from sent (else load start) to sterile of this site's last 20 passed loads, oldest first. */
   turnarounds: readonly number[];
   /** Passed loads counted for it in all. */

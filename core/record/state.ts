@@ -35,8 +35,10 @@ export interface Setting {
  * Maps keep the practice file's order; tips added later come behind.
  */
 export interface State {
-  /** The practice file that holds at the last entry folded. */
+  /** The practice file that holds at the last entry folded, with the settings made in chat put over it. */
   practice: Practice;
+  /** The same without those settings. */
+  file: Practice;
   readonly scanners: Map<string, ScannerState>;
   readonly tips: Map<string, TipState>;
   /** By key; see `LoadState.key`. In the order in which they were first spoken of. */

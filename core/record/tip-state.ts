@@ -41,6 +41,12 @@ export interface SterileSince {
   readonly bagged: boolean;
 }
 
+/** A contact (the entry that fitted it) and what was found against it then. */
+export interface WarnedFor {
+  readonly contact: string;
+  readonly reasons: readonly string[];
+}
+
 export interface TipState {
   readonly id: string;
   /** Shown state, with when it began. */
@@ -92,5 +98,7 @@ export interface TipState {
   faults: readonly FaultNote[];
   faultCount: number;
   /** The last unsafe contact found: fitting and then scanning with it have one cause. */
-  warnedFor: { readonly cause: string; readonly entry: string } | null;
+  warnedFor: WarnedFor | null;
+  /** It has been warned of as unknown before its site's tips were counted: once is enough. */
+  warnedDayOne: boolean;
 }

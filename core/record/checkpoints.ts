@@ -1,0 +1,46 @@
+import { copyState } from './copy-state.ts';
+import { cutHistory, type HistoryLengths, historyLengths } from './cut-history.ts';
+import type { State } from './state.ts';
+
+/** Entries between checkpoints: a correction of the last notes refolds at most this many. */
+export const EVERY = 256;
+/** Kept of each doubling of age: about forty of a million entries, so that they stay small beside the record. */
+const PER_DOUBLING = 4;
+
+interface Checkpoint {
+  /** Entries folded into it. */
+  readonly count: number;
+  readonly state: State;
+  readonly lengths: HistoryLengths;
+}
+
+/** Copies of the state along the record: dense at its end, where corrections fall, and thinner the further back. */
+export class Checkpoints {
+  #kept: Checkpoint[] = [];
+
+  /** True where the state after `count` entries is worth keeping while `total` are folded. */
+  static wanted(count: number, total: number): boolean {
+    if (count % EVERY !== 0 || count === 0) return false;
+    const age = Math.floor((total - count) / EVERY / PER_DOUBLING);
+    const step = age < 1 ? 1 : 2 ** (Math.floor(Math.log2(age)) + 1);
+    return (count / EVERY) % step === 0;
+  }
+
+  keep(count: number, state: State): void {
+    this.#kept.push({ count, state: copyState(state), lengths: historyLengths(state.history) });
+    this.#kept = this.#kept.filter((each) => each.count === count || Checkpoints.wanted(each.count, count));
+  }
+
+  /**
+   * The state at the latest checkpoint with at most `count` entries, its own to fold on; later ones are forgotten and
+   * the history cut back. `null` where there is none.
+   */
+  back(count: number): { readonly count: number; readonly state: State } | null {
+    this.#kept = this.#kept.filter((each) => each.count <= count);
+    const latest = this.#kept.at(-1);
+    if (latest === undefined) return null;
+    const state = copyState(latest.state);
+    cutHistory(state.history, latest.lengths);
+    return { count: latest.count, state };
+  }
+}

@@ -1,0 +1,41 @@
+import type { SiteState, State } from './state.ts';
+
+/**
+ * A copy that folding on does not change. Only what the fold changes in place is copied; marks, loads, lists and the
+ * practice are replaced by it, never changed, and stay shared. History is shared too: see `historyLengths`.
+ */
+export function copyState(state: State): State {
+  return {
+    practice: state.practice,
+    file: state.file,
+    scanners: copyEach(state.scanners, (each) => ({ ...each })),
+    tips: copyEach(state.tips, (each) => ({ ...each })),
+    loads: new Map(state.loads),
+    loadsByNumber: new Map(state.loadsByNumber),
+    autoclaves: copyEach(state.autoclaves, (each) => ({ ...each })),
+    sites: copyEach(state.sites, copySite),
+    incidents: new Map(state.incidents),
+    settings: new Map(state.settings),
+    words: new Map(state.words),
+    shown: new Map(state.shown),
+    spoke: new Map(state.spoke),
+    history: state.history,
+  };
+}
+
+function copyEach<T>(map: ReadonlyMap<string, T>, copy: (value: T) => T): Map<string, T> {
+  const copied = new Map<string, T>();
+  for (const [id, value] of map) copied.set(id, copy(value));
+  return copied;
+}
+
+function copySite(site: SiteState): SiteState {
+  return {
+    ...site,
+    bookings: new Map(site.bookings),
+    closedDates: new Map(site.closedDates),
+    hours: new Map(site.hours),
+    told: new Set(site.told),
+    toldNow: { turn: site.toldNow.turn, tips: new Set(site.toldNow.tips) },
+  };
+}

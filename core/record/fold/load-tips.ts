@@ -1,0 +1,103 @@
+import { MINUTE } from '../../time/instant.ts';
+import type { LoadState, Mark, TipState } from '../state.ts';
+import { addNeed, setStage } from '../tip-change.ts';
+import { becomeSterile, countCycle } from './become-sterile.ts';
+import type { Step } from './step.ts';
+
+/** Its tips that were not fitted, used or spoilt while it was open. */
+function members(step: Step, load: LoadState): TipState[] {
+  const tips: TipState[] = [];
+  for (const id of load.tips) {
+    if (load.left.some((each) => each.tip === id)) continue;
+    const tip = step.state.tips.get(id);
+    if (tip !== undefined) tips.push(tip);
+  }
+  return tips;
+}
+
+/** The load has ended: each tip's cycle is counted once, whatever the result. */
+function end(step: Step, load: LoadState, tip: TipState, first: boolean): void {
+  if (!first || !tip.openLoads.includes(load.key)) return;
+  countCycle(step, tip);
+  tip.openLoads = tip.openLoads.filter((each) => each !== load.key);
+}
+
+/** Nothing has been noted of the tip since that load left it as it is. */
+function isUntouched(tip: TipState, load: LoadState): boolean {
+  if (tip.load !== load.key || tip.openLoads.length > 0 || tip.sent !== null) return false;
+  if (tip.stage === 'in-load') return true;
+  const failed = tip.needs.some((each) => each.why === 'load-failed' && each.load === load.key);
+  const since = load.finished?.at ?? 0;
+  return tip.stage === 'used' && failed && (tip.lastContact === null || tip.lastContact.at <= since);
+}
+
+/** Passed: sterile, those that are still as the load left them. */
+export function passTips(step: Step, load: LoadState, first: boolean): void {
+  let sent: Mark | null = null;
+  for (const tip of members(step, load)) {
+    if (tip.sent !== null && (sent === null || tip.sent.at < sent.at)) sent = tip.sent;
+    const takesPart = first && tip.openLoads.includes(load.key);
+    end(step, load, tip, first);
+    if (takesPart ? tip.openLoads.length > 0 : !isUntouched(tip, load)) continue;
+    if (load.wet) {
+      addNeed(tip, 'load-wet', step.mark, load.key);
+      setStage(tip, 'used', step.mark);
+    } else becomeSterile(step, tip, 'load', load.key);
+  }
+  if (first && load.tips.length > 0) keepTurnaround(step, load, sent ?? load.started);
+}
+
+/** No published value: as it is until lead, deputy or manager release it. */
+export function waitTips(step: Step, load: LoadState, first: boolean): void {
+  for (const tip of members(step, load)) {
+    end(step, load, tip, first);
+    if (tip.load !== load.key || tip.stage !== 'sterile') continue;
+    tip.sterile = null;
+    setStage(tip, 'in-load', step.mark);
+  }
+}
+
+/** Failed: not sterile. One that has gone on since keeps its place on the way round. */
+export function failTips(step: Step, load: LoadState, first: boolean): void {
+  for (const tip of members(step, load)) {
+    end(step, load, tip, first);
+    if (tip.load !== load.key) continue;
+    unsterile(tip, step.mark, 'load-failed', load.key);
+    tip.loadsSinceUse = [];
+  }
+}
+
+/** What made it sterile no longer holds. On a scanner it stays there; on its way round it goes on. */
+export function unsterile(
+  tip: TipState,
+  mark: Mark,
+  why: 'load-failed' | 'recalled' | 'load-wet',
+  load: string,
+): void {
+  const { sent } = tip;
+  addNeed(tip, why, mark, load);
+  if (tip.stage === 'sent' || tip.stage === 'bagged' || tip.stage === 'washed') {
+    // It left for another load before this was known: coming back from that one still counts.
+    tip.sent = sent;
+    return;
+  }
+  setStage(tip, tip.stage === 'fitted' ? 'fitted' : 'used', mark);
+}
+
+/** Lead, deputy or manager let it stand as sterile. */
+export function releaseTips(step: Step, load: LoadState, ids: readonly string[]): string[] {
+  const released: string[] = [];
+  for (const tip of members(step, load)) {
+    if (!ids.includes(tip.id) || tip.load !== load.key || tip.stage !== 'in-load') continue;
+    becomeSterile(step, tip, 'released', load.key);
+    released.push(tip.id);
+  }
+  return released;
+}
+
+function keepTurnaround(step: Step, load: LoadState, from: Mark | null): void {
+  const site = load.site === null ? undefined : step.state.sites.get(load.site);
+  if (site === undefined || from === null) return;
+  site.turnarounds = [...site.turnarounds.slice(-19), (step.mark.at - from.at) / MINUTE];
+  site.turnaroundLoads += 1;
+}

@@ -1,0 +1,150 @@
+import { DAY } from '../../time/instant.ts';
+import { loadName, loadsNamed, newLoadKey } from '../load-key.ts';
+import { type LoadState, UNNAMED } from '../state.ts';
+import { isBack, setStage } from '../tip-change.ts';
+import { reasonsAgainst } from '../tip-safety.ts';
+import { dateAt, siteOfRoom } from '../where.ts';
+import { checkAutoclave } from './autoclave-use.ts';
+import { addTo, takeOff } from './contact.ts';
+import { takeResult } from './load-result.ts';
+import { found, type Step, type Steps, tipsOf } from './step.ts';
+import { checkLimit } from './tips.ts';
+
+/** An open load told of again within this time is the same one; later, the counter has started again: assumed. */
+const SAME_OPEN_LOAD = DAY;
+/** A pass said of a number finished longer ago than this is of another load: assumed. A failure always looks back. */
+const SAME_PASS = 30 * DAY;
+
+export const loadSteps = {
+  'load-started': (step, said) => {
+    const name = {
+      ...loadName(said.load),
+      ...(said.autoclave === undefined ? {} : { autoclave: said.autoclave }),
+    };
+    const known = loadsNamed(step.state, name);
+    const open = known.findLast(
+      (each) =>
+        each.finished === null && each.started !== null && step.mark.at - each.started.at <= SAME_OPEN_LOAD,
+    );
+    const load = open ?? openLoad(step, name.number, name.autoclave, known.at(-1));
+    addTips(step, load.key, said.tips ?? []);
+  },
+  'load-finished': (step, said) => {
+    const name = {
+      ...loadName(said.load),
+      ...(said.autoclave === undefined ? {} : { autoclave: said.autoclave }),
+    };
+    const known = loadsNamed(step.state, name);
+    const open = known.filter((each) => each.finished === null);
+    const autoclaves = new Set(open.map((each) => each.autoclave));
+    if (name.autoclave === null && autoclaves.size > 1) {
+      const items = open.map(
+        (each) => `load:${each.autoclave === null ? '' : `${each.autoclave}/`}${each.number}`,
+      );
+      const loads = open.map((each) => each.key);
+      found(step, { kind: 'load-ambiguous', items, number: name.number, loads });
+      return;
+    }
+    const latest = known.at(-1);
+    const again = latest !== undefined && isOf(latest, said.outcome, step) ? latest : undefined;
+    const load = open.at(-1) ?? again ?? newLoad(step, name.number, name.autoclave, false);
+    if (load.tips.length === 0 && load.started === null && load.results.length === 0)
+      found(step, { kind: 'load-without-tips', items: [`load:${said.load}`], load: load.key });
+    takeResult(step, load.key, said);
+  },
+} satisfies Steps;
+
+function isOf(load: LoadState, outcome: 'passed' | 'failed', step: Step): boolean {
+  if (load.finished === null) return true;
+  return outcome === 'failed' || step.mark.at - load.finished.at <= SAME_PASS;
+}
+
+function openLoad(
+  step: Step,
+  number: string,
+  autoclave: string | null,
+  earlier: LoadState | undefined,
+): LoadState {
+  const load = newLoad(step, number, autoclave, true);
+  // The number has its result already: the counter has started again, or the number is a slip.
+  if (earlier?.finished != null && step.mark.at - earlier.finished.at <= SAME_PASS)
+    found(step, {
+      kind: 'load-number-again',
+      items: [`load:${number}`],
+      load: load.key,
+      earlier: earlier.key,
+    });
+  const apparatus = step.state.autoclaves.get(load.autoclave ?? UNNAMED);
+  if (apparatus === undefined) return load;
+  const onHeldAutoclave = checkAutoclave(step, apparatus, load);
+  const checked: LoadState = { ...load, onHeldAutoclave };
+  step.state.loads.set(load.key, checked);
+  return checked;
+}
+
+function newLoad(step: Step, number: string, autoclave: string | null, started: boolean): LoadState {
+  const { state, entry, mark } = step;
+  const site = state.autoclaves.get(autoclave ?? UNNAMED)?.site ?? siteOfRoom(state.practice, entry.room);
+  const date = dateAt(state.practice, site, mark.at);
+  const load: LoadState = {
+    key: newLoadKey(state, { number, autoclave }, date),
+    number,
+    autoclave,
+    site,
+    date,
+    tips: [],
+    left: [],
+    started: started ? mark : null,
+    finished: null,
+    results: [],
+    status: 'open',
+    failedWhy: null,
+    wet: false,
+    doubt: null,
+    beforeDoubt: null,
+    released: null,
+    counted: false,
+    recalled: null,
+    onHeldAutoclave: false,
+  };
+  state.loads.set(load.key, load);
+  state.loadsByNumber.set(number, [...(state.loadsByNumber.get(number) ?? []), load.key]);
+  return load;
+}
+
+function addTips(step: Step, key: string, ids: readonly string[]): void {
+  const { state, mark } = step;
+  for (const tip of tipsOf(step, ids)) {
+    if (tip.openLoads.includes(key)) continue;
+    const load = state.loads.get(key);
+    if (load === undefined) return;
+    if (tip.scanner !== null) takeOff(step, tip);
+    isBack(tip, mark);
+    tip.departed = null;
+    checkLimit(step, tip, 'load-started');
+    // Nothing happened to it since a load passed, and it is not past its day: it goes through a second time for nothing.
+    const idle = tip.loadsSinceUse.length > 0 && tip.needs.every((each) => each.why === 'reprocessing');
+    const good = reasonsAgainst(state, tip, mark.at).every((each) => each.why === 'reprocessing');
+    const items = [`tip:${tip.id}`, `load:${load.number}`];
+    if (tip.openLoads.length > 0)
+      found(step, { kind: 'in-two-loads', items, tip: tip.id, loads: [...tip.openLoads, key] });
+    else if (idle && good)
+      found(step, {
+        kind: 'never-used-in-two-loads',
+        items,
+        tip: tip.id,
+        loads: [...tip.loadsSinceUse, key],
+      });
+    if (tip.site === null) tip.site = load.site;
+    tip.load = key;
+    tip.openLoads = [...tip.openLoads, key];
+    tip.loadsSinceUse = [...tip.loadsSinceUse.slice(-7), key];
+    tip.sterile = null;
+    addTo(state.history.tipLoads, tip.id, key);
+    const tips = load.tips.includes(tip.id) ? load.tips : [...load.tips, tip.id];
+    // Put in again after it had come out: part of it once more.
+    const left = load.left.filter((each) => each.tip !== tip.id);
+    state.loads.set(key, { ...load, tips, left });
+    setStage(tip, 'in-load', mark);
+  }
+}

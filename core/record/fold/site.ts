@@ -1,0 +1,107 @@
+import { HOUR } from '../../time/instant.ts';
+import { addDays } from '../../time/local-date.ts';
+import type { Booking, Reading, SiteState } from '../state.ts';
+import { dateAt, siteOfRoom, sitesOfRoom } from '../where.ts';
+import type { Step, Steps } from './step.ts';
+
+/** Readings and days past that no rule looks back to. */
+const READINGS_FOR = 72 * HOUR;
+const READINGS_KEPT = 200;
+const DAYS_KEPT = 35;
+
+export const siteSteps = {
+  booked: (step, said) => {
+    const site = siteMeant(step, said.site);
+    if (site === undefined) return;
+    const times = [...(said.times ?? [])];
+    const untimed = Math.max(0, said.count - times.length);
+    const added: Booking[] = times.map((time) => ({ mark: step.mark, time }));
+    for (let n = 0; n < untimed; n += 1) added.push({ mark: step.mark, time: null });
+    setBookings(step, site, said.day, [...(site.bookings.get(said.day) ?? []), ...added]);
+  },
+  cancelled: (step, said) => {
+    const site = siteMeant(step, said.site);
+    if (site === undefined) return;
+    const left = [...(site.bookings.get(said.day) ?? [])];
+    if (said.times !== undefined && said.times.length > 0) for (const time of said.times) takeOut(left, time);
+    else if (said.count === undefined) left.length = 0;
+    else for (let n = 0; n < said.count; n += 1) takeOut(left, null);
+    setBookings(step, site, said.day, left);
+  },
+  closed: (step, said) => {
+    for (const site of sitesMeant(step, said.site))
+      for (const day of said.days) {
+        site.closedDates.set(day, step.mark);
+        site.hours.delete(day);
+      }
+  },
+  hours: (step, said) => {
+    for (const site of sitesMeant(step, said.site)) {
+      const before = site.hours.get(said.day);
+      const open = said.open ?? before?.open ?? null;
+      const shut = said.shut ?? before?.shut ?? null;
+      site.hours.set(said.day, { mark: step.mark, open, shut });
+      // Open after all.
+      site.closedDates.delete(said.day);
+      forget(step, site);
+    }
+  },
+  shown: (step, said) => {
+    const { person, topic } = said;
+    step.state.shown.set(`${person}|${topic}`, { person, topic, mark: step.mark });
+  },
+} satisfies Steps;
+
+/** Keeps the reading; `false` where the site is not the practice's. */
+export function addReading(step: Step, id: string, reading: Reading): boolean {
+  const site = step.state.sites.get(id);
+  if (site === undefined) return false;
+  site.lastNoted = step.mark;
+  const since = reading.mark.at - READINGS_FOR;
+  site.readings = [
+    ...site.readings.filter((each) => each.mark.at >= since).slice(1 - READINGS_KEPT),
+    reading,
+  ];
+  return true;
+}
+
+function siteMeant(step: Step, id: string | undefined): SiteState | undefined {
+  const { state, entry } = step;
+  const site = id ?? siteOfRoom(state.practice, entry.room) ?? sitesOfRoom(state.practice, entry.room)[0];
+  const known = site === undefined ? undefined : state.sites.get(site);
+  if (known !== undefined) known.lastNoted = step.mark;
+  return known;
+}
+
+/** "We're closed on Friday", said with no site: every site that the chat room serves. */
+function sitesMeant(step: Step, id: string | undefined): SiteState[] {
+  const { state, entry } = step;
+  const ids = id === undefined ? sitesOfRoom(state.practice, entry.room) : [id];
+  return ids.flatMap((each) => {
+    const site = state.sites.get(each);
+    if (site === undefined) return [];
+    site.lastNoted = step.mark;
+    return [site];
+  });
+}
+
+/** One booking at that time; none there, or no time said: one with no time; else the latest. */
+function takeOut(bookings: Booking[], time: string | null): void {
+  let index = time === null ? -1 : bookings.findIndex((each) => each.time === time);
+  if (index < 0) index = bookings.findLastIndex((each) => each.time === null);
+  if (index < 0 && time === null) index = bookings.length - 1;
+  if (index >= 0) bookings.splice(index, 1);
+}
+
+function setBookings(step: Step, site: SiteState, day: string, bookings: Booking[]): void {
+  const sorted = bookings.sort((a, b) => (a.time ?? '99').localeCompare(b.time ?? '99', 'en'));
+  if (sorted.length === 0) site.bookings.delete(day);
+  else site.bookings.set(day, sorted);
+  forget(step, site);
+}
+
+function forget(step: Step, site: SiteState): void {
+  const oldest = addDays(dateAt(step.state.practice, site.id, step.mark.at), -DAYS_KEPT);
+  for (const days of [site.bookings, site.hours, site.closedDates])
+    for (const day of days.keys()) if (day < oldest) days.delete(day);
+}

@@ -1,0 +1,146 @@
+import type { Practice } from '../practice/practice.ts';
+import { Checkpoints } from './checkpoints.ts';
+import type { Entry } from './entry.ts';
+import { foldEntry } from './fold/fold.ts';
+import { indexOfPlace } from './order.ts';
+import { startState } from './start-state.ts';
+import type { State } from './state.ts';
+
+/**
+ * Every entry that holds, in the record's order, and the state they fold to. Corrections refold from the nearest
+ * checkpoint before the earliest change; the result is always that of the whole fold.
+ */
+export class Timeline {
+  readonly #practice: Practice;
+  /** In order: entries that hold. */
+  readonly #entries: Entry[] = [];
+  readonly #byId = new Map<string, Entry>();
+  readonly #byTurn = new Map<number, Set<string>>();
+  /** Decisions by the entry that they are about, holding or waiting for it. */
+  readonly #about = new Map<string, Entry[]>();
+  readonly #checkpoints = new Checkpoints();
+  #state: State;
+  /** Entries folded into `#state`. */
+  #folded = 0;
+
+  /** `practice`: the practice file as it was when the record began. */
+  constructor(practice: Practice) {
+    this.#practice = practice;
+    this.#state = startState(practice);
+  }
+
+  /** The state now. Take it anew after each change: going back makes another one. It is to be read, never written. */
+  get state(): State {
+    for (const total = this.#entries.length; this.#folded < total; ) {
+      const entry = this.#entries[this.#folded];
+      if (entry === undefined) break;
+      foldEntry(this.#state, entry);
+      this.#folded += 1;
+      if (Checkpoints.wanted(this.#folded, total)) this.#checkpoints.keep(this.#folded, this.#state);
+    }
+    return this.#state;
+  }
+
+  /** Entries that hold, in order. */
+  get entries(): readonly Entry[] {
+    return this.#entries;
+  }
+
+  entry(id: string): Entry | undefined {
+    return this.#byId.get(id);
+  }
+
+  /** Entries of that original turn that hold, by their place within it. */
+  ofTurn(turn: number): readonly Entry[] {
+    const entries: Entry[] = [];
+    for (const id of this.#byTurn.get(turn) ?? []) {
+      const entry = this.#byId.get(id);
+      if (entry !== undefined) entries.push(entry);
+    }
+    return entries.sort((a, b) => a.index - b.index);
+  }
+
+  /** Adds entries, in whatever order they come. One whose id is there already changes nothing. */
+  add(entries: readonly Entry[]): void {
+    for (const given of entries) {
+      const entry = given.when > given.noted ? { ...given, when: given.noted } : given;
+      const about = aboutOf(entry);
+      if (about !== null) {
+        const others = this.#about.get(about) ?? [];
+        if (others.some((each) => each.id === entry.id)) continue;
+        this.#about.set(about, [...others, entry]);
+        if (!this.#byId.has(about)) continue;
+      }
+      this.#insert(entry);
+    }
+  }
+
+  /**
+   * Sets aside everything that a turn said (undo, redaction), with the decisions about it, and returns those entries.
+   * `turn` is that of the ORIGINAL note.
+   */
+  setAside(turn: number): readonly Entry[] {
+    const gone = this.ofTurn(turn);
+    for (const entry of gone) {
+      this.#remove(entry);
+      const about = aboutOf(entry);
+      if (about === null) continue;
+      const others = this.#about.get(about) ?? [];
+      this.#about.set(
+        about,
+        others.filter((each) => each.id !== entry.id),
+      );
+    }
+    return gone;
+  }
+
+  /** Puts entries in the place of what that turn said (an edit, "sorry, tip 5"): they keep its number. */
+  replace(turn: number, entries: readonly Entry[]): void {
+    this.setAside(turn);
+    this.add(entries.map((each) => ({ ...each, turn, id: `${turn}.${each.index}` })));
+  }
+
+  #insert(entry: Entry): void {
+    if (this.#byId.has(entry.id)) return;
+    const index = this.#indexOf(entry);
+    this.#goBack(index);
+    if (index === this.#entries.length) this.#entries.push(entry);
+    else this.#entries.splice(index, 0, entry);
+    this.#byId.set(entry.id, entry);
+    const turn = this.#byTurn.get(entry.turn);
+    if (turn === undefined) this.#byTurn.set(entry.turn, new Set([entry.id]));
+    else turn.add(entry.id);
+    for (const waiting of this.#about.get(entry.id) ?? []) this.#insert(waiting);
+  }
+
+  #remove(entry: Entry): void {
+    if (this.#byId.get(entry.id) !== entry) return;
+    const index = this.#indexOf(entry);
+    this.#goBack(index);
+    this.#entries.splice(index, 1);
+    this.#byId.delete(entry.id);
+    this.#byTurn.get(entry.turn)?.delete(entry.id);
+    for (const decision of this.#about.get(entry.id) ?? []) this.#remove(decision);
+  }
+
+  /** Most entries come at the end. */
+  #indexOf(entry: Entry): number {
+    const last = this.#entries.at(-1);
+    if (last === undefined) return 0;
+    if (entry.when > last.when) return this.#entries.length;
+    return indexOfPlace(this.#entries, entry);
+  }
+
+  /** The state must not hold anything from that index on. */
+  #goBack(index: number): void {
+    if (index >= this.#folded) return;
+    const before = this.#checkpoints.back(index);
+    this.#state = before?.state ?? startState(this.#practice);
+    this.#folded = before?.count ?? 0;
+  }
+}
+
+/** Id of the entry that a decision is about. */
+function aboutOf(entry: Entry): string | null {
+  return 'of' in entry.fact ? entry.fact.of : null;
+}

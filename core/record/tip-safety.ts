@@ -1,0 +1,107 @@
+import { ruleValue } from '../rules/defaults/rule-value.ts';
+import type { Instant } from '../time/instant.ts';
+import { addDays, addYears, type LocalDate } from '../time/local-date.ts';
+import type { LoadState, State, SterileSince, TipState, UnsafeReason, UnsafeWhy } from './state.ts';
+import { dateAt } from './where.ts';
+
+/** The gravest first: what is named first when a tip is warned of. */
+const GRAVITY: readonly UnsafeWhy[] = [
+  'retired',
+  'missing',
+  'held',
+  'load-failed',
+  'recalled',
+  'load-wet',
+  'used',
+  'removed',
+  'fitted-elsewhere',
+  'dropped',
+  'pack',
+  'indicator',
+  'failed-inspection',
+  'was-missing',
+  'load-open',
+  'load-doubted',
+  'load-needs-release',
+  'doubted',
+  'reprocessing',
+  'not-sterile',
+  'no-sterile-record',
+  'fitted',
+  'past-cycles',
+  'too-old',
+];
+
+/**
+ * Everything that speaks against using the tip on a patient at that instant, the gravest first; empty: sterile and good.
+ * A tip that is on a scanner is judged by what it was when it went on, and by what was noted since.
+ */
+export function reasonsAgainst(state: State, tip: TipState, at: Instant): readonly UnsafeReason[] {
+  const reasons: UnsafeReason[] = [];
+  const add = (why: UnsafeWhy, mark: UnsafeReason['mark'], load: string | null = null) => {
+    reasons.push({ why, mark, load });
+  };
+  if (tip.retired !== null) add('retired', tip.retired.mark);
+  if (tip.missing !== null) add('missing', tip.missing);
+  const placed = tip.holds[0];
+  if (placed !== undefined) add('held', placed.mark);
+  for (const need of tip.needs) add(need.why, need.mark, need.load);
+  const load = tip.load === null ? undefined : state.loads.get(tip.load);
+  if (load !== undefined) addLoad(tip, load, add);
+  if (tip.doubt !== null) add('doubted', tip.doubt);
+  if (reasons.length === 0 && tip.sterile === null) addUnknown(tip, add);
+  if (tip.limit !== null && tip.cycles > tip.limit) add('past-cycles', null);
+  if (tip.sterile !== null && tooOld(state, tip, tip.sterile, at)) add('too-old', tip.sterile.mark);
+  return reasons.sort((a, b) => GRAVITY.indexOf(a.why) - GRAVITY.indexOf(b.why));
+}
+
+function addLoad(
+  tip: TipState,
+  load: LoadState,
+  add: (why: UnsafeWhy, mark: UnsafeReason['mark'], load: string) => void,
+): void {
+  if (tip.openLoads.length > 0) add('load-open', load.started, load.key);
+  else if (load.status === 'doubted') add('load-doubted', load.doubt, load.key);
+  else if (load.status === 'needs-release' && tip.sterile === null)
+    add('load-needs-release', load.finished, load.key);
+}
+
+function addUnknown(tip: TipState, add: (why: UnsafeWhy, mark: UnsafeReason['mark']) => void): void {
+  if (tip.stage === 'unknown' || tip.stage === 'fitted') add('no-sterile-record', null);
+  else add('not-sterile', tip.since);
+}
+
+/** Last local date on which a sterile tip is good. `rules.wrapped: noted`: one not noted as bagged is good for the day only. */
+export function goodUntil(state: State, tip: TipState, sterile: SterileSince): LocalDate {
+  const { practice } = state;
+  const site = tip.site ?? undefined;
+  const date = dateAt(practice, tip.site, sterile.mark.at);
+  const wrapped = ruleValue(practice, 'wrapped', { site }) === 'always' || sterile.bagged;
+  if (!wrapped) return addDays(date, ruleValue(practice, 'unwrappedGoodDays', { site }) - 1);
+  return addMonths(date, ruleValue(practice, 'wrappedGoodMonths', { site }));
+}
+
+function addMonths(date: LocalDate, months: number): LocalDate {
+  const month = Number(date.slice(5, 7)) - 1 + months;
+  const year = addYears(date, Math.floor(month / 12));
+  const first = `${year.slice(0, 4)}-${String((month % 12) + 1).padStart(2, '0')}-01`;
+  const last = addDays(monthAfter(first), -1);
+  const same = `${first.slice(0, 8)}${date.slice(8)}`;
+  return same > last ? last : same;
+}
+
+function monthAfter(first: LocalDate): LocalDate {
+  return `${addDays(first, 31).slice(0, 8)}01`;
+}
+
+/** "From then it is warned of and not counted as sterile stock, though its state stays `sterile`." */
+function tooOld(state: State, tip: TipState, sterile: SterileSince, at: Instant): boolean {
+  // A year is the most; nothing younger than a day can be too old, and this is asked for at every fitting.
+  if (at - sterile.mark.at < 0) return false;
+  return dateAt(state.practice, tip.site, at) > goodUntil(state, tip, sterile);
+}
+
+/** Sterile, on the shelf and good at that instant: may be offered as the tip to take. */
+export function isSterileStock(state: State, tip: TipState, at: Instant): boolean {
+  return tip.state === 'sterile' && tip.departed === null && reasonsAgainst(state, tip, at).length === 0;
+}
