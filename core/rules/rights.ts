@@ -1,4 +1,4 @@
-import { nameOf } from '../practice/look-up.ts';
+import { peopleOf } from '../practice/look-up.ts';
 import type { Practice } from '../practice/practice.ts';
 import { answersForScanners } from '../record/authority.ts';
 import type { Hold } from '../record/state.ts';
@@ -25,14 +25,26 @@ export function seniorsAreNamed(practice: Practice): boolean {
 export function mayRelease(practice: Practice, person: string, hold: Hold): boolean {
   if (hold.ends === 'pass' || hold.ends === 'clear-test') return false;
   if (isSenior(practice, person)) return true;
-  return hold.ends === 'placer' && isPlacer(practice, person, hold);
+  return hold.ends === 'placer' && person !== '' && hold.mark.from === person;
 }
 
-/** Who wrote the note, or whom it names as having placed it. */
-function isPlacer(practice: Practice, person: string, { mark }: Hold): boolean {
-  return (
-    person !== '' && (mark.from === person || mark.by === person || mark.by === nameOf(practice, person))
-  );
+/** "Rosa (lead), Dan (deputy) or Ngozi (manager)"; "anyone" where the practice file names none. */
+export function seniorsInWords(practice: Practice): string {
+  if (!seniorsAreNamed(practice)) return 'anyone';
+  const named = PARTS.flatMap((part) => peopleOf(practice, part).map(({ name }) => `${name} (${part})`));
+  const last = named.pop() ?? '';
+  return named.length === 0 ? last : `${named.join(', ')} or ${last}`;
+}
+
+const PARTS = ['lead', 'deputy', 'manager'] as const;
+
+/** Chat ids of the leads, for mentions; the deputies' where no lead writes here, else the managers'. */
+export function leadIds(practice: Practice): readonly string[] {
+  for (const part of PARTS) {
+    const ids = peopleOf(practice, part).flatMap(({ id }) => (id === null ? [] : [id]));
+    if (ids.length > 0) return ids;
+  }
+  return [];
 }
 
 /** An incident is closed by the lead, deputy or manager alone. */

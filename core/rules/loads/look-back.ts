@@ -66,10 +66,10 @@ function windowOf(state: State, tip: string, load: LoadState, bad: ReadonlySet<s
   return { from, until: later.length === 0 ? null : Math.min(...later.map((key) => passedAt(state, key))) };
 }
 
-/** Passed, or released by someone who may, and neither doubted nor recalled since. */
+/** Passed, or released by someone who may, and neither wet, doubted nor recalled since. */
 function isGood(state: State, tip: string, key: string): boolean {
   const load = state.loads.get(key);
-  if (load === undefined || load.recalled !== null || load.left.some((each) => each.tip === tip))
+  if (load === undefined || load.recalled !== null || load.wet || load.left.some((each) => each.tip === tip))
     return false;
   return load.status === 'passed' || (load.status !== 'failed' && load.released?.tips.includes(tip) === true);
 }

@@ -1,0 +1,77 @@
+import { clockWords } from '../../answers/clock-words.ts';
+import { type Line, lines, type Message } from '../../answers/message.ts';
+import type { UnsafeTip } from '../../record/finding.ts';
+import { zoneOf } from '../../record/where.ts';
+import { toIso } from '../../time/instant.ts';
+import type { View } from '../matter.ts';
+import type { Speech } from '../speech.ts';
+import { scannerWords, sterileHere } from './tip-words.ts';
+import { unsafeWords } from './unsafe-words.ts';
+
+/**
+ * A tip that must not be used is on a scanner, or was used: the warning, then whether it reached a patient. Once for a
+ * cause (fitting it and scanning with it are one), and on day one once for a tip.
+ */
+export function speakUnsafeTip(finding: UnsafeTip, view: View): readonly Speech[] {
+  if (finding.again) return [];
+  return [warning(finding, view), question(finding, view)];
+}
+
+function warning(finding: UnsafeTip, view: View): Speech {
+  const { tip, reasons } = finding;
+  const [gravest, ...others] = reasons.map((reason) => unsafeWords(view, tip, reason));
+  const message: Message = [
+    ...lines([{ strong: `Stop: tip ${tip} must not be used.` }, ` ${contact(finding, view)}`]),
+    ...lines(`Why: ${[gravest ?? 'not sterile on record', ...others].join('. Also: ')}.`),
+    ...(finding.dayOne ? lines(UNCOUNTED) : []),
+    ...sterileHere(view, finding.site),
+  ];
+  return { about: 'warning', items: finding.items, message, mentions: [] };
+}
+
+/** Day one: what is unknown may be on the shelf and good; the way to say so comes with the warning, once. */
+const UNCOUNTED =
+  'The tips here have not been counted yet. Say which are sterile, such as “tips 1 to 12 are sterile and on the shelf”.';
+
+function contact({ scanner, by, site, mark }: UnsafeTip, { practice, now }: View): Line[number] {
+  const at = clockWords(mark.at, now, zoneOf(practice, site));
+  const on = scanner === null ? '' : ` on ${scannerWords(practice, scanner)}`;
+  if (by === 'fitted') return `Fitted${on}, ${at}.`;
+  return by === 'scan-started' ? `A scan was started with it${on}, ${at}.` : `Used${on}, ${at}.`;
+}
+
+function question(finding: UnsafeTip, view: View): Speech {
+  const { tip, key, items, mark } = finding;
+  return {
+    about: 'question',
+    items,
+    message: lines([
+      { strong: `Did tip ${tip} reach a patient?` },
+      ' Answer ',
+      { strong: 'yes' },
+      ' or ',
+      { strong: 'no' },
+      '. No patient names here, please.',
+    ]),
+    mentions: [],
+    asks: {
+      choices: [
+        { label: 'yes', value: 'yes' },
+        { label: 'no', value: 'no' },
+      ],
+      person: null,
+      lasts: null,
+      purpose: { sort: 'reached-patient', tip, entry: mark.entry, incident: key },
+    },
+    decides: [
+      {
+        kind: 'incident-opened',
+        when: toIso(view.now),
+        incident: key,
+        of: mark.entry,
+        items: [...items],
+        sort: 'unsafe-tip',
+      },
+    ],
+  };
+}
