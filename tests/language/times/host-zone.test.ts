@@ -1,0 +1,31 @@
+import { spawnSync } from 'node:child_process';
+import { describe, expect, it } from 'vitest';
+
+/** The host's own zone must never show: one is UTC, one half an hour off, one moves by half an hour, one is far ahead. */
+const HOSTS = [
+  'UTC',
+  'Asia/Kolkata',
+  'America/St_Johns',
+  'Australia/Lord_Howe',
+  'Pacific/Kiritimati',
+  'Europe/London',
+];
+
+function printedUnder(zone: string): string {
+  const script = new URL('./print-all.ts', import.meta.url).pathname;
+  const run = spawnSync(process.execPath, [script], { encoding: 'utf8', env: { ...process.env, TZ: zone } });
+  if (run.status !== 0) throw new Error(run.stderr);
+  return run.stdout;
+}
+
+describe('the host’s zone', () => {
+  it('changes nothing', () => {
+    const [first, ...others] = HOSTS.map(printedUnder);
+    const [hostLine = '', ...cases] = (first ?? '').split('\n');
+    expect(hostLine).toContain('0');
+    expect(cases.length).toBeGreaterThan(300);
+    // The first line is the host's own offset, so that this test can fail: there it must differ.
+    expect(new Set(others.map((text) => text.split('\n')[0])).size).toBeGreaterThan(3);
+    for (const other of others) expect(other.split('\n').slice(1)).toEqual(cases);
+  });
+});
