@@ -1,4 +1,4 @@
-import { isZone } from '../../time/offsets.ts';
+import { zoneNamed } from '../../time/offsets.ts';
 import { leaf, type Say, shown } from './leaf.ts';
 import { nearest } from './nearest.ts';
 
@@ -12,16 +12,11 @@ export const zone = leaf((value, say): string | undefined => {
 
 function readZone(value: string, say: Say): string | undefined {
   // "GMT" and "EST" are zones too, but such that know no summer time: nobody who writes them means that.
-  if (value === 'UTC' || (value.includes('/') && isZone(value))) return spelling(value) ?? value;
+  const known = value === 'UTC' || value.includes('/') ? zoneNamed(value) : null;
+  if (known !== null) return known;
   const wrong = `${shown(value)} is not a time zone of the IANA list (Area/City)`;
   say(wrong, suggestion(value) ?? 'Europe/London, America/New_York, Asia/Kolkata or the like');
   return undefined;
-}
-
-/** `europe/london` is known to the library; kept is the list's own spelling. */
-function spelling(value: string): string | undefined {
-  const lower = value.toLowerCase();
-  return Intl.supportedValuesOf('timeZone').find((known) => known.toLowerCase() === lower);
 }
 
 const SHORT: Readonly<Record<string, string>> = {
