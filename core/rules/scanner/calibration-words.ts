@@ -2,7 +2,7 @@ import type { Block, Message } from '../../answers/message.ts';
 import { scannerOf } from '../../practice/look-up.ts';
 import { ruleValue } from '../defaults/rule-value.ts';
 import { type CalibrationWord, type Moment, type Reason, readinessOf } from '../readiness.ts';
-import { scannerName, scannerNameFirst } from './place-words.ts';
+import { capital, scannerWords } from '../tips/tip-words.ts';
 import { reasonWords } from './reason-words.ts';
 
 const CALIBRATION_WORDS: readonly string[] = [
@@ -19,15 +19,16 @@ const CALIBRATION_WORDS: readonly string[] = [
 export function calibrationLine(moment: Moment, scanner: string, site: string): Message {
   const { practice } = moment;
   const reasons = calibrationReasons(moment, scanner);
-  const why = reasons.map((reason) => reasonWords(moment, reason, site)).join('; ');
+  // Nothing is due yet where the next week's is looked ahead to.
+  const why = reasons.map((reason) => reasonWords(moment, reason, site)).join('; ') || 'weekly calibration';
   const failures = moment.state.scanners.get(scanner)?.failuresInRow ?? 0;
   if (failures >= ruleValue(practice, 'calibrationFailuresToSupport', { site, scanner })) {
-    const name = scannerNameFirst(practice, scanner);
+    const name = capital(scannerWords(practice, scanner));
     return [{ line: [{ strong: `${name}: do not use it, call support` }, `: ${why}.`] }];
   }
   const line: Block = {
     line: [
-      { strong: `Calibrate ${scannerName(practice, scanner)}` },
+      { strong: `Calibrate ${scannerWords(practice, scanner)}` },
       ` (${minutesWords(moment, scanner, site)}): ${why}.`,
     ],
   };

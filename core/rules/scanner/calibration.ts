@@ -2,11 +2,12 @@ import type { ScannerState } from '../../record/state.ts';
 import { type Instant, toIso } from '../../time/instant.ts';
 import type { Matter, Rule, View } from '../matter.ts';
 import { nextWeekly } from '../readiness/weekly-due.ts';
+import { leadIds } from '../rights.ts';
 import { chatRoomFor } from '../room-of.ts';
 import { calibrationLine } from './calibration-words.ts';
 import { CALIBRATION_RULE, calibrationKey, type DueCause, dueCauses } from './due-causes.ts';
 import { requestTime } from './request-time.ts';
-import { leadsOf, onlyOnce, threeStages } from './stages.ts';
+import { onlyOnce, threeStages } from './stages.ts';
 
 /**
  * Calibration that is due: asked for where the scanner is now, with every cause in one post, three times at most; then the
@@ -32,7 +33,7 @@ function calibrationMatters(view: View, scanner: ScannerState): readonly Matter[
     since,
     group: `calibration@${site}`,
     line: line(view, scanner.id, site),
-    leads: leadsOf(view.practice),
+    leads: leadIds(view.practice),
     tick: (at, by) => [{ kind: 'calibrated', when: toIso(at), by, scanner: scanner.id, outcome: 'passed' }],
   });
   const due = dueCauses(view, scanner, site);

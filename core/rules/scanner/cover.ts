@@ -1,12 +1,14 @@
 import type { ScannerState } from '../../record/state.ts';
+import { zoneOf } from '../../record/where.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
 import { localDateOf } from '../../time/zone.ts';
 import { ruleValue } from '../defaults/rule-value.ts';
 import type { Matter, Rule, View } from '../matter.ts';
 import { chatRoomFor } from '../room-of.ts';
+import { scannerWords } from '../tips/tip-words.ts';
 import { isLateNote } from './late-note.ts';
-import { scannerName, timeAt, zoneOfSite } from './place-words.ts';
 import { onlyOnce } from './stages.ts';
+import { timeAt } from './time-words.ts';
 
 const RULE = 'cover';
 
@@ -25,7 +27,7 @@ function coverMatters(view: View, scanner: ScannerState): readonly Matter[] {
   const room = chatRoomFor(view, site, lastNoted);
   if (room === null) return [];
   if (said.saidAt(key, 'first') === null) {
-    const today = localDateOf(now, zoneOfSite(practice, site));
+    const today = localDateOf(now, zoneOf(practice, site));
     const away = scanner.departed !== null || scanner.missing !== null;
     if (usedOn !== today || away || isLateNote(practice, lastNoted)) return [];
   }
@@ -44,7 +46,7 @@ function coverMatters(view: View, scanner: ScannerState): readonly Matter[] {
       line: [
         {
           line: [
-            { strong: `Cover ${scannerName(practice, scanner.id)}` },
+            { strong: `Cover ${scannerWords(practice, scanner.id)}` },
             `: no tip on and no cover noted since ${timeAt(view, site, since.at)}. The cover protects the lens.`,
           ],
         },

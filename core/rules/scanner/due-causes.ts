@@ -1,5 +1,6 @@
 import { siteOf } from '../../practice/look-up.ts';
 import type { CauseStanding, ScannerState } from '../../record/state.ts';
+import { zoneOf } from '../../record/where.ts';
 import { type Instant, MINUTE } from '../../time/instant.ts';
 import { lastClosing, openDayFrom } from '../../time/opening.ts';
 import { addDays, localDateOf, startOfDay } from '../../time/zone.ts';
@@ -7,7 +8,6 @@ import { ruleValue } from '../defaults/rule-value.ts';
 import { changesOf } from '../quiet.ts';
 import { weeklyDue } from '../readiness/weekly-due.ts';
 import { type CalibrationWord, type Moment, settlingUntil } from '../readiness.ts';
-import { zoneOfSite } from './place-words.ts';
 import { requestTime } from './request-time.ts';
 
 /** One cause for which a scanner is to be calibrated, with when that is asked for. */
@@ -38,7 +38,7 @@ export function dueCauses(moment: Moment, scanner: ScannerState, site: string): 
     const { base, at } = requestTime(moment, scanner, site, weekly.day);
     const word = scanner.lastPass === null ? 'never' : 'weekly';
     const askAt = word === 'never' ? neverAskedAt(moment, scanner, site, at) : at;
-    const tellable = startOfDay(weekly.day, zoneOfSite(moment.practice, site));
+    const tellable = startOfDay(weekly.day, zoneOf(moment.practice, site));
     const key = calibrationKey(scanner.id, word, weekly.day);
     causes.push({ word, key, tellable, since: word === 'never' ? askAt : base, askAt });
   }

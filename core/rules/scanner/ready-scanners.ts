@@ -1,6 +1,7 @@
 import type { Line } from '../../answers/message.ts';
 import { type Moment, readinessOf } from '../readiness.ts';
-import { listWords, scannerName, siteName } from './place-words.ts';
+import { placeWords } from '../tips/place-words.ts';
+import { inWords, scannerWords } from '../tips/tip-words.ts';
 
 /** Ids of the scanners that are ready now, in the practice file's order, this one left out. */
 export function readyScanners(moment: Moment, except: string): readonly string[] {
@@ -14,10 +15,10 @@ export function readyInstead(moment: Moment, site: string | null, except: string
   const ready = readyScanners(moment, except).filter((id) => state.scanners.get(id)?.scan == null);
   const here = ready.filter((id) => state.scanners.get(id)?.site === site);
   if (here.length > 0)
-    return ['Ready here: ', { strong: listWords(here.map((id) => scannerName(practice, id))) }, '.'];
+    return ['Ready here: ', { strong: inWords(here.map((id) => scannerWords(practice, id))) }, '.'];
   const away = ready.map((id) => {
-    return `${scannerName(practice, id)} at ${siteName(practice, state.scanners.get(id)?.site ?? null)}`;
+    return `${scannerWords(practice, id)} at ${placeWords(practice, state.scanners.get(id)?.site ?? null, null)}`;
   });
-  if (away.length > 0) return [`No other scanner is ready here; ready elsewhere: ${listWords(away)}.`];
+  if (away.length > 0) return [`No other scanner is ready here; ready elsewhere: ${inWords(away)}.`];
   return ['No other scanner is ready.'];
 }

@@ -1,9 +1,11 @@
 import { dayWords } from '../../answers/clock-words.ts';
 import { nameOf } from '../../answers/people-words.ts';
 import type { Scan, TemperatureStep } from '../../record/state.ts';
+import { zoneOf } from '../../record/where.ts';
 import { toInstant } from '../../time/zone.ts';
 import type { Moment, Reason } from '../readiness.ts';
-import { celsiusWords, placeWords, siteName, timeAt, zoneOfSite } from './place-words.ts';
+import { placeWords } from '../tips/place-words.ts';
+import { celsiusWords, timeAt } from './time-words.ts';
 
 /**
  * One reason in plain words, to stand behind the scanner's name and a colon: "dropped 10:20, not calibrated since".
@@ -18,7 +20,7 @@ export function reasonWords(moment: Moment, reason: Reason, site: string | null)
     case 'missing':
       return reason.mark === null ? 'nobody has said where it is' : `missing since${at}`;
     case 'in-transit':
-      return `on its way${reason.to ? ` to ${siteName(practice, reason.to)}` : ''} since${at}`;
+      return `on its way${reason.to ? ` to ${placeWords(practice, reason.to, null)}` : ''} since${at}`;
     case 'held':
       return heldWords(moment, reason, at);
     case 'doubted':
@@ -38,7 +40,7 @@ export function reasonWords(moment: Moment, reason: Reason, site: string | null)
     case 'repaired':
       return `repaired, lent or updated${at}, not calibrated since`;
     case 'moved':
-      return `came${reason.from ? ` from ${siteName(practice, reason.from)}` : ''}${at}, not calibrated since`;
+      return `came${reason.from ? ` from ${placeWords(practice, reason.from, null)}` : ''}${at}, not calibrated since`;
     case 'temperature':
       return `${stepWords(reason.step)}, not calibrated since${at}`;
     case 'never':
@@ -72,6 +74,6 @@ function heldWords({ practice }: Moment, { hold, mark }: Reason, at: string): st
 
 function weeklyWords({ practice, now }: Moment, { day }: Reason, site: string | null): string {
   if (day === undefined) return 'weekly calibration';
-  const zone = zoneOfSite(practice, site);
+  const zone = zoneOf(practice, site);
   return `weekly calibration, due ${dayWords(toInstant(day, '12:00', zone), now, zone)}`;
 }

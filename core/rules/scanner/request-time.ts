@@ -1,9 +1,9 @@
 import type { ScannerState } from '../../record/state.ts';
+import { zoneOf } from '../../record/where.ts';
 import type { Instant } from '../../time/instant.ts';
 import { type LocalDate, startOfDay, toInstant } from '../../time/zone.ts';
 import { ruleValue } from '../defaults/rule-value.ts';
 import type { Moment } from '../readiness.ts';
-import { zoneOfSite } from './place-words.ts';
 import { type RoomTrend, roomTrend } from './room-unsteady.ts';
 
 /** When the weekly calibration of one day is asked for, and what puts it off. */
@@ -23,7 +23,7 @@ export function requestTime(
   day: LocalDate,
 ): RequestTime {
   const { practice, now } = moment;
-  const zone = zoneOfSite(practice, site);
+  const zone = zoneOf(practice, site);
   const base = toInstant(day, ruleValue(practice, 'calibrationAskAt', { site }), zone);
   const until = toInstant(day, ruleValue(practice, 'settleUnsteadyUntil', { site }), zone);
   const afterScan = scanOver(moment, scanner, site, day, base);
@@ -46,7 +46,7 @@ function scanOver(
   base: Instant,
 ): Instant {
   if (lastScan === null || lastScan.started.at > base) return base;
-  const zone = zoneOfSite(practice, site);
+  const zone = zoneOf(practice, site);
   if (lastScan.started.at < startOfDay(day, zone)) return base;
   const latest = toInstant(day, ruleValue(practice, 'calibrationLatestAskAt', { site }), zone);
   const over = lastScan.finished?.at ?? latest;

@@ -1,12 +1,14 @@
 import type { ScannerState } from '../../record/state.ts';
+import { zoneOf } from '../../record/where.ts';
 import { localDateOf } from '../../time/zone.ts';
 import type { Matter, Rule, View } from '../matter.ts';
 import { weeklyDue } from '../readiness/weekly-due.ts';
 import { chatRoomFor } from '../room-of.ts';
+import { placeWords } from '../tips/place-words.ts';
 import { type DueCause, dueCauses } from './due-causes.ts';
-import { celsiusWords, siteName, timeAt, zoneOfSite } from './place-words.ts';
 import { type RequestTime, requestTime } from './request-time.ts';
 import { onlyOnce } from './stages.ts';
+import { celsiusWords, timeAt } from './time-words.ts';
 
 const RULE = 'settle-wait';
 
@@ -21,11 +23,11 @@ export const settleWaitRule: Rule = (view) => {
 };
 
 function isWeeklyToday(view: View, scanner: ScannerState): boolean {
-  return weeklyDue(view, scanner)?.day === localDateOf(view.now, zoneOfSite(view.practice, scanner.site));
+  return weeklyDue(view, scanner)?.day === localDateOf(view.now, zoneOf(view.practice, scanner.site));
 }
 
 function waitOf(view: View, site: string, scanners: readonly ScannerState[]): readonly Matter[] {
-  const day = localDateOf(view.now, zoneOfSite(view.practice, site));
+  const day = localDateOf(view.now, zoneOf(view.practice, site));
   const key = `${RULE}|site:${site}|${day}`;
   const room = chatRoomFor(view, site);
   if (room === null) return [];
@@ -63,7 +65,9 @@ function isUnasked(view: View, scanner: ScannerState, site: string): boolean {
 function waitWords(view: View, site: string, time: RequestTime | undefined): Matter['line'] {
   const waits = time?.waitsFor ?? null;
   if (waits === null)
-    return [{ line: [{ strong: 'The room was still settling' }, ` at ${siteName(view.practice, site)}.`] }];
+    return [
+      { line: [{ strong: 'The room was still settling' }, ` at ${placeWords(view.practice, site, null)}.`] },
+    ];
   const { earlier, later } = waits.trend;
   const told = [earlier, later].map(({ celsius, mark }) => {
     return `${celsiusWords(celsius)} at ${timeAt(view, site, mark.at)}`;
@@ -72,7 +76,7 @@ function waitWords(view: View, site: string, time: RequestTime | undefined): Mat
     {
       line: [
         { strong: 'The room is still settling' },
-        ` at ${siteName(view.practice, site)}: ${told.join(', ')}.`,
+        ` at ${placeWords(view.practice, site, null)}: ${told.join(', ')}.`,
       ],
     },
     {

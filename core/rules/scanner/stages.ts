@@ -1,5 +1,3 @@
-import { leadOf } from '../../practice/look-up.ts';
-import type { Practice } from '../../practice/practice.ts';
 import { type Instant, MINUTE } from '../../time/instant.ts';
 import { ruleValue } from '../defaults/rule-value.ts';
 import type { Matter, View } from '../matter.ts';
@@ -40,10 +38,4 @@ export function threeStages(view: View, site: string, key: string, at: Instant):
   const last = { stage: 'lead', at: lead } as const;
   const together = saidAgain === null && (lead <= again || lead <= view.now);
   return together ? [first, last] : [first, { stage: 'again', at: again }, last];
-}
-
-/** Chat identities to mention when the lead is to be named. */
-export function leadsOf(practice: Practice): readonly string[] {
-  const id = leadOf(practice)?.id ?? null;
-  return id === null ? [] : [id];
 }

@@ -4,8 +4,8 @@ import { MINUTE, toIso } from '../../time/instant.ts';
 import { ruleValue } from '../defaults/rule-value.ts';
 import type { Matter, Rule, View } from '../matter.ts';
 import { chatRoomFor } from '../room-of.ts';
+import { scannerWords } from '../tips/tip-words.ts';
 import { isLateNote } from './late-note.ts';
-import { scannerName } from './place-words.ts';
 import { scanWords } from './reason-words.ts';
 import { onlyOnce } from './stages.ts';
 
@@ -44,7 +44,7 @@ function wipeMatters(view: View, scanner: ScannerState): readonly Matter[] {
       line: [
         {
           line: [
-            { strong: `Wipe down ${scannerName(practice, scanner.id)}` },
+            { strong: `Wipe down ${scannerWords(practice, scanner.id)}` },
             `: ${scanWords(view, dirtySince)}.`,
           ],
         },

@@ -1,0 +1,37 @@
+import { lines } from '../../answers/message.ts';
+import type { Speak } from '../speech.ts';
+import { scannerWords } from '../tips/tip-words.ts';
+import { timeAt } from './time-words.ts';
+
+/** A pass noted before settling is over: asked back, and until the answer is yes the calibration stays due. */
+export const speakEarlyPass: Speak<'pass-before-settling'> = (finding, view) => {
+  const { scanner, items, settledBy, mark } = finding;
+  const name = scannerWords(view.practice, scanner);
+  const site = view.state.scanners.get(scanner)?.site ?? null;
+  const until =
+    settledBy === null
+      ? `${name} was still on its way.`
+      : `${name} was to settle until ${timeAt(view, site, settledBy)}.`;
+  const message = lines(
+    [{ strong: `Had ${name} sat at room temperature` }, ' before it was calibrated? yes or no'],
+    `By the notes ${until} Yes: the pass counts. Until then calibration stays due.`,
+  );
+  return [
+    {
+      // No infection matter, and still something to stop for: a caution that asks.
+      about: 'caution',
+      items,
+      message,
+      mentions: [],
+      asks: {
+        choices: [
+          { label: 'yes', value: 'yes' },
+          { label: 'no', value: 'no' },
+        ],
+        person: null,
+        lasts: null,
+        purpose: { sort: 'settled', scanner, entry: mark.entry },
+      },
+    },
+  ];
+};
