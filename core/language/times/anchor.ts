@@ -1,25 +1,26 @@
 import type { CueStrength } from './cue.ts';
-import { anyPhraseAt, type Parsed, type Scan, textAt } from './scan.ts';
+import { phraseEnd, phraseTable } from './phrases.ts';
+import { type Parsed, type Scan, textAt } from './scan.ts';
 import type { Clock } from './time-span.ts';
 
-const phrases = (list: string): string[][] => list.split('|').map((phrase) => phrase.trim().split(' '));
-
-const NOON = phrases('noon | midday | mid day | mid - day | 12 noon | 12 midday | twelve noon');
-const MIDNIGHT = phrases('midnight | 12 midnight | twelve midnight');
+const NOON = phraseTable('noon | midday | mid day | mid - day | 12 noon | 12 midday | twelve noon');
+const MIDNIGHT = phraseTable('midnight | 12 midnight | twelve midnight');
 
 /** Closing, said so that no cue is needed. */
-const CLOSING = phrases(
+const CLOSING = phraseTable(
   'end of play | end of day | end of the day | end of business | end of session | end of clinic | end of shift | ' +
     'close of play | close of business | close of day | close of clinic | cob | eop | eod | closing time | home time | hometime | ' +
     'last thing',
 );
-const OPENING = phrases('opening time | start of play | start of day | start of the day | start of business');
+const OPENING = phraseTable(
+  'opening time | start of play | start of day | start of the day | start of business',
+);
 
 /** The same where a cue stands before. */
-const CUED_CLOSING = phrases(
+const CUED_CLOSING = phraseTable(
   'close | closing | we close | we closed | closing up | close up | we shut | the close | shutting',
 );
-const CUED_OPENING = phrases(
+const CUED_OPENING = phraseTable(
   'open | opening | opening up | we open | we opened | the start | start of clinic | start of session',
 );
 
@@ -27,26 +28,24 @@ const CUED_OPENING = phrases(
 export function anchorAt(scan: Scan, i: number, cue: CueStrength): Parsed<Clock> | null {
   const text = textAt(scan, i);
   if (!STARTS.has(text)) return null;
-  const noon = anyPhraseAt(scan, i, NOON);
+  const noon = phraseEnd(scan, i, NOON);
   if (noon > 0) return { value: fixed(12), next: noon };
-  const midnight = anyPhraseAt(scan, i, MIDNIGHT);
+  const midnight = phraseEnd(scan, i, MIDNIGHT);
   if (midnight > 0) return { value: fixed(0), next: midnight };
   const cued = cue === 'strong' || cue === 'weak';
-  const closing = anyPhraseAt(scan, i, CLOSING);
+  const closing = phraseEnd(scan, i, CLOSING);
   if (closing > 0) return { value: { sort: 'closing' }, next: closing };
-  const opening = anyPhraseAt(scan, i, OPENING);
+  const opening = phraseEnd(scan, i, OPENING);
   if (opening > 0) return { value: { sort: 'opening' }, next: opening };
   if (!cued) return null;
-  const close = anyPhraseAt(scan, i, CUED_CLOSING);
+  const close = phraseEnd(scan, i, CUED_CLOSING);
   if (close > 0) return { value: { sort: 'closing' }, next: close };
-  const open = anyPhraseAt(scan, i, CUED_OPENING);
+  const open = phraseEnd(scan, i, CUED_OPENING);
   return open > 0 ? { value: { sort: 'opening' }, next: open } : null;
 }
 
 const STARTS: ReadonlySet<string> = new Set(
-  [...NOON, ...MIDNIGHT, ...CLOSING, ...OPENING, ...CUED_CLOSING, ...CUED_OPENING].map(
-    ([word]) => word ?? '',
-  ),
+  [NOON, MIDNIGHT, CLOSING, OPENING, CUED_CLOSING, CUED_OPENING].flatMap((table) => [...table.keys()]),
 );
 
 function fixed(hour: number): Clock {

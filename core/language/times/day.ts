@@ -1,7 +1,8 @@
 import { type DateCue, dateAt } from './date.ts';
 import { mayFollow } from './guards.ts';
 import { longerAt } from './longer.ts';
-import { anyPhraseAt, digitsAt, type Parsed, phraseAt, type Scan, textAt } from './scan.ts';
+import { meanings, phraseAt, phraseEnd, phraseTable } from './phrases.ts';
+import { digitsAt, type Parsed, type Scan, textAt } from './scan.ts';
 import type { Day } from './time-span.ts';
 import { type WhichWord, whichAt } from './which.ts';
 import { FEASTS, RELATIVE_DAYS, SHY_WEEKDAYS, WEEKDAY_WORDS } from './words.ts';
@@ -29,13 +30,14 @@ function relativeAt(scan: Scan, i: number): Parsed<Day> | null {
   if (digit === '2' && /^(moro|morrow|mro|mo)$/.test(textAt(scan, i + 1))) return offset(1, i + 2);
   if (digit === '2' && textAt(scan, i + 1) === 'day' && scan.tokens[i + 1]?.spaced === false)
     return offset(0, i + 2);
-  const the = textAt(scan, i) === 'the' ? i + 1 : i;
-  if (textAt(scan, the) !== 'day') return null;
-  const before = phraseAt(scan, the, ['day', 'before', 'yesterday']);
-  if (before > 0) return offset(-2, before);
-  const after = phraseAt(scan, the, ['day', 'after', 'tomorrow']);
-  return after > 0 ? offset(2, after) : null;
+  const other = phraseAt(scan, textAt(scan, i) === 'the' ? i + 1 : i, OTHER_DAYS);
+  return other === null ? null : offset(other.value, other.next);
 }
+
+const OTHER_DAYS = meanings<number>([
+  [-2, 'day before yesterday'],
+  [2, 'day after tomorrow'],
+]);
 
 function offset(days: number, next: number): Parsed<Day> {
   return { value: { sort: 'offset', days }, next };
@@ -94,38 +96,27 @@ function datedAt(scan: Scan, i: number, weekday: number, cue: DateCue): Parsed<D
 /** "A week on Thursday", "week on Thursday". */
 function weekOnAt(scan: Scan, i: number): Parsed<Day> | null {
   const start = textAt(scan, i) === 'a' ? i + 1 : i;
-  const next = phraseAt(scan, start, ['week', 'on']);
-  if (next < 0) return null;
+  if (textAt(scan, start) !== 'week' || textAt(scan, start + 1) !== 'on') return null;
+  const next = start + 2;
   const weekday = WEEKDAY_WORDS.get(textAt(scan, next));
   if (weekday === undefined) return null;
   return { value: { sort: 'weekday', weekday, which: 'plain', weeks: 1, inWeek: false }, next: next + 1 };
 }
 
-const LAST_WEEK = [
-  ['last', 'week'],
-  ['of', 'last', 'week'],
-  [',', 'last', 'week'],
-];
-const NEXT_WEEK = [
-  ['next', 'week'],
-  ['of', 'next', 'week'],
-  [',', 'next', 'week'],
-];
-const THIS_WEEK = [
-  ['this', 'week'],
-  ['of', 'this', 'week'],
-];
-const GONE = [['just', 'gone'], ['gone'], ['last'], ['just', 'past']];
+const LAST_WEEK = phraseTable('last week | of last week | , last week');
+const NEXT_WEEK = phraseTable('next week | of next week | , next week');
+const THIS_WEEK = phraseTable('this week | of this week');
+const GONE = phraseTable('just gone | gone | last | just past');
 
 function withWeek(scan: Scan, day: Weekday, next: number): Parsed<Day> {
   if (textAt(scan, next) === 'week') return { value: { ...day, weeks: 1 }, next: next + 1 };
-  const last = anyPhraseAt(scan, next, LAST_WEEK);
+  const last = phraseEnd(scan, next, LAST_WEEK);
   if (last > 0) return { value: { ...day, weeks: -1, inWeek: true }, next: last };
-  const after = anyPhraseAt(scan, next, NEXT_WEEK);
+  const after = phraseEnd(scan, next, NEXT_WEEK);
   if (after > 0) return { value: { ...day, weeks: 1, inWeek: true }, next: after };
-  const same = anyPhraseAt(scan, next, THIS_WEEK);
+  const same = phraseEnd(scan, next, THIS_WEEK);
   if (same > 0) return { value: { ...day, weeks: 0, inWeek: true }, next: same };
-  const gone = anyPhraseAt(scan, next, GONE);
+  const gone = phraseEnd(scan, next, GONE);
   if (gone > 0 && day.which === 'plain') return { value: { ...day, which: 'last' }, next: gone };
   return { value: day, next };
 }

@@ -1,20 +1,14 @@
 import { type DateCue, dateAt } from './date.ts';
-import { anyPhraseAt, digitsAt, numberAt, type Parsed, type Scan, textAt } from './scan.ts';
+import { phraseEnd, phraseTable } from './phrases.ts';
+import { digitsAt, numberAt, type Parsed, type Scan, textAt } from './scan.ts';
 import type { Day } from './time-span.ts';
 import { type WhichWord, whichAt } from './which.ts';
 import { BOLD_MONTHS, MONTH_WORDS } from './words.ts';
 
 const OFFSETS = { last: -1, this: 0, plain: 0, next: 1 };
-const WEEK_OF = [
-  ['week', 'of'],
-  ['week', 'commencing'],
-  ['week', 'beginning'],
-  ['week', 'starting'],
-  ['week', 'from'],
-  ['w', '/', 'c'],
-  ['wc'],
-  ['wk', 'commencing'],
-];
+const WEEK_OF = phraseTable(
+  'week of | week commencing | week beginning | week starting | week from | w / c | wc | wk commencing',
+);
 
 /** A week, month, year, weekend or run of days: "last week", "October", "last October", "week of 3 Nov", "the last 7 days". */
 export function longerAt(scan: Scan, i: number, cue: DateCue): Parsed<Day> | null {
@@ -33,7 +27,7 @@ export function longerAt(scan: Scan, i: number, cue: DateCue): Parsed<Day> | nul
 
 function weekOfAt(scan: Scan, i: number, cue: DateCue): Parsed<Day> | null {
   const start = textAt(scan, i) === 'the' ? i + 1 : i;
-  const next = anyPhraseAt(scan, start, WEEK_OF);
+  const next = phraseEnd(scan, start, WEEK_OF);
   if (next < 0) return null;
   const date = dateAt(scan, next, { order: cue.order, cued: true });
   return date === null ? null : { value: { sort: 'week-of', of: date.value }, next: date.next };

@@ -1,23 +1,14 @@
-import { anyPhraseAt, type Scan, textAt } from './scan.ts';
+import { phraseEnd, phraseTable } from './phrases.ts';
+import { type Scan, textAt } from './scan.ts';
 import type { TimeSpan } from './time-span.ts';
 
-const NOW = [
-  ['now'],
-  ['just', 'now'],
-  ['right', 'now'],
-  ['as', 'of', 'now'],
-  ['at', 'the', 'moment'],
-  ['at', 'the', 'mo'],
-  ['atm'],
-  ['just'],
-  ['only', 'just'],
-  ['have', 'just', 'now'],
-  ['this', 'instant'],
-];
+const NOW = phraseTable(
+  'now | just now | right now | as of now | at the moment | at the mo | atm | just | only just | have just now | this instant',
+);
 
 /** "Now", "just now", "just". "By now" is now too; "just before 3", "just after lunch" are no such thing. */
 export function nowAt(scan: Scan, i: number): TimeSpan | null {
-  const next = anyPhraseAt(scan, i, NOW);
+  const next = phraseEnd(scan, i, NOW);
   if (next < 0) return null;
   if (
     textAt(scan, next - 1) === 'just' &&

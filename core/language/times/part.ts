@@ -1,4 +1,5 @@
-import { anyPhraseAt, type Parsed, type Scan, textAt } from './scan.ts';
+import { meanings, phraseAt } from './phrases.ts';
+import { type Parsed, type Scan, textAt } from './scan.ts';
 import type { Day, DayPart } from './time-span.ts';
 
 /** A part of the day, with the day where the words name it ("this morning", "last night"). */
@@ -12,42 +13,42 @@ const YESTERDAY: Day = { sort: 'offset', days: -1 };
 const TOMORROW: Day = { sort: 'offset', days: 1 };
 
 /** Said so that no cue and no day is needed. The longest that fits wins. */
-const PHRASES: readonly { readonly words: readonly string[]; readonly means: PartSaid }[] = [
-  ...said(
+const PHRASES = meanings<PartSaid>([
+  [
     { part: 'morning', day: TODAY },
     'this morning | this morn | this am | this mornin | this a . m | all morning | mid morning | mid - morning | late morning | early this morning | late this morning',
-  ),
-  ...said(
+  ],
+  [
     { part: 'afternoon', day: TODAY },
     'this afternoon | this arvo | this aft | this pm | the arvo | this avo | all afternoon | arvo | sarvo | early this afternoon | late this afternoon',
-  ),
-  ...said({ part: 'evening', day: TODAY }, 'this evening | this eve | tonight | tonite | 2nite'),
-  ...said({ part: 'night', day: YESTERDAY }, 'last night | last evening | overnight'),
-  ...said({ part: 'afternoon', day: YESTERDAY }, 'yesterday arvo'),
-  ...said({ part: 'night', day: TOMORROW }, 'tomorrow night'),
-  ...said(
+  ],
+  [{ part: 'evening', day: TODAY }, 'this evening | this eve | tonight | tonite | 2nite'],
+  [{ part: 'night', day: YESTERDAY }, 'last night | last evening | overnight'],
+  [{ part: 'afternoon', day: YESTERDAY }, 'yesterday arvo'],
+  [{ part: 'night', day: TOMORROW }, 'tomorrow night'],
+  [
     { part: 'early' },
     'first thing | first off | 1st thing | first thing in the morning | first thing in morning | bright and early',
-  ),
-  ...said({ part: 'earlier' }, 'earlier | earlier on | earlier today | earlier in the day | so far today'),
-  ...said({ part: 'later' }, 'later | later on | later today | later in the day'),
-  ...said({ part: 'lunch' }, 'lunchtime | lunch time | lunch - time | dinnertime'),
-  ...said({ part: 'day', day: TODAY }, 'all day | all day today'),
-];
+  ],
+  [{ part: 'earlier' }, 'earlier | earlier on | earlier today | earlier in the day | so far today'],
+  [{ part: 'later' }, 'later | later on | later today | later in the day'],
+  [{ part: 'lunch' }, 'lunchtime | lunch time | lunch - time | dinnertime'],
+  [{ part: 'day', day: TODAY }, 'all day | all day today'],
+]);
 
 /** Only after a day or a fitting cue: "morning all" is a greeting, "lunch" a meal. */
-const BARE: readonly { readonly words: readonly string[]; readonly means: PartSaid }[] = [
-  ...said({ part: 'morning' }, 'morning | mornings | am | in the morning | in the am | a . m'),
-  ...said(
+const BARE = meanings<PartSaid>([
+  [{ part: 'morning' }, 'morning | mornings | am | in the morning | in the am | a . m'],
+  [
     { part: 'afternoon' },
     'afternoon | afternoons | arvo | aft | pm | in the afternoon | in the arvo | in the pm',
-  ),
-  ...said({ part: 'evening' }, 'evening | eve | in the evening | at night | night'),
-  ...said(
+  ],
+  [{ part: 'evening' }, 'evening | eve | in the evening | at night | night'],
+  [
     { part: 'lunch' },
     'lunch | lunchtime | lunch time | at lunch | at lunchtime | dinner | the lunch break | lunch break',
-  ),
-];
+  ],
+]);
 
 /** After these, "lunch" is a time; also what "the morning" may follow. */
 const LUNCH_CUES: ReadonlySet<string> = new Set(
@@ -56,18 +57,18 @@ const LUNCH_CUES: ReadonlySet<string> = new Set(
 
 export function partAt(scan: Scan, i: number, cueWord: string): Parsed<PartSaid> | null {
   const text = textAt(scan, i);
-  const whole = STARTS.has(text) ? longest(scan, i, PHRASES) : null;
+  const whole = phraseAt(scan, i, PHRASES);
   if (whole !== null && !comparing(scan, whole)) return whole;
   const the = text === 'the' ? i + 1 : i;
   if (cueWord === 'in' && /^(morning|afternoon|arvo|evening)$/.test(textAt(scan, the)) && the > i)
-    return longest(scan, the, BARE);
-  if (LUNCH_CUES.has(cueWord) && /^(lunch|dinner)$/.test(textAt(scan, the))) return longest(scan, the, BARE);
+    return phraseAt(scan, the, BARE);
+  if (LUNCH_CUES.has(cueWord) && /^(lunch|dinner)$/.test(textAt(scan, the))) return phraseAt(scan, the, BARE);
   return null;
 }
 
 /** The part of a day that was just said: "tomorrow morning", "Thursday pm", "9 in the morning". */
 export function partAfterDay(scan: Scan, i: number): Parsed<PartSaid> | null {
-  return longest(scan, i, BARE);
+  return phraseAt(scan, i, BARE);
 }
 
 /** "Earlier than usual", "see you later": no time of ours. */
@@ -78,19 +79,4 @@ function comparing(scan: Scan, found: Parsed<PartSaid>): boolean {
     found.value.part === 'later' &&
     /^(you|u|ya|sooner|minutes|mins|min|hour|hours|day|days|week|weeks|or)$/.test(before)
   );
-}
-
-function longest(scan: Scan, i: number, table: typeof PHRASES): Parsed<PartSaid> | null {
-  let best: Parsed<PartSaid> | null = null;
-  for (const { words, means } of table) {
-    const next = anyPhraseAt(scan, i, [words]);
-    if (next > (best?.next ?? 0)) best = { value: means, next };
-  }
-  return best;
-}
-
-const STARTS: ReadonlySet<string> = new Set(PHRASES.map(({ words }) => words[0] ?? ''));
-
-function said(means: PartSaid, phrases: string): { words: readonly string[]; means: PartSaid }[] {
-  return phrases.split('|').map((phrase) => ({ words: phrase.trim().split(' '), means }));
 }

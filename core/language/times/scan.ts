@@ -50,25 +50,3 @@ export function numberAt(scan: Scan, i: number): Parsed<number> | null {
     ? { value: tens + ones, next: dash + 1 }
     : { value: tens, next: i + 1 };
 }
-
-/** Past the words given, one after another, or −1. */
-export function phraseAt(scan: Scan, i: number, words: readonly string[]): number {
-  let at = i;
-  for (const word of words) {
-    if (textAt(scan, at) !== word) return -1;
-    at++;
-  }
-  return at;
-}
-
-/** Past the longest of several phrases that stands at `i`, or −1. */
-export function anyPhraseAt(scan: Scan, i: number, phrases: readonly (readonly string[])[]): number {
-  let best = -1;
-  for (const phrase of phrases) best = Math.max(best, phraseAt(scan, i, phrase));
-  return best;
-}
-
-/** Past the word where it stands at `i`, else `i`. */
-export function skip(scan: Scan, i: number, words: ReadonlySet<string>): number {
-  return words.has(textAt(scan, i)) ? i + 1 : i;
-}

@@ -1,30 +1,30 @@
 import { countedAfter } from './guards.ts';
-import { anyPhraseAt, digitsAt, gluedAt, numberAt, type Parsed, type Scan, textAt } from './scan.ts';
+import { phraseEnd, phraseTable } from './phrases.ts';
+import { digitsAt, gluedAt, numberAt, type Parsed, type Scan, textAt } from './scan.ts';
 import type { Day, TimeSpan } from './time-span.ts';
 import { UNITS } from './words.ts';
 
 type Shift = NonNullable<TimeSpan['shift']>;
 export type Shifted = { readonly shift: Shift } | { readonly day: Day };
 
-const phrases = (list: string): string[][] => list.split('|').map((phrase) => phrase.trim().split(' '));
-const VAGUE_AGO = phrases(
+const VAGUE_AGO = phraseTable(
   'a while ago | a while back | a little while ago | a little while back | a bit ago | a bit back | ages ago | some time ago | ' +
     'sometime ago | a little earlier | a bit earlier | not long ago | while ago | bit ago | quite a while ago',
 );
-const MOMENTS = phrases(
+const MOMENTS = phraseTable(
   'moments ago | a moment ago | just this minute | seconds ago | secs ago | a sec ago | a second ago | this minute | this second',
 );
-const VAGUE_AHEAD = phrases(
+const VAGUE_AHEAD = phraseTable(
   'in a bit | in a while | in a little while | in a little bit | in a sec | in a second | in a mo | in a moment | in a tick | shortly | soon',
 );
 
 /** "20 min ago", "an hour back", "in 20", "in half an hour", "in the last hour", "2 days ago". */
 export function shiftAt(scan: Scan, i: number): Parsed<Shifted> | null {
-  const vague = anyPhraseAt(scan, i, VAGUE_AGO);
+  const vague = phraseEnd(scan, i, VAGUE_AGO);
   if (vague > 0) return { value: { shift: { minutes: null, sense: 'ago' } }, next: vague };
-  const moments = anyPhraseAt(scan, i, MOMENTS);
+  const moments = phraseEnd(scan, i, MOMENTS);
   if (moments > 0) return { value: { shift: { minutes: 0, sense: 'ago' } }, next: moments };
-  const ahead = anyPhraseAt(scan, i, VAGUE_AHEAD);
+  const ahead = phraseEnd(scan, i, VAGUE_AHEAD);
   if (ahead > 0 && !/^(after|before|gone|past|as)$/.test(textAt(scan, ahead)))
     return { value: { shift: { minutes: null, sense: 'ahead' } }, next: ahead };
   const first = textAt(scan, i);
@@ -140,8 +140,8 @@ function countedLengthAt(scan: Scan, i: number): Parsed<number> | null {
   let value = count.value * size;
   let next = count.next + 1;
   if (size === 60) {
-    const half = anyPhraseAt(scan, next, HALF_MORE);
-    const quarter = anyPhraseAt(scan, next, QUARTER_MORE);
+    const half = phraseEnd(scan, next, HALF_MORE);
+    const quarter = phraseEnd(scan, next, QUARTER_MORE);
     if (half > 0) return { value: value + 30, next: half };
     if (quarter > 0) return { value: value + 15, next: quarter };
     const more = moreMinutes(scan, next);
@@ -153,8 +153,8 @@ function countedLengthAt(scan: Scan, i: number): Parsed<number> | null {
   return { value, next };
 }
 
-const HALF_MORE = phrases('and a half | and half | n a half | & a half');
-const QUARTER_MORE = phrases('and a quarter');
+const HALF_MORE = phraseTable('and a half | and half | n a half | & a half');
+const QUARTER_MORE = phraseTable('and a quarter');
 
 /** "1h20", "1 hr 20 min", "2 hours and ten minutes". */
 function moreMinutes(scan: Scan, i: number): Parsed<number> | null {
@@ -179,6 +179,6 @@ function amountAt(scan: Scan, i: number): Parsed<number> | null {
     return UNITS.get(textAt(scan, i)) === 60 && textAt(scan, i).length > 1 ? { value: 1, next: i } : null;
   const fraction = gluedAt(scan, whole.next) === '.' ? digitsAt(scan, whole.next + 1) : '';
   if (fraction !== '') return { value: Number(`${whole.value}.${fraction}`), next: whole.next + 2 };
-  const half = anyPhraseAt(scan, whole.next, HALF_MORE);
+  const half = phraseEnd(scan, whole.next, HALF_MORE);
   return half > 0 ? { value: whole.value + 0.5, next: half } : whole;
 }
