@@ -1,0 +1,59 @@
+import { dayWords } from '../../answers/clock-words.ts';
+import { lines } from '../../answers/message.ts';
+import type { LoadAmbiguous, LoadNumberAgain, LoadWithoutTips } from '../../record/finding.ts';
+import type { LoadState } from '../../record/state.ts';
+import { zoneOf } from '../../record/where.ts';
+import type { View } from '../matter.ts';
+import type { Speech } from '../speech.ts';
+import { capital, inWords, tipsInWords } from '../tips/tip-words.ts';
+import { autoclaveWords, loadWords } from './load-words.ts';
+
+/** A result with no load to go with: which tips were in it? Until then nothing becomes sterile. */
+export function speakWithoutTips(finding: LoadWithoutTips, view: View): readonly Speech[] {
+  const { practice, state } = view;
+  const load = state.loads.get(finding.load);
+  if (load === undefined) return [];
+  const example = tipsInWords(practice.tips.slice(0, 3).map(({ id }) => id));
+  const failed = load.status === 'failed' ? ' failed, and' : ':';
+  const message = lines(
+    [
+      { strong: `Which tips were in ${loadWords(practice, load)}?` },
+      ` ${capital(loadWords(practice, load))}${failed} no tips are on record in it, so none becomes sterile by it.`,
+    ],
+    `Say when it went on: “load ${load.number} on at 9 with ${example}”.`,
+  );
+  return [{ about: 'question', items: finding.items, message, mentions: [] }];
+}
+
+/** Several open loads of one number, no autoclave said: nothing changes until it is. */
+export function speakAmbiguous(finding: LoadAmbiguous, view: View): readonly Speech[] {
+  const { practice, state } = view;
+  const loads = finding.loads.flatMap((key): LoadState[] => {
+    const load = state.loads.get(key);
+    return load === undefined ? [] : [load];
+  });
+  const message = [
+    ...lines([{ strong: `Which load ${finding.number}?` }, ' Nothing is recorded until you say:']),
+    {
+      points: loads.map((load) => [
+        `“load ${finding.number} on ${autoclaveWords(practice, load.autoclave)}” (tips ${inWords(load.tips)}), with its result`,
+      ]),
+    },
+  ];
+  return [{ about: 'question', items: finding.items, message, mentions: [] }];
+}
+
+/** The number has its result already: a new load was opened, unless it is a slip. */
+export function speakNumberAgain(finding: LoadNumberAgain, view: View): readonly Speech[] {
+  const { practice, state, now } = view;
+  const load = state.loads.get(finding.load);
+  const earlier = state.loads.get(finding.earlier);
+  if (load === undefined || earlier === undefined) return [];
+  const ended =
+    earlier.finished === null ? '' : ` ${dayWords(earlier.finished.at, now, zoneOf(practice, earlier.site))}`;
+  const message = lines([
+    { strong: `${capital(loadWords(practice, load))} is taken as a new load.` },
+    ` One of that number ended${ended}. If the number is a slip, edit the note.`,
+  ]);
+  return [{ about: 'load', items: finding.items, message, mentions: [] }];
+}
