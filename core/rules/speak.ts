@@ -2,7 +2,7 @@ import type { Finding, FindingKind } from '../record/finding.ts';
 import { loadSpeak } from './loads/speak.ts';
 import type { View } from './matter.ts';
 import { scannerSpeak } from './scanner/speak.ts';
-import type { Speak, Speech, SpeakTable } from './speech.ts';
+import type { Speak, SpeakTable, Speech } from './speech.ts';
 import { tipSpeak } from './tips/speak.ts';
 
 /** Every kind of finding has its words: one that no table speaks for does not compile. */
@@ -18,6 +18,9 @@ function speakerOf<K extends FindingKind>(kind: K): (finding: Finding, view: Vie
   return (finding, view) => (isOfKind(finding, kind) ? speakOne(finding, view) : []);
 }
 
-function isOfKind<K extends FindingKind>(finding: Finding, kind: K): finding is Extract<Finding, { kind: K }> {
+function isOfKind<K extends FindingKind>(
+  finding: Finding,
+  kind: K,
+): finding is Extract<Finding, { kind: K }> {
   return finding.kind === kind;
 }

@@ -1,0 +1,58 @@
+import type { Block, Message } from '../answers/message.ts';
+import type { About } from '../desk/effect.ts';
+import type { Item } from '../reading/slots.ts';
+import { gathered } from './compose/gathered.ts';
+import { lateWords } from './compose/late-words.ts';
+import { leadWords } from './compose/lead-words.ts';
+import type { Matter, Stage, View } from './matter.ts';
+
+export { settledMessage } from './compose/settled-message.ts';
+
+/** What a post says besides where it goes. */
+export interface Composed {
+  readonly about: About;
+  readonly message: Message;
+  readonly items: readonly Item[];
+  readonly mentions: readonly string[];
+}
+
+/** These keep what they are about whoever is named in them: an escalation is of a reminder. */
+const KEEPS_ABOUT = new Set<About>(['incident', 'look-back', 'warning', 'spore-test', 'question']);
+/** Here the lead is named from the first. */
+const NAMES_LEAD = new Set<About>(['incident', 'look-back', 'warning']);
+
+/**
+ * One post of several matters of one chat room and group that are said at the same stage. Where a brief is among them
+ * it speaks for the others, which are only marked as said with it.
+ */
+export function composePost(matters: readonly Matter[], stage: Stage, view: View): Composed {
+  const briefs = matters.filter(({ about }) => about === 'brief');
+  const told = briefs.length > 0 ? briefs : matters;
+  const own = told[0]?.about ?? 'answer';
+  const named = stage === 'lead' || NAMES_LEAD.has(own);
+  const mentions = named ? [...new Set(matters.flatMap(({ leads }) => leads))] : [];
+  return {
+    about: stage === 'lead' && !KEEPS_ABOUT.has(own) ? 'escalation' : own,
+    message: [
+      ...(stage === 'lead' ? leadWords(view.practice, mentions) : []),
+      ...gathered(told.map(({ line }) => line)),
+      ...lateWords(told, stage, view),
+      ...choices(told),
+      ...howToAnswer(told),
+    ],
+    items: [...new Set(matters.flatMap(({ items }) => items))],
+    mentions,
+  };
+}
+
+/** Numbered, so that the number may be typed. */
+function choices(matters: readonly Matter[]): Message {
+  const offered = matters.flatMap(({ asks }) => asks?.choices ?? []);
+  return offered.length === 0 ? [] : [{ steps: offered.map(({ label }) => [label]) }];
+}
+
+/** Reactions may do nothing in an encrypted chat room, so there is always a word to type. */
+function howToAnswer(matters: readonly Matter[]): readonly Block[] {
+  if (!matters.some(({ tick }) => tick !== undefined)) return [];
+  return [{ line: ['✅ or reply "done" when it is; ⏰ or "later" to put it off.'] }];
+}

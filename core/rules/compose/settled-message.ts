@@ -1,0 +1,31 @@
+import { clockWords } from '../../answers/clock-words.ts';
+import { type Message, struck } from '../../answers/message.ts';
+import { nameOf } from '../../answers/people-words.ts';
+import type { Post } from '../../desk/effect.ts';
+import { zoneOfChatRoom } from '../../practice/look-up.ts';
+import type { Practice } from '../../practice/practice.ts';
+import type { Instant } from '../../time/instant.ts';
+
+/** How a post came to hold no longer; `by` is `null` where nobody's note did it. */
+export interface Settling {
+  readonly practice: Practice;
+  readonly by: string | null;
+  readonly at: Instant;
+  readonly how: 'done' | 'taken back';
+}
+
+/** The post as it reads from then on: who settled it and when, in front of its own words struck through. */
+export function settledMessage(post: Post, { practice, by, at, how }: Settling): Message {
+  const time = clockWords(at, at, zoneOfChatRoom(practice, post.room));
+  return [
+    {
+      line: [{ strong: words(how, by) }, by === null ? `, ${time}` : ` by ${nameOf(practice, by)}, ${time}`],
+    },
+    ...struck(post.message),
+  ];
+}
+
+function words(how: Settling['how'], by: string | null): string {
+  if (how === 'taken back') return 'Taken back';
+  return by === null ? 'No longer due' : 'Done';
+}
