@@ -3,14 +3,13 @@ import type { FsLike } from './fs-port.ts';
 import { readLines } from './read-lines.ts';
 
 /**
- * What is wrong with a table beside the chain, in plain words, or null: every line must be as it is written, and
- * belong to a line of the record (up to `last`).
+ * What is wrong with a table beside the chain, in plain words, or null: every line must be as it is written. What
+ * belongs to a line that was never written (after a crash, or being written now) is no fault: a start drops it.
  */
 export function tableFault(
   fs: FsLike,
   path: string,
   read: (line: string) => { n: number } | null,
-  last: number,
 ): string | null {
   if (!fs.exists(path)) return null;
   let number = 0;
@@ -20,8 +19,6 @@ export function tableFault(
     if (!whole || entry === null || JSON.stringify(entry) !== text) {
       return `${basename(path)}, line ${number}: it is not as it was written.`;
     }
-    if (entry.n > last)
-      return `${basename(path)}, line ${number}: it belongs to line ${entry.n}, which is not in the record.`;
   }
   return null;
 }

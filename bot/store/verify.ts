@@ -38,12 +38,15 @@ export function verifyRecord(folder: string, options: { fs?: FsLike; refold?: Re
   const fs = options.fs ?? machineFs;
   const files = filesOf(folder);
   checkVersion(fs, folder, true);
+  // In this order, so that a bot writing meanwhile is never seen half way: the snapshot is of lines already
+  // written, and names and texts are beside a line before it is.
+  const hasSnapshot = fs.exists(files.snapshot);
+  const snapshot = openSnapshot(fs, files.snapshot).data;
+  const months = listMonths(fs, folder);
   const people = new People(fs, openErasable(fs, files.people, true));
   const texts = new Texts(fs, openErasable(fs, files.texts, true));
   const seals = new SealCheck(people, texts);
   const chain = new Chain(start);
-  const months = listMonths(fs, folder);
-  const snapshot = openSnapshot(fs, files.snapshot).data;
   const verdict: Verdict = {
     head: start,
     months: months.length,
@@ -61,10 +64,8 @@ export function verifyRecord(folder: string, options: { fs?: FsLike; refold?: Re
   }
   verdict.head = chain.head;
   verdict.forgotten = seals.forgotten;
-  verdict.fault =
-    tableFault(fs, files.people, readPerson, chain.head.n) ??
-    tableFault(fs, files.texts, readText, chain.head.n);
-  if (!fs.exists(files.snapshot)) return verdict;
+  verdict.fault = tableFault(fs, files.people, readPerson) ?? tableFault(fs, files.texts, readText);
+  if (!hasSnapshot) return verdict;
   if (snapshot === null || !passed || chain.head.n < snapshot.n) {
     verdict.fault ??= 'snapshot.json does not fit the record. It is worked out again at the next start.';
     return verdict;

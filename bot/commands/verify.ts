@@ -1,0 +1,41 @@
+import { parseArgs } from 'node:util';
+import type { JournalLine } from '../store/store.ts';
+import { type Verdict, verifyRecord } from '../store/verify.ts';
+import { recordFolder } from '../store/which-folder.ts';
+
+/** What a command prints to. */
+export interface CommandIo {
+  readonly out: (line: string) => void;
+  readonly err: (line: string) => void;
+}
+
+/**
+ * `verify [--store FOLDER]`: checks the whole record and prints its head hash. `refold` works the state out again,
+ * to hold the snapshot against. Exit code: 0, or 1 with the first fault.
+ */
+export async function run(
+  args: string[],
+  io: CommandIo,
+  refold?: (lines: Iterable<JournalLine>) => unknown,
+): Promise<number> {
+  const { values } = parseArgs({ args, options: { store: { type: 'string' } } });
+  const verdict = verifyRecord(recordFolder(values.store), refold === undefined ? {} : { refold });
+  if (verdict.fault !== null) {
+    io.err(`Not whole: ${verdict.fault}`);
+    io.err(`Lines 1 to ${verdict.head.n} stand. "repair" shows what can be done.`);
+    return 1;
+  }
+  for (const line of goodNews(verdict)) io.out(line);
+  return 0;
+}
+
+function goodNews({ head, months, forgotten, snapshot }: Verdict): string[] {
+  const lines = [
+    `The record is whole: ${head.n} lines in ${months} monthly ${months === 1 ? 'file' : 'files'}.`,
+    `Head hash: ${head.hash}`,
+    'Write it down or post it: if the record is changed later, this hash no longer fits.',
+  ];
+  if (snapshot !== 'none') lines.push(`The snapshot was held against ${snapshot}.`);
+  if (forgotten > 0) lines.push(`${forgotten} names and texts were forgotten, as somebody asked.`);
+  return lines;
+}
