@@ -51,11 +51,13 @@ export function mondayOf(date: LocalDate): LocalDate {
 }
 
 /**
- * The date that many years on, on the same day of the same month; 29 February gives 28 February in a year
- * that has none (a shelf life must not run longer than the year it is given).
+ * The same day that many months on (earlier where negative); where the month has no such day, its last: 31 January and
+ * a month is 28 February, so no shelf life runs longer than it was given.
  */
-export function addYears(date: LocalDate, years: number): LocalDate {
-  const year = String(Number(date.slice(0, 4)) + years).padStart(4, '0');
-  const same = `${year}${date.slice(4)}`;
-  return isLocalDate(same) ? same : `${year}-02-28`;
+export function addMonths(date: LocalDate, months: number): LocalDate {
+  const [year = 0, month = 1, day = 1] = date.split('-').map(Number);
+  const count = year * 12 + month - 1 + months;
+  const first = `${String(Math.floor(count / 12)).padStart(4, '0')}-${String((count % 12) + 1).padStart(2, '0')}`;
+  for (let last = day; last > 28; last--) if (isLocalDate(`${first}-${last}`)) return `${first}-${last}`;
+  return `${first}-${String(Math.min(day, 28)).padStart(2, '0')}`;
 }

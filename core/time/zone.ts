@@ -6,7 +6,7 @@ import { offsetAt } from './offsets.ts';
 
 export {
   addDays,
-  addYears,
+  addMonths,
   daysBetween,
   isLocalDate,
   type LocalDate,

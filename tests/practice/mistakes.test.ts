@@ -293,7 +293,7 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
     ['ids: 1-12', 'ids: tip 4', 22, 'tips.tip 4.ids', '"tip 4" cannot be read', 'without blanks'],
     ['ids: 1-12, ', '', 22, 'tips.1.ids', 'it is missing', 'ids: 1-12'],
     ['[N1, N2]', '[N1, 12]', 23, 'tips.2.ids.2', 'tip 12 is listed twice', 'each tip once'],
-    ['[N1, N2]', '[N1, n1]', 23, 'tips.2.ids.2', 'tip n1 is listed twice', 'each tip once'],
+    ['[N1, N2]', '[n1, N1]', 23, 'tips.2.ids.2', 'tip N1 is listed twice', 'each tip once'],
     ['[N1, N2]', '1-3', 23, 'tips.1-3.ids', 'tips 1, 2, 3 are listed twice', 'each tip once'],
   ],
   references: [

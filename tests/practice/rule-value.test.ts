@@ -132,6 +132,11 @@ describe('given a practice with settings of its own', () => {
     };
     expect(ruleValue(odd, 'sporeRecall', { site: 'north' })).toBe('second');
   });
+
+  test("nor a site's rule from a scanner", () => {
+    const odd = { ...own, rules: { practice: {}, bySite: {}, byScanner: { A: { briefBeforeMinutes: 5 } } } };
+    expect(ruleValue(odd, 'briefBeforeMinutes', { scanner: 'A' })).toBe(15);
+  });
 });
 
 test('values keep their types', () => {

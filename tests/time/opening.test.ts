@@ -92,6 +92,24 @@ describe('hours of one day', () => {
       noted([], { '2026-12-25': { open: '10:00', shut: '12:00' } }),
       '10:00-12:00',
     ],
+    [
+      'starting as the break begins',
+      '2026-11-25',
+      noted([], { '2026-11-25': { open: '12:30' } }),
+      '12:30-17:30',
+    ],
+    [
+      'finishing as the break ends',
+      '2026-11-25',
+      noted([], { '2026-11-25': { shut: '13:30' } }),
+      '08:30-13:30',
+    ],
+    [
+      'a closed Wednesday, its end said',
+      '2026-11-25',
+      noted(['2026-11-25'], { '2026-11-25': { shut: '15:00' } }),
+      '08:30-15:00',
+    ],
     ['neither end said', '2026-11-23', noted([], { '2026-11-23': {} }), '08:30-17:30'],
     [
       'ends the wrong way round',
@@ -117,6 +135,12 @@ describe('given a site open 08:30 to 17:30, when the minute is', () => {
     expect(isOpen(site(), toInstant('2026-11-23', time, 'Europe/London'))).toBe(open);
     // The last second of the minute is like its first.
     expect(isOpen(site(), toInstant('2026-11-23', time, 'Europe/London') + 59_999)).toBe(open);
+  });
+
+  test('at the minute of opening the next opening is another one', () => {
+    const opening = toInstant('2026-11-23', '08:30', 'Europe/London');
+    expect(toIso(nextOpening(site(), opening) ?? 0)).toBe('2026-11-24T08:30:00Z');
+    expect(toIso(nextOpening(site(), opening - 1) ?? 0)).toBe('2026-11-23T08:30:00Z');
   });
 
   test('in the break it is shut, and the next opening is after it', () => {

@@ -91,10 +91,18 @@ describe('zones agree with the zone library, 2024 to 2030', () => {
   test.each([
     ['Asia/Beirut', '2027-03-28', '2027-03-27T22:00:00.000Z'],
     ['America/Santiago', '2026-09-06', '2026-09-06T04:00:00.000Z'],
-  ])('%s: a day whose midnight is skipped (%s) starts at its first instant', (name, date, starts) => {
-    expect(new Date(startOfDay(date, name)).toISOString()).toBe(starts);
-    expect(toLocal(Date.parse(starts), name)).toMatchObject({ date, time: '01:00' });
-  });
+    // In 1919 Toronto went from 23:30 to 00:30: the gap begins the evening before.
+    ['America/Toronto', '1919-03-31', '1919-03-31T04:30:00.000Z', '00:30'],
+  ])(
+    '%s: a day whose midnight is skipped (%s) starts at its first instant',
+    (name, date, starts, time = '01:00') => {
+      expect(new Date(startOfDay(date, name)).toISOString()).toBe(starts);
+      expect(toLocal(Date.parse(starts), name)).toMatchObject({ date, time });
+      expect(startOfDay(date, name)).toBe(
+        Temporal.PlainDate.from(date).toZonedDateTime(name).epochMilliseconds,
+      );
+    },
+  );
 });
 
 test.each([

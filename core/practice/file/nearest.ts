@@ -11,7 +11,14 @@ export function nearest(word: string, known: readonly string[]): string | null {
       bestDistance = distance;
     }
   }
-  return best;
+  return best ?? beginningLike(wanted, known);
+}
+
+/** The one known word that begins with what was written (four letters at least): `settleTau` is `settleTauMinutes`. */
+function beginningLike(wanted: string, known: readonly string[]): string | null {
+  const longer =
+    wanted.length < 4 ? [] : known.filter((candidate) => candidate.toLowerCase().startsWith(wanted));
+  return longer.length === 1 ? (longer[0] ?? null) : null;
 }
 
 /** Insertions, deletions, substitutions and swaps of neighbours; `limit` when it is that or more. */
