@@ -3,7 +3,7 @@ import type { InTwoLoads, LeftOpenLoad, NeverUsedInTwoLoads } from '../../record
 import { loadWords } from '../loads/load-words.ts';
 import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
-import { inWords, tipsInWords } from './tip-words.ts';
+import { capital, inWords, tipsInWords } from './tip-words.ts';
 import { foundWith, spokenTogether } from './together.ts';
 
 /** In a load twice running with no use between: said, since a use may have gone unnoted, and a cycle is spent. */

@@ -1,0 +1,71 @@
+import { clockWords } from '../../answers/clock-words.ts';
+import { type Line, lines, type Message } from '../../answers/message.ts';
+import type { UnsafeTip } from '../../record/finding.ts';
+import type { IncidentState, State } from '../../record/state.ts';
+import { siteOfRoom, zoneOf } from '../../record/where.ts';
+import type { View } from '../matter.ts';
+import { seniorsInWords } from '../rights.ts';
+import { inWords } from '../tips/tip-words.ts';
+
+/** An incident that still waits: for an answer, or, answered yes, for being closed with what was done. */
+export interface OpenIncident {
+  readonly incident: IncidentState;
+  readonly site: string | null;
+  readonly waitsFor: 'answer' | 'closing';
+  /** One line for the brief. */
+  readonly line: Message;
+}
+
+/**
+ * Incidents that are open, oldest first, of one site or of all. Answered no is over: the tip met nobody. Answered yes
+ * stays until the lead, deputy or manager closes it.
+ */
+export function openIncidents(view: View, site?: string): readonly OpenIncident[] {
+  const open: OpenIncident[] = [];
+  for (const incident of view.state.incidents.values()) {
+    if (incident.closed !== null || incident.answered?.reached === false) continue;
+    const where = siteOfIncident(view, incident);
+    // One whose site is not known is everybody's, so that no brief misses it.
+    if (site !== undefined && where !== null && where !== site) continue;
+    const waitsFor = incident.answered === null ? 'answer' : 'closing';
+    open.push({ incident, site: where, waitsFor, line: lines(lineOf(view, incident, where)) });
+  }
+  return open.sort((one, other) => one.incident.opened.at - other.incident.opened.at);
+}
+
+function lineOf(view: View, incident: IncidentState, site: string | null): Line {
+  const { practice, now } = view;
+  const at = clockWords(incident.opened.at, now, zoneOf(practice, site));
+  const tips = inWords(tipsOf(incident));
+  if (incident.answered === null)
+    return [{ strong: `Open incident, ${at}:` }, ` did tip ${tips} reach a patient?`];
+  return [
+    { strong: `Open incident, ${at}:` },
+    ` tip ${tips} reached a patient. ${seniorsInWords(practice)} closes it with what was done.`,
+  ];
+}
+
+/** Ids of the tips that it is about. */
+export function tipsOf({ items }: IncidentState): readonly string[] {
+  return items.filter((item) => item.startsWith('tip:')).map((item) => item.slice(4));
+}
+
+/** What the record found when it opened; `undefined` where a correction took that away. */
+export function findingOf(state: State, id: string): UnsafeTip | undefined {
+  // Incidents are nearly always recent: the search goes from the end.
+  const finding = state.history.findings.findLast(({ key }) => key === id);
+  return finding?.kind === 'unsafe-tip' ? finding : undefined;
+}
+
+/** Where it happened: the site of the finding, else of its chat room, else where the tip is. */
+export function siteOfIncident(
+  { practice, state }: Pick<View, 'practice' | 'state'>,
+  incident: IncidentState,
+): string | null {
+  const [tip] = tipsOf(incident);
+  return (
+    findingOf(state, incident.id)?.site ??
+    siteOfRoom(practice, incident.opened.room) ??
+    (tip === undefined ? null : (state.tips.get(tip)?.site ?? null))
+  );
+}
