@@ -10,10 +10,10 @@ const MIDNIGHT = phraseTable('midnight | 12 midnight | twelve midnight');
 const CLOSING = phraseTable(
   'end of play | end of day | end of the day | end of business | end of session | end of clinic | end of shift | ' +
     'close of play | close of business | close of day | close of clinic | cob | eop | eod | closing time | home time | hometime | ' +
-    'last thing',
+    'last thing | when we close | when we shut | when we closed',
 );
 const OPENING = phraseTable(
-  'opening time | start of play | start of day | start of the day | start of business',
+  'when we open | when we opened | opening time | start of play | start of day | start of the day | start of business',
 );
 
 /** The same where a cue stands before. */

@@ -16,8 +16,11 @@ export function minutesOn(
   date: LocalDate,
   context: TimeContext,
 ): number[] {
-  if (clock.sort === 'opening') return [openMinutes(date, context)?.from ?? OPENING];
-  if (clock.sort === 'closing') return [openMinutes(date, context)?.to ?? CLOSING];
+  if (clock.sort !== 'time') {
+    const open = openMinutes(date, context);
+    const edge = clock.sort === 'opening' ? (open?.from ?? OPENING) : (open?.to ?? CLOSING);
+    return [Math.min(1439, Math.max(0, edge + (clock.lead ?? 0)))];
+  }
   if (clock.hour === null) return [];
   if (clock.half === 'known') return [clock.hour * 60 + clock.minute];
   const morning = (clock.hour % 12) * 60 + clock.minute;

@@ -1,13 +1,12 @@
+import { HOURS, packedAt } from './clock-packed.ts';
 import type { CueStrength } from './cue.ts';
 import { beFollows, countedAfter, idBefore, mayFollow, measuredAfter } from './guards.ts';
+import { timedBefore } from './head.ts';
 import { meridiemAt, timeOf } from './meridiem.ts';
-import { digitsAt, gluedAt, numberAt, type Parsed, type Scan, textAt } from './scan.ts';
+import { digitsAt, gluedAt, ishAt, numberAt, type Parsed, type Scan, textAt } from './scan.ts';
 import type { Clock } from './time-span.ts';
 
 type Time = Clock & { sort: 'time' };
-
-/** Words that make the number before them an hour of the day. */
-const HOURS = new Set(['h', 'hrs', 'hours', 'hr']);
 
 /** A clock time in figures, or an hour in words: "14:05", "10.30", "1030", "10h30", "2pm", "9 o'clock", "at 9", "ten thirty". */
 export function digitalAt(scan: Scan, i: number, cue: CueStrength): Parsed<Time> | null {
@@ -31,36 +30,19 @@ function separatedAt(scan: Scan, i: number, digits: string, cue: CueStrength): P
   if (gluedAt(scan, next) === mark && /^\d+$/.test(gluedAt(scan, next + 1))) return null;
   const meridiem = meridiemAt(scan, next);
   if (meridiem === null && measuredAfter(scan, next) && !HOURS.has(textAt(scan, next))) return null;
-  if ((mark === '.' || mark === ';') && cue === 'none' && meridiem === null) return null;
+  const plain = (mark === '.' || mark === ';') && cue === 'none' && meridiem === null;
+  if (plain && !digits.startsWith('0') && !timedBefore(scan, i, next)) return null;
   const value = timeOf(Number(digits), Number(minutes), meridiem?.value ?? null, digits.startsWith('0'));
   if (value === null) return null;
   const end = meridiem?.next ?? next;
   return { value, next: HOURS.has(textAt(scan, end)) ? end + 1 : end };
 }
 
-/** "1030", "0930hrs", "930": four figures after a cue; three only on the quarters, since 134 is a temperature. */
-function packedAt(scan: Scan, i: number, digits: string, cue: CueStrength): Parsed<Time> | null {
-  const hour = Number(digits.slice(0, -2));
-  const minute = Number(digits.slice(-2));
-  const meridiem = meridiemAt(scan, i + 1);
-  const hours = HOURS.has(textAt(scan, i + 1));
-  const evident = meridiem !== null || (hours && digits.length === 4);
-  if (!evident) {
-    if (cue === 'none' || cue === 'evident' || countedAfter(scan, i + 1)) return null;
-    if (digits.length === 3 && (minute % 15 !== 0 || hour < 2)) return null;
-    // "since 2026" is a year.
-    if (cue === 'weak' && hour === 20) return null;
-    if (!mayFollow(scan, i + 1) && cue === 'weak') return null;
-  }
-  const value = timeOf(hour, minute, meridiem?.value ?? null, digits.startsWith('0'));
-  if (value === null) return null;
-  return { value, next: meridiem?.next ?? (hours ? i + 2 : i + 1) };
-}
-
 /** "ten", "ten thirty", "nine oh five", "two o'clock". */
 function wordsAt(scan: Scan, i: number, cue: CueStrength): Parsed<Time> | null {
-  const hour = numberAt(scan, i);
+  const hour = numberAt(scan, i) ?? ishAt(scan, i);
   if (hour === null || hour.value > 12) return null;
+  if (textAt(scan, i).endsWith('ish')) return madeAbout(timeOf(hour.value, 0, null), hour.next);
   const oh = textAt(scan, hour.next) === 'oh' ? hour.next + 1 : hour.next;
   const minute = textAt(scan, hour.next) === '-' ? null : numberAt(scan, oh);
   const spoken = minute !== null && digitsAt(scan, oh) === '' && (minute.value >= 10 || oh > hour.next);
@@ -127,6 +109,10 @@ function oclockAt(scan: Scan, i: number): number {
   const text = textAt(scan, i);
   if (text === "o'clock" || text === 'oclock' || text === "o'clocks") return i + 1;
   return text === 'o' && textAt(scan, i + 1) === 'clock' ? i + 2 : 0;
+}
+
+function madeAbout(value: Time | null, next: number): Parsed<Time> | null {
+  return value === null ? null : { value: { ...value, about: true }, next };
 }
 
 function made(value: Time | null, next: number): Parsed<Time> | null {

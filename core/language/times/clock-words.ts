@@ -1,7 +1,7 @@
 import type { CueStrength } from './cue.ts';
 import { beFollows, countedAfter, idBefore } from './guards.ts';
 import { meridiemAt, timeOf } from './meridiem.ts';
-import { digitsAt, numberAt, type Parsed, type Scan, textAt } from './scan.ts';
+import { digitsAt, ishAt, numberAt, type Parsed, type Scan, textAt } from './scan.ts';
 import type { Clock } from './time-span.ts';
 
 type Time = Clock & { sort: 'time' };
@@ -85,7 +85,7 @@ function endsAt(scan: Scan, i: number): boolean {
 }
 
 function hourAt(scan: Scan, i: number): Parsed<number> | null {
-  const hour = numberAt(scan, i);
+  const hour = numberAt(scan, i) ?? ishAt(scan, i);
   if (hour === null || hour.value < 1 || hour.value > 12) return noonAt(scan, i);
   return hour;
 }

@@ -66,9 +66,8 @@ function listFrom(scan: Scan, first: Parsed<Clock>, cueWord: string): Parsed<Clo
   let sure = { count: 1, next };
   while (clocks.length < 24) {
     const at = pastAnd(scan, next);
-    if (at < 0) break;
-    const cued = textAt(scan, at) === 'at' && cueWord === 'at' ? at + 1 : at;
-    const more = clockAt(scan, cued, cued > at ? 'strong' : 'list');
+    const more = at < 0 ? clockBeside(scan, next) : listedAt(scan, at, cueWord);
+    if (at < 0 && more === null) break;
     if (more === null || hoursOfAnother(scan, more.next)) {
       if (numberAt(scan, at) !== null)
         return { value: { clocks: clocks.slice(0, sure.count) }, next: sure.next };
@@ -79,6 +78,17 @@ function listFrom(scan: Scan, first: Parsed<Clock>, cueWord: string): Parsed<Clo
     if (evident(more.value)) sure = { count: clocks.length, next };
   }
   return { value: { clocks }, next };
+}
+
+/** "9 10:30 2pm": with nothing between, only what is a time by itself. */
+function clockBeside(scan: Scan, i: number): Parsed<Clock> | null {
+  return digitsAt(scan, i) === '' ? null : clockAt(scan, i, 'none');
+}
+
+function listedAt(scan: Scan, i: number, cueWord: string): Parsed<Clock> | null {
+  const text = textAt(scan, i);
+  if (text === 'the') return clockAt(scan, i + 1, 'none');
+  return text === 'at' && cueWord === 'at' ? clockAt(scan, i + 1, 'strong') : clockAt(scan, i, 'list');
 }
 
 /** "At 9, 5 at 10:30": the 5 has a time of its own, so it is a tip. */

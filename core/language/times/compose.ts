@@ -2,6 +2,7 @@ import { clocksAt } from './clocks.ts';
 import { type Cue, cueAt, NO_CUE } from './cue.ts';
 import { daysAt } from './days.ts';
 import { idBefore, temperatureBefore } from './guards.ts';
+import { leadAt } from './lead.ts';
 import { partAfterDay, partAt } from './part.ts';
 import { digitsAt, type Scan, textAt } from './scan.ts';
 import { shiftAt } from './shift.ts';
@@ -23,10 +24,18 @@ type Order = TimeContext['dates'];
 /** The longest time phrase that begins at `i`: elements one after another, each filling what is still unsaid. */
 export function phraseFrom(scan: Scan, i: number, order: Order): TimeSpan | null {
   const draft: Draft = { bound: 'at', days: [], clocks: [], next: i };
-  if (!addShift(scan, i, draft) && !addNext(scan, i, draft, order)) return null;
+  if (!addLead(scan, i, draft) && !addShift(scan, i, draft) && !addNext(scan, i, draft, order)) return null;
   // No phrase of people has more than a handful of elements; the cap keeps the cost linear.
   for (let round = 0; round < 6; round++) if (!addMore(scan, draft, order)) break;
   return spanOf(i, draft);
+}
+
+function addLead(scan: Scan, i: number, draft: Draft): boolean {
+  const found = leadAt(scan, i);
+  if (found === null) return false;
+  draft.clocks = [found.value];
+  draft.next = found.next;
+  return true;
 }
 
 function addShift(scan: Scan, i: number, draft: Draft): boolean {
@@ -48,7 +57,7 @@ function addMore(scan: Scan, draft: Draft, order: Order): boolean {
       return true;
     }
   }
-  const comma = textAt(scan, draft.next) === ',';
+  const comma = /^[,:]$/.test(textAt(scan, draft.next));
   return addNext(scan, comma ? draft.next + 1 : draft.next, draft, order, comma);
 }
 
@@ -60,7 +69,7 @@ function addNext(scan: Scan, i: number, draft: Draft, order: Order, comma = fals
 }
 
 function addElement(scan: Scan, i: number, cue: Cue, draft: Draft, order: Order, comma: boolean): boolean {
-  if (draft.next === i - 1 && cue.word !== '' && addLateShift(scan, i, cue, draft)) return true;
+  if (LENGTH_CUES.has(cue.word) && addLateShift(scan, i, cue, draft)) return true;
   return (
     addDays(scan, i, cue, draft, order, comma) ||
     addPart(scan, i, cue, draft, comma) ||
@@ -68,9 +77,15 @@ function addElement(scan: Scan, i: number, cue: Cue, draft: Draft, order: Order,
   );
 }
 
+const LENGTH_CUES: ReadonlySet<string> = new Set(
+  'since until till til by from at about around roughly approximately approx ~'.split(' '),
+);
+
 /** "Since about an hour ago". */
 function addLateShift(scan: Scan, i: number, cue: Cue, draft: Draft): boolean {
   if (draft.days.length > 0 || hasClock(draft) || draft.part !== undefined) return false;
+  // "Went in about ten minutes ago": the "in" is the verb's.
+  if (/^(in|on|for|of|over|through|during)$/.test(textAt(scan, draft.next))) return false;
   if (!addShift(scan, i, draft)) return false;
   takeBound(draft, cue);
   return true;
@@ -123,7 +138,8 @@ function addPart(scan: Scan, i: number, cue: Cue, draft: Draft, comma: boolean):
 function addClocks(scan: Scan, i: number, cue: Cue, draft: Draft, comma: boolean): boolean {
   if (hasClock(draft) || (comma && cue.word !== 'at' && cue.word !== '')) return false;
   if (cue.word !== '' && temperatureBefore(scan, i - 1)) return false;
-  const found = clocksAt(scan, i, cue, draft.days.length > 0 || draft.part !== undefined);
+  const afterDay = draft.days.length > 0 || draft.part !== undefined;
+  const found = clocksAt(scan, i, cue, afterDay) ?? theClocksAt(scan, i, cue);
   if (found === null) return false;
   const { clocks, range } = found.value;
   draft.clocks = cue.about ? clocks.map(about) : clocks;
@@ -131,6 +147,11 @@ function addClocks(scan: Scan, i: number, cue: Cue, draft: Draft, comma: boolean
   else takeBound(draft, cue);
   draft.next = found.next;
   return true;
+}
+
+/** "For the 9.30", "the 9.30 scan": after "the" a dotted pair is a time, a bare number none. */
+function theClocksAt(scan: Scan, i: number, cue: Cue): ReturnType<typeof clocksAt> {
+  return textAt(scan, i) === 'the' ? clocksAt(scan, i + 1, { ...cue, strength: 'evident' }, false) : null;
 }
 
 function about(clock: Clock): Clock {

@@ -27,7 +27,7 @@ const CUES: ReadonlyMap<string, Omit<Cue, 'word'>> = new Map([
   ...cues('after', 'after', 'weak'),
   ...cues('from', 'since', 'range'),
   ...cues('between', 'at', 'range'),
-  ...cues('about around circa approx approximately roughly ~ nearly', 'at', 'weak', true),
+  ...cues('about around bout circa approx approximately roughly ~ nearly', 'at', 'weak', true),
   ...cues('on in for over during through of', 'at', 'evident'),
 ]);
 
@@ -64,6 +64,8 @@ function joined(cue: Cue | null, found: Omit<Cue, 'word'>, word: string): Cue {
 function nearAt(scan: Scan, i: number): Parsed<Cue> | null {
   const first = textAt(scan, i);
   if (first === 'gone') return near(i + 1);
+  if ((first === 'bang' || first === 'dead') && textAt(scan, i + 1) === 'on') return exact(i + 2);
+  if (first === 'at' && textAt(scan, i + 1) === 'like') return near(i + 2);
   if (!NEAR.has(first)) return null;
   const second = textAt(scan, i + 1);
   if (second === 'after' || second === 'before' || second === 'gone' || second === 'past') return near(i + 2);
@@ -72,6 +74,11 @@ function nearAt(scan: Scan, i: number): Parsed<Cue> | null {
 
 function near(next: number): Parsed<Cue> {
   return { value: { bound: 'at', strength: 'weak', about: true, word: 'near' }, next };
+}
+
+/** "Bang on 9". */
+function exact(next: number): Parsed<Cue> {
+  return { value: { bound: 'at', strength: 'strong', about: false, word: 'at' }, next };
 }
 
 function cues(

@@ -2,6 +2,7 @@ import { calendarParts } from './calendar.ts';
 import { countedAfter, gluedNumber, idBefore, mayFollow } from './guards.ts';
 import { digitsAt, gluedAt, type Parsed, type Scan, textAt } from './scan.ts';
 import type { Day, TimeContext } from './time-span.ts';
+import { whichAt } from './which.ts';
 import { BOLD_MONTHS, MONTH_WORDS, ORDINAL_WORDS } from './words.ts';
 
 export type DateDay = Day & { sort: 'date' };
@@ -81,8 +82,15 @@ function figuresAt(scan: Scan, i: number, cue: DateCue): Parsed<string> | null {
   if (digits.length > 2 || second.length > 2) return null;
   if (/^(20)?\d\d$/.test(third))
     return third.length === 4 || (cue.cued && mark === '/') ? joined(scan, i, i + 5) : null;
-  if (mark !== '/' || !cue.cued || third !== '' || countedAfter(scan, i + 3)) return null;
+  if (mark !== '/' || third !== '' || countedAfter(scan, i + 3)) return null;
+  if (!cue.cued && !onlyDate(Number(digits), Number(second), cue.order)) return null;
   return joined(scan, i, i + 3);
+}
+
+/** "24/11" can be nothing but a date where one figure is no month and the other is; "2/5" may be two tips. */
+function onlyDate(first: number, second: number, order: TimeContext['dates']): boolean {
+  const [day, month] = order === 'day-first' ? [first, second] : [second, first];
+  return day > 12 && day <= 31 && month >= 1 && month <= 12;
 }
 
 function joined(scan: Scan, from: number, to: number): Parsed<string> {
@@ -95,9 +103,16 @@ function joined(scan: Scan, from: number, to: number): Parsed<string> {
 function dayAlone(scan: Scan, i: number, cued: boolean): Parsed<DateDay> | null {
   if (!dayDigits(scan, i) || !cued || idBefore(scan, i)) return null;
   const next = pastOrdinal(scan, i + 1);
-  if (next === i + 1 || !dateMayEnd(scan, next)) return null;
-  return { value: { sort: 'date', day: Number(digitsAt(scan, i)) }, next };
+  if (next === i + 1 || !(dateMayEnd(scan, next) || textAt(scan, next) === 'of')) return null;
+  if (textAt(scan, next) === 'of' && textAt(scan, whichAt(scan, next + 1).next) !== 'month') return null;
+  const day = Number(digitsAt(scan, i));
+  const of = textAt(scan, next) === 'of' ? whichAt(scan, next + 1) : null;
+  if (of !== null && of.value !== 'plain' && textAt(scan, of.next) === 'month')
+    return { value: { sort: 'date', day, monthOffset: MONTH_OFFSETS[of.value] }, next: of.next + 1 };
+  return { value: { sort: 'date', day }, next };
 }
+
+const MONTH_OFFSETS = { last: -1, this: 0, next: 1 };
 
 const AFTER_DATE = new Set(
   (

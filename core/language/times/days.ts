@@ -2,15 +2,17 @@ import { type DateCue, dateMayEnd } from './date.ts';
 import { dayAt } from './day.ts';
 import { digitsAt, gluedAt, type Parsed, type Scan, textAt } from './scan.ts';
 import type { Day, DayRange } from './time-span.ts';
+import { MONTH_WORDS } from './words.ts';
 
 const TO: ReadonlySet<string> = new Set(['to', 'till', 'until', 'til', 'thru', 'through', '-', '--']);
 
 /** Days in the order said: one, a stretch ("24th to 2nd Jan", "Mon-Wed"), or a list ("Thursday and Friday"). */
 export function daysAt(scan: Scan, i: number, cue: DateCue, between: boolean): Parsed<DayRange[]> | null {
-  const first = rangeAt(scan, i, cue, between);
-  if (first === null) return null;
-  const days = [first.value];
-  let next = first.next;
+  const bare = bareListAt(scan, i, cue);
+  const first = bare === null ? rangeAt(scan, i, cue, between) : null;
+  const days = bare?.value ?? (first === null ? [] : [first.value]);
+  if (days.length === 0) return null;
+  let next = bare?.next ?? first?.next ?? i;
   while (days.length < 14) {
     const more = listedAt(scan, next, cue, days);
     if (more === null) break;
@@ -68,10 +70,61 @@ function bareFirstAt(scan: Scan, i: number, cue: DateCue, between: boolean): Par
 
 const AND: ReadonlySet<string> = new Set(['and', '&', ',', '+', '/', 'or']);
 
-function listedAt(scan: Scan, i: number, cue: DateCue, sofar: readonly DayRange[]): Parsed<DayRange> | null {
+function pastAnd(scan: Scan, i: number): number {
   let next = i;
   while (next < i + 2 && AND.has(textAt(scan, next))) next++;
+  return next;
+}
+
+/** A day of the month in figures that is nothing else. */
+function plainDay(scan: Scan, i: number): number {
+  const digits = digitsAt(scan, i);
+  return digits === '' || digits.length > 2 || Number(digits) > 31 ? 0 : Number(digits);
+}
+
+/** "24, 25 and 26 Dec": days of the month that come before its name. */
+function bareListAt(scan: Scan, i: number, cue: DateCue): Parsed<DayRange[]> | null {
+  const days: number[] = [];
+  let at = i;
+  while (days.length < 14 && plainDay(scan, at) > (days.at(-1) ?? 0)) {
+    const next = pastAnd(scan, at + 1);
+    if (next === at + 1) break;
+    days.push(plainDay(scan, at));
+    at = next;
+  }
+  if (days.length === 0) return null;
+  const last = dayAt(scan, at, { order: cue.order, cued: true });
+  if (last === null || last.value.sort !== 'date' || last.value.month === undefined) return null;
+  const { value } = last;
+  if (value.day <= (days.at(-1) ?? 0)) return null;
+  const all = [...days.map((day) => ({ first: { ...value, day } })), { first: value }];
+  return { value: all, next: last.next };
+}
+
+/** True where the list so far is a month and days after it ("Dec 24, 25"). */
+function monthFirst(scan: Scan, i: number): boolean {
+  for (let at = i - 1; at >= Math.max(0, i - 40); at--) {
+    if (MONTH_WORDS.has(textAt(scan, at))) return plainDay(scan, at - 1) === 0;
+    if (plainDay(scan, at) === 0 && !AND.has(textAt(scan, at)) && !/^(st|nd|rd|th)$/.test(textAt(scan, at)))
+      return false;
+  }
+  return false;
+}
+
+function listedAt(scan: Scan, i: number, cue: DateCue, sofar: readonly DayRange[]): Parsed<DayRange> | null {
+  const next = pastAnd(scan, i);
   if (next === i) return null;
+  const day = plainDay(scan, next);
+  const before = sofar.at(-1);
+  // "Dec 24, 25 and 26": the month was said first.
+  if (
+    day > 0 &&
+    before?.first.sort === 'date' &&
+    before.last === undefined &&
+    before.first.month !== undefined
+  )
+    if (day > before.first.day && dateMayEnd(scan, next + 1) && monthFirst(scan, i))
+      return { value: { first: { ...before.first, day } }, next: next + 1 };
   const more = rangeAt(scan, next, { order: cue.order, cued: true }, false);
   if (more === null || !sofar.every(({ first }) => mixes(first, more.value.first))) return null;
   return more;

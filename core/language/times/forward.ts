@@ -45,13 +45,16 @@ function shifted(shift: NonNullable<TimeSpan['shift']>, context: TimeContext): F
 function saidDays(span: TimeSpan, today: LocalDate): { days: LocalDate[]; doubt: Doubt | undefined } {
   const dates = new Set<LocalDate>();
   let doubt: Doubt | undefined;
+  // A list runs forward: "the 24th, 25th and 26th" said on the 25th are all of next month.
+  let from = today;
   for (const range of span.days) {
-    const found = rangeDates(range, today, 1);
+    const found = rangeDates(range, from, 1);
     doubt ??= found.doubt ?? (found.to < today ? 'contradiction' : undefined);
     // "Out till Friday": from today, Friday included.
     const until = span.bound === 'until' && range.last === undefined && span.clocks.length === 0;
-    const from = until && found.to >= today ? today : found.from;
-    for (const date of everyDate({ from, to: found.to })) if (date >= today) dates.add(date);
+    const first = until && found.to >= today ? today : found.from;
+    for (const date of everyDate({ from: first, to: found.to })) if (date >= today) dates.add(date);
+    if (found.to > from) from = found.to;
   }
   const days = [...dates].sort();
   return { days: days.length === 0 && span.days.length > 0 ? [today] : days, doubt };
@@ -95,7 +98,9 @@ function onDays(
   const { at, zone } = context;
   const day = days[0] ?? localDateOf(at, zone);
   const hours = openAndShut(span, day, filled.role, context);
-  const minutes = hours === null ? clockMinutes(span, day, filled.role, context) : [];
+  // "Two scans from 2": a beginning is a time of the day as well; an end is not.
+  const moments = hours === null || (filled.role === 'time' && hours.shut === undefined);
+  const minutes = moments ? clockMinutes(span, day, filled.role, context) : [];
   const first = hours?.start ?? minutes[0];
   const assumed = span.clocks.some(isOpen) ? [...filled.assumed, 'half' as const] : filled.assumed;
   const { open, shut } = hours ?? {};
@@ -137,7 +142,8 @@ function openAndShut(span: TimeSpan, day: LocalDate, role: Role, context: TimeCo
   }
   const clock = span.clocks[0];
   if (clock === undefined || span.clocks.length > 1) return null;
-  const ends = role === 'shut' || (role === 'time' && (span.bound === 'until' || span.bound === 'by'));
+  // "Open till 8" tells the end, whatever the verb.
+  const ends = role === 'shut' || span.bound === 'until' || (role === 'time' && span.bound === 'by');
   const begins = role === 'open' || (role === 'time' && (span.bound === 'since' || span.bound === 'after'));
   if (!ends && !begins) return null;
   const minute = chosenMinute(clock, day, { role: ends ? 'shut' : 'open', part: span.part }, context);

@@ -14,15 +14,36 @@ const WEEK_OF = phraseTable(
 export function longerAt(scan: Scan, i: number, cue: DateCue): Parsed<Day> | null {
   const text = textAt(scan, i);
   const which = whichAt(scan, i);
-  if (which.next === i && !/^(the|all|week|w|wc|wk|20\d\d)$/.test(text) && !MONTH_WORDS.has(text))
+  if (
+    which.next === i &&
+    !/^(the|all|week|w|wc|wk|end|start|beginning|middle|20\d\d)$/.test(text) &&
+    !MONTH_WORDS.has(text)
+  )
     return null;
   return (
+    endOfAt(scan, i, cue) ??
     weekOfAt(scan, i, cue) ??
     runAt(scan, which) ??
     unitAt(scan, i, which) ??
     monthAt(scan, which, cue) ??
     yearAt(scan, i, cue)
   );
+}
+
+/** "End of the week", "start of next month": the whole of it, for no day of it was said. */
+function endOfAt(scan: Scan, i: number, cue: DateCue): Parsed<Day> | null {
+  const start = textAt(scan, i) === 'the' ? i + 1 : i;
+  if (!/^(end|start|beginning|middle)$/.test(textAt(scan, start)) || textAt(scan, start + 1) !== 'of')
+    return null;
+  const unit = /^(week|month|year)$/.test(textAt(scan, start + 2)) ? start + 2 : start + 3;
+  const which = whichAt(scan, start + 2);
+  const sort = textAt(scan, which.next > start + 2 ? which.next : unit);
+  if (sort === 'week' || sort === 'month' || sort === 'year')
+    return {
+      value: { sort, offset: OFFSETS[which.value] },
+      next: (which.next > start + 2 ? which.next : unit) + 1,
+    };
+  return which.next > start + 2 ? monthAt(scan, which, cue) : null;
 }
 
 function weekOfAt(scan: Scan, i: number, cue: DateCue): Parsed<Day> | null {

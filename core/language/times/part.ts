@@ -22,18 +22,18 @@ const PHRASES = meanings<PartSaid>([
     { part: 'afternoon', day: TODAY },
     'this afternoon | this arvo | this aft | this pm | the arvo | this avo | all afternoon | arvo | sarvo | early this afternoon | late this afternoon',
   ],
-  [{ part: 'evening', day: TODAY }, 'this evening | this eve | tonight | tonite | 2nite'],
+  [{ part: 'evening', day: TODAY }, 'this evening | this eve | tonight | tonite | 2 nite'],
   [{ part: 'night', day: YESTERDAY }, 'last night | last evening | overnight'],
   [{ part: 'afternoon', day: YESTERDAY }, 'yesterday arvo'],
   [{ part: 'night', day: TOMORROW }, 'tomorrow night'],
   [
     { part: 'early' },
-    'first thing | first off | 1st thing | first thing in the morning | first thing in morning | bright and early',
+    'first thing | first off | 1 st thing | first thing in the morning | first thing in morning | bright and early',
   ],
   [{ part: 'earlier' }, 'earlier | earlier on | earlier today | earlier in the day | so far today'],
   [{ part: 'later' }, 'later | later on | later today | later in the day'],
   [{ part: 'lunch' }, 'lunchtime | lunch time | lunch - time | dinnertime'],
-  [{ part: 'day', day: TODAY }, 'all day | all day today'],
+  [{ part: 'day' }, 'all day | all day long | the whole day'],
 ]);
 
 /** Only after a day or a fitting cue: "morning all" is a greeting, "lunch" a meal. */

@@ -41,6 +41,10 @@ function occurrences(day: DateDay, today: LocalDate, direction: -1 | 1): LocalDa
   }
   const year = Number(today.slice(0, 4));
   const month = Number(today.slice(5, 7));
+  if (day.monthOffset !== undefined) {
+    const date = inMonth(year, month + day.monthOffset, day.day);
+    return date === null ? [] : [date];
+  }
   const found: LocalDate[] = [];
   // A 31st comes every other month at worst; what happened on "Mon 14th" was hardly months ago, what is planned may be.
   const tries = day.month !== undefined ? 2 : direction < 0 ? 3 : 4;

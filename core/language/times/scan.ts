@@ -50,3 +50,11 @@ export function numberAt(scan: Scan, i: number): Parsed<number> | null {
     ? { value: tens + ones, next: dash + 1 }
     : { value: tens, next: i + 1 };
 }
+
+/** "Elevenish" in one word. */
+export function ishAt(scan: Scan, i: number): Parsed<number> | null {
+  const text = textAt(scan, i);
+  if (!text.endsWith('ish')) return null;
+  const value = NUMBER_WORDS.get(text.slice(0, -3));
+  return value === undefined ? null : { value, next: i + 1 };
+}

@@ -74,6 +74,7 @@ function inAt(scan: Scan, i: number): Parsed<Shifted> | null {
   const about = /^(about|around|roughly|another|approx|like|say)$/.test(textAt(scan, i)) ? i + 1 : i;
   const length = lengthAt(scan, about);
   if (length !== null) {
+    if (/^(ago|back|earlier)$/.test(textAt(scan, length.next))) return null;
     // "20 degrees in 5 min flat" is no appointment; "in an hour's time" is.
     const own =
       textAt(scan, length.next) === "'s" || textAt(scan, length.next) === "'" ? length.next + 1 : length.next;

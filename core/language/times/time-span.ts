@@ -70,6 +70,8 @@ export type Day =
       readonly day: number;
       readonly month?: number;
       readonly year?: number;
+      /** "The 24th of last month" −1. */
+      readonly monthOffset?: number;
       /** Said beside it ("Mon 14th"): picks the month where none was said. */
       readonly weekday?: number;
     }
@@ -99,9 +101,8 @@ export type Clock =
       /** "About 5", "5ish". */
       readonly about: boolean;
     }
-  /** "At opening", "end of play": of the day meant, by the opening hours. */
-  | { readonly sort: 'opening' }
-  | { readonly sort: 'closing' };
+  /** "At opening", "end of play": of the day meant, by the opening hours; "an hour before close" has a `lead` of −60 minutes. */
+  | { readonly sort: 'opening' | 'closing'; readonly lead?: number };
 
 export type DayPart =
   | 'day'

@@ -39,6 +39,8 @@ export const SPAN_CASES: readonly (readonly [note: string, words: string])[] = [
   ['tip 5 fitted 20 mins ago in room 2', '20 mins ago'],
   ['load 7 passed at 9am, strip turned', 'at 9am'],
   ['A and B both wiped at 12.15', 'at 12.15'],
+  ['on 3 Dec, 4 and 6 are dirty', 'on 3 Dec'],
+  ['tip 5 went in about ten mins ago', 'about ten mins ago'],
   ['used tip 4 on the 3rd, same patient', 'on the 3rd'],
 ];
 
@@ -127,6 +129,12 @@ export const SILENT_CASES: readonly string[] = [
   '1,200 cycles',
   'v2.10.3',
   'phone 0161 496 0000',
+  '0161 496 0000',
+  '17.50 in surgery 2',
+  '18.25 at north',
+  '1200 cycles left',
+  'load 118 out',
+  '9.5 in the steri room',
   'page 10',
   'lunch was nice',
   'had lunch with Tom',
