@@ -71,8 +71,8 @@ function keeperOf(n: number, met: Person[], taken: Text[], people: People, texts
       met.push(person);
       return `p${person.p}`;
     },
-    text: (text) => {
-      const { entry, sealed } = texts.take(text, n);
+    text: (text, json) => {
+      const { entry, sealed } = texts.take(text, n, json);
       taken.push(entry);
       return { ref: entry.k, sealed };
     },

@@ -1,33 +1,57 @@
+import { forgotten } from './erasable.ts';
 import { parseLine } from './line.ts';
 import type { People } from './people.ts';
 import { openLine } from './seal.ts';
-import type { Texts } from './texts.ts';
+import type { Text, Texts } from './texts.ts';
 
-/** What to forget: a person's name, or what was typed in one line of the record. */
+/** What to forget: a person's name (and where it stands in texts), or what was typed or said in one line. */
 export type ForgetWhat = { person: string } | { line: number };
 
 /** What was erased. */
 export interface Forgetting {
-  /** The pseudonym that stands in the chain, where a person was forgotten. */
+  /** The pseudonym that stands for the person from now on; null where no line names them. */
   pseudonym: string | null;
-  /** How many texts were erased. */
+  /** How many texts were erased, or lost the name. */
   texts: number;
 }
 
-/** Erases from the tables beside the chain. Throws where the disk will not; then nothing is erased. */
+/**
+ * Erases from the tables beside the chain. A name is taken out of every text too, as a word of its own. Throws where
+ * the disk will not; done again, it does what is left.
+ */
 export function forgetIn(
   people: People,
   texts: Texts,
   what: ForgetWhat,
   refsOf: (n: number) => number[],
 ): Forgetting {
-  if ('person' in what) {
-    const person = people.find(what.person);
-    if (person === null || !people.forget(person)) return { pseudonym: null, texts: 0 };
-    return { pseudonym: `p${person.p}`, texts: 0 };
+  if ('line' in what) {
+    const refs = new Set(refsOf(what.line));
+    if (refs.size === 0) return { pseudonym: null, texts: 0 };
+    return { pseudonym: null, texts: texts.forget((text) => (refs.has(text.k) ? blank(text) : text.text)) };
   }
-  const refs = refsOf(what.line);
-  return { pseudonym: null, texts: refs.length === 0 ? 0 : texts.forget(new Set(refs)) };
+  const person = people.find(what.person);
+  const pseudonym = person === null ? null : `p${person.p}`;
+  const gone = texts.forget((text) => without(text, what.person, pseudonym ?? forgotten));
+  if (person !== null) people.forget(person);
+  return { pseudonym, texts: gone };
+}
+
+/** Nothing; of JSON, the same shape with nothing said in it. */
+function blank(text: Text): string | null {
+  if (!text.json || text.text === null) return null;
+  return JSON.stringify(JSON.parse(text.text), (_, value) => (typeof value === 'string' ? forgotten : value));
+}
+
+/** A text with a name taken out where it stands as a word of its own ("Ann", not "Annual"). */
+function without(text: Text, name: string, stands: string): string | null {
+  if (text.text === null || name === '') return text.text;
+  const said = text.json ? JSON.stringify(name).slice(1, -1) : name;
+  if (!text.text.includes(said)) return text.text;
+  const literal = said.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
+  const word = new RegExp(`(?<![\\p{L}\\p{N}])${literal}(?![\\p{L}\\p{N}])`, 'gu');
+  // A chat identity stays one, so that what is read as one still reads.
+  return text.text.replace(word, () => (name.startsWith('@') ? `@${stands}:forgotten` : stands));
 }
 
 /** The numbers under which the texts of a line are kept; null where the text is not line `n`. */

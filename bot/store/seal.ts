@@ -1,22 +1,30 @@
-/** Keys under which a string, or each string of an array, is a person or what somebody typed. */
-const personal: ReadonlyMap<string, 'person' | 'text'> = new Map([
+/** How a value is personal: a person, what somebody typed, or words of ours about them, in any shape. */
+type Personal = 'person' | 'text' | 'whole';
+
+/** Keys under which a string, or each string of an array, is personal; `whole` takes in all that is under the key. */
+const personal: ReadonlyMap<string, Personal> = new Map([
   ['from', 'person'],
   ['by', 'person'],
   ['person', 'person'],
   ['person_to', 'person'],
+  ['author', 'person'],
   ['mentions', 'person'],
   ['text', 'text'],
   ['html', 'text'],
   ['reason', 'text'],
   ['raw', 'text'],
+  ['words', 'text'],
+  ['caption', 'text'],
+  ['file', 'text'], // the practice file, which names people
+  ['message', 'whole'],
 ]);
 
 /** Where people and texts go when they are taken out of a turn. */
 export interface Keeper {
   /** The pseudonym (`p1`, …) of a person, the same each time. */
   person(name: string): string;
-  /** What stands in the line for a text: a salted commitment and the number it is kept under. */
-  text(text: string): { ref: number; sealed: string };
+  /** What stands in the line for a text: a salted commitment and the number it is kept under. `json`: it is JSON. */
+  text(text: string, json: boolean): { ref: number; sealed: string };
 }
 
 /** Where they come from when they are put back. */
@@ -34,8 +42,7 @@ export interface SealedTurn {
 }
 
 /**
- * Takes people's names and free text out of a turn (keys from, by, person, person_to, mentions; text, html,
- * reason, raw, at any depth) while writing it as canonical JSON (RFC 8785) in one pass: the copy and the second
+ * Takes people's names and free text out of a turn (by the keys above, at any depth) while writing it as canonical JSON (RFC 8785) in one pass: the copy and the second
  * walk of a general writer cost a quarter of an append. Gives the text, well-formed, and the JSON Pointers of
  * what was taken. Throws a TypeError on what JSON cannot hold.
  */
@@ -59,6 +66,7 @@ function written(value: unknown, key: string, sealing: Sealing): string | undefi
     return kind === undefined ? writtenString(value, sealing) : writtenPersonal(value, kind, sealing);
   }
   if (!isBag(value)) return writtenPlain(value, sealing);
+  if (personal.get(key) === 'whole') return writtenWhole(value, sealing);
   if (typeof value.toJSON === 'function') {
     sealing.changed = true;
     return written(value.toJSON(key), key, sealing);
@@ -97,13 +105,20 @@ function writtenString(value: string, sealing: Sealing): string {
   return simple.test(value) ? `"${value}"` : JSON.stringify(wellFormed(value, sealing));
 }
 
-function writtenPersonal(value: string, kind: 'person' | 'text', sealing: Sealing): string {
+function writtenPersonal(value: string, kind: Personal, sealing: Sealing): string {
   const { path, pointers, keeper } = sealing;
   const text = wellFormed(value, sealing);
   pointers.push(pointerOf(path));
   if (kind === 'person') return `"${keeper.person(text)}"`;
-  const { ref, sealed } = keeper.text(text);
+  const { ref, sealed } = keeper.text(text, false);
   return `{"ref":${ref},"sealed":"${sealed}"}`;
+}
+
+function writtenWhole(value: object, sealing: Sealing): string {
+  sealing.pointers.push(pointerOf(sealing.path));
+  sealing.changed = true; // as it is not looked into, what JSON leaves out of it is not known
+  const { ref, sealed } = sealing.keeper.text(JSON.stringify(value), true);
+  return `{"json":true,"ref":${ref},"sealed":"${sealed}"}`;
 }
 
 function wellFormed(value: string, sealing: Sealing): string {
@@ -184,7 +199,18 @@ function openAt(line: { turn: unknown }, steps: readonly string[], opener: Opene
 function opened(kept: unknown, opener: Opener): unknown {
   if (typeof kept === 'string') return opener.nameOf(kept);
   const ref = memberOf(kept, 'ref');
-  return typeof ref === 'number' ? opener.textOf(ref) : kept;
+  if (typeof ref !== 'number') return kept;
+  const text = opener.textOf(ref);
+  return memberOf(kept, 'json') === true ? parsed(text) : text;
+}
+
+/** Empty where what was kept is lost: whoever shows it then shows nothing. */
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return [];
+  }
 }
 
 /** What a JSON Pointer points to in a turn, or undefined. */

@@ -2,10 +2,14 @@ import { commitment, type ErasableFile, forgotten, lost, newSalt } from './erasa
 import type { FsLike } from './fs-port.ts';
 import { readLines } from './read-lines.ts';
 
-/** A free text as kept beside the chain, under number `k`, of line `n`; null once forgotten. */
+/**
+ * A free text as kept beside the chain, under number `k`, of line `n`. Once it is forgotten, in whole or in part, its
+ * salt is null: it need not fit its commitment any more. `json`: the text is JSON, and stays so.
+ */
 export interface Text {
   k: number;
   n: number;
+  json: boolean;
   text: string | null;
   salt: string | null;
 }
@@ -47,9 +51,9 @@ export class Texts {
   }
 
   /** A new entry for a text of line `n`, in memory only: `keep` writes it. */
-  take(text: string, n: number): { entry: Text; sealed: string } {
+  take(text: string, n: number, json: boolean): { entry: Text; sealed: string } {
     const salt = newSalt();
-    return { entry: { k: this.#next++, n, text, salt }, sealed: commitment(salt, text) };
+    return { entry: { k: this.#next++, n, json, text, salt }, sealed: commitment(salt, text) };
   }
 
   /** Writes and syncs texts taken. */
@@ -68,16 +72,17 @@ export class Texts {
     this.#blockEnd = 0;
   }
 
-  /** Erases texts by their numbers; gives how many there were to erase. */
-  forget(numbers: ReadonlySet<number>): number {
+  /** Erases what `less` gives less of; gives how many there were. Of JSON, the shape must stay. */
+  forget(less: (text: Text) => string | null): number {
     let gone = 0;
     this.#block.clear();
     this.#blockEnd = 0;
     this.#file.rewrite((line) => {
       const text = readText(line);
-      if (text === null || text.text === null || !numbers.has(text.k)) return line;
+      const left = text === null ? null : less(text);
+      if (text === null || left === text.text) return line;
       gone++;
-      return JSON.stringify({ ...text, text: null, salt: null });
+      return JSON.stringify({ ...text, text: left, salt: null });
     });
     return gone;
   }
@@ -164,7 +169,7 @@ export function readText(line: string): Text | null {
     if (typeof k !== 'number' || typeof n !== 'number') return null;
     const text = 'text' in read && typeof read.text === 'string' ? read.text : null;
     const salt = 'salt' in read && typeof read.salt === 'string' ? read.salt : null;
-    return { k, n, text, salt };
+    return { k, n, json: 'json' in read && read.json === true, text, salt };
   } catch {
     return null; // verify says which line of the journal misses it
   }

@@ -68,6 +68,45 @@ describe('the record', () => {
     expect(verifyRecord(folder)).toMatchObject({ fault: null, forgotten: 2, head: { n: 3 } });
   });
 
+  it('takes a forgotten name out of every text, and keeps the shape of what was said', () => {
+    const folder = newFolder();
+    const store = openStore(folder);
+    const message = [{ line: ['Ann', { strong: 'Annual count' }] }, { points: [['by Ann, Ann.']] }];
+    store.append([
+      sampleTurn(0, {
+        by: 'Ann',
+        text: 'Ann and Joann',
+        effects: [{ key: 'a', message }],
+        file: 'people: ["@ann:x.org"]',
+      }),
+      sampleTurn(1, { by: 'Ann', effects: [{ key: 'b', message }] }),
+    ]);
+    expect(store.line(1)?.turn).toMatchObject({ effects: [{ message }] });
+    expect(readFileSync(join(folder, 'journal', '2026-11.jsonl'), 'utf8')).not.toContain('Ann');
+    const { pseudonym } = store.forget({ person: 'Ann' });
+    expect(store.forget({ person: '@ann:x.org' })).toEqual({ pseudonym: null, texts: 1 });
+    expect(store.line(1)?.turn).toMatchObject({
+      by: '(forgotten)',
+      text: `${pseudonym} and Joann`,
+      file: 'people: ["@(forgotten):forgotten"]',
+      effects: [
+        {
+          message: [
+            { line: [pseudonym, { strong: 'Annual count' }] },
+            { points: [[`by ${pseudonym}, ${pseudonym}.`]] },
+          ],
+        },
+      ],
+    });
+    expect(store.forget({ line: 2 })).toEqual({ pseudonym: null, texts: 1 });
+    const gone = '(forgotten)';
+    expect(store.line(2)?.turn).toMatchObject({
+      effects: [{ key: 'b', message: [{ line: [gone, { strong: gone }] }, { points: [[gone]] }] }],
+    });
+    store.close();
+    expect(verifyRecord(folder)).toMatchObject({ fault: null, forgotten: 5 });
+  });
+
   it('begins a file each month and never goes back to a closed one', () => {
     const folder = newFolder();
     const store = openStore(folder);
@@ -222,8 +261,8 @@ describe('the snapshot', () => {
     const folder = newFolder();
     const store = openStore(folder);
     // Past 32 MiB a start reads only what came after the snapshot.
-    const file = 'sites: [quay] '.repeat(1700);
-    const burst = Array.from({ length: 100 }, () => ({ at: '2026-11-01T08:00:00Z', turn: { file } }));
+    const filler = 'sites: [quay] '.repeat(1700);
+    const burst = Array.from({ length: 100 }, () => ({ at: '2026-11-01T08:00:00Z', turn: { filler } }));
     for (let i = 0; i < 15; i++) store.append(burst);
     store.saveSnapshot({});
     store.close();
