@@ -34,10 +34,24 @@ export function loadsNamed(state: State, name: LoadName): LoadState[] {
   return loads;
 }
 
-/** The load that people mean by a number now: its key itself, else the open one, else the latest. */
+/**
+ * The loads that a number may mean now: the latest of each autoclave. One that was never given its result and whose number
+ * has come round again is not meant.
+ */
+export function loadsMeant(state: State, name: LoadName): LoadState[] {
+  const latest = new Map<string | null, LoadState>();
+  for (const load of loadsNamed(state, name)) latest.set(load.autoclave, load);
+  return [...latest.values()];
+}
+
+/** The load that people mean by a number, `big/118` or a key: the open one, else the latest. */
 export function loadMeant(state: State, text: string): LoadState | undefined {
   const byKey = state.loads.get(text);
   if (byKey !== undefined) return byKey;
-  const loads = loadsNamed(state, loadName(text));
-  return loads.findLast((each) => each.status === 'open') ?? loads.at(-1);
+  const loads = loadsMeant(state, loadName(text));
+  return loads.findLast((each) => each.finished === null) ?? loads.sort(earlierFirst).at(-1);
+}
+
+function earlierFirst(a: LoadState, b: LoadState): number {
+  return (a.finished?.at ?? 0) - (b.finished?.at ?? 0);
 }

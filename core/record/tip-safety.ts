@@ -1,6 +1,6 @@
 import { ruleValue } from '../rules/defaults/rule-value.ts';
 import type { Instant } from '../time/instant.ts';
-import { addDays, addYears, type LocalDate } from '../time/local-date.ts';
+import { addDays, addMonths, type LocalDate } from '../time/local-date.ts';
 import type { LoadState, State, SterileSince, TipState, UnsafeReason, UnsafeWhy } from './state.ts';
 import { dateAt } from './where.ts';
 
@@ -60,7 +60,7 @@ function addLoad(
   load: LoadState,
   add: (why: UnsafeWhy, mark: UnsafeReason['mark'], load: string) => void,
 ): void {
-  if (tip.openLoads.length > 0) add('load-open', load.started, load.key);
+  if (tip.openLoads.includes(load.key)) add('load-open', load.started, load.key);
   else if (load.status === 'doubted') add('load-doubted', load.doubt, load.key);
   else if (load.status === 'needs-release' && tip.sterile === null)
     add('load-needs-release', load.finished, load.key);
@@ -79,19 +79,6 @@ export function goodUntil(state: State, tip: TipState, sterile: SterileSince): L
   const wrapped = ruleValue(practice, 'wrapped', { site }) === 'always' || sterile.bagged;
   if (!wrapped) return addDays(date, ruleValue(practice, 'unwrappedGoodDays', { site }) - 1);
   return addMonths(date, ruleValue(practice, 'wrappedGoodMonths', { site }));
-}
-
-function addMonths(date: LocalDate, months: number): LocalDate {
-  const month = Number(date.slice(5, 7)) - 1 + months;
-  const year = addYears(date, Math.floor(month / 12));
-  const first = `${year.slice(0, 4)}-${String((month % 12) + 1).padStart(2, '0')}-01`;
-  const last = addDays(monthAfter(first), -1);
-  const same = `${first.slice(0, 8)}${date.slice(8)}`;
-  return same > last ? last : same;
-}
-
-function monthAfter(first: LocalDate): LocalDate {
-  return `${addDays(first, 31).slice(0, 8)}01`;
 }
 
 /** "From then it is warned of and not counted as sterile stock, though its state stays `sterile`." */

@@ -117,7 +117,7 @@ export function takeOff(step: Step, tip: TipState, why: 'removed' | 'fitted-else
   tip.lastContact = mark;
   tip.sent = null;
   tip.sterile = null;
-  if (!tip.usedSinceFitted) addNeed(tip, why, mark);
+  if (!tip.usedSinceFitted || scanner === undefined) addNeed(tip, why, mark);
   setStage(tip, 'used', mark);
 }
 

@@ -24,11 +24,11 @@ function end(step: Step, load: LoadState, tip: TipState, first: boolean): void {
 
 /** Nothing has been noted of the tip since that load left it as it is. */
 function isUntouched(tip: TipState, load: LoadState): boolean {
-  if (tip.load !== load.key || tip.openLoads.length > 0 || tip.sent !== null) return false;
+  if (tip.load !== load.key || tip.sent !== null) return false;
   if (tip.stage === 'in-load') return true;
-  const failed = tip.needs.some((each) => each.why === 'load-failed' && each.load === load.key);
-  const since = load.finished?.at ?? 0;
-  return tip.stage === 'used' && failed && (tip.lastContact === null || tip.lastContact.at <= since);
+  // What was noted after the failure (used, dropped, failed at inspection) comes behind it in the list.
+  const last = tip.needs.at(-1);
+  return tip.stage === 'used' && last?.why === 'load-failed' && last.load === load.key;
 }
 
 /** Passed: sterile, those that are still as the load left them. */
@@ -38,7 +38,8 @@ export function passTips(step: Step, load: LoadState, first: boolean): void {
     if (tip.sent !== null && (sent === null || tip.sent.at < sent.at)) sent = tip.sent;
     const takesPart = first && tip.openLoads.includes(load.key);
     end(step, load, tip, first);
-    if (takesPart ? tip.openLoads.length > 0 : !isUntouched(tip, load)) continue;
+    // Said to be in another load since: that one decides.
+    if (takesPart ? tip.load !== load.key : !isUntouched(tip, load)) continue;
     if (load.wet) {
       addNeed(tip, 'load-wet', step.mark, load.key);
       setStage(tip, 'used', step.mark);
@@ -60,8 +61,10 @@ export function waitTips(step: Step, load: LoadState, first: boolean): void {
 /** Failed: not sterile. One that has gone on since keeps its place on the way round. */
 export function failTips(step: Step, load: LoadState, first: boolean): void {
   for (const tip of members(step, load)) {
+    const open = tip.openLoads.includes(load.key);
     end(step, load, tip, first);
-    if (tip.load !== load.key) continue;
+    // In two loads at once and the other one passed: the one that failed counts.
+    if (tip.load !== load.key && !(open && tip.stage === 'sterile')) continue;
     unsterile(tip, step.mark, 'load-failed', load.key);
     tip.loadsSinceUse = [];
   }

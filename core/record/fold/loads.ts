@@ -1,5 +1,5 @@
 import { DAY } from '../../time/instant.ts';
-import { loadName, loadsNamed, newLoadKey } from '../load-key.ts';
+import { loadName, loadsMeant, newLoadKey } from '../load-key.ts';
 import { type LoadState, UNNAMED } from '../state.ts';
 import { isBack, setStage } from '../tip-change.ts';
 import { reasonsAgainst } from '../tip-safety.ts';
@@ -21,12 +21,12 @@ export const loadSteps = {
       ...loadName(said.load),
       ...(said.autoclave === undefined ? {} : { autoclave: said.autoclave }),
     };
-    const known = loadsNamed(step.state, name);
-    const open = known.findLast(
+    const known = loadsMeant(step.state, name);
+    const open = known.filter(
       (each) =>
         each.finished === null && each.started !== null && step.mark.at - each.started.at <= SAME_OPEN_LOAD,
     );
-    const load = open ?? openLoad(step, name.number, name.autoclave, known.at(-1));
+    const load = open.at(-1) ?? openLoad(step, name.number, name.autoclave, known.at(-1));
     addTips(step, load.key, said.tips ?? []);
   },
   'load-finished': (step, said) => {
@@ -34,20 +34,18 @@ export const loadSteps = {
       ...loadName(said.load),
       ...(said.autoclave === undefined ? {} : { autoclave: said.autoclave }),
     };
-    const known = loadsNamed(step.state, name);
+    const known = loadsMeant(step.state, name);
     const open = known.filter((each) => each.finished === null);
-    const autoclaves = new Set(open.map((each) => each.autoclave));
-    if (name.autoclave === null && autoclaves.size > 1) {
-      const items = open.map(
+    const meant = open.length > 0 ? open : known.filter((each) => isOf(each, said.outcome, step));
+    if (meant.length > 1) {
+      const items = meant.map(
         (each) => `load:${each.autoclave === null ? '' : `${each.autoclave}/`}${each.number}`,
       );
-      const loads = open.map((each) => each.key);
+      const loads = meant.map((each) => each.key);
       found(step, { kind: 'load-ambiguous', items, number: name.number, loads });
       return;
     }
-    const latest = known.at(-1);
-    const again = latest !== undefined && isOf(latest, said.outcome, step) ? latest : undefined;
-    const load = open.at(-1) ?? again ?? newLoad(step, name.number, name.autoclave, false);
+    const load = meant[0] ?? newLoad(step, name.number, name.autoclave, false);
     if (load.tips.length === 0 && load.started === null && load.results.length === 0)
       found(step, { kind: 'load-without-tips', items: [`load:${said.load}`], load: load.key });
     takeResult(step, load.key, said);
@@ -115,9 +113,13 @@ function newLoad(step: Step, number: string, autoclave: string | null, started: 
 function addTips(step: Step, key: string, ids: readonly string[]): void {
   const { state, mark } = step;
   for (const tip of tipsOf(step, ids)) {
-    if (tip.openLoads.includes(key)) continue;
     const load = state.loads.get(key);
     if (load === undefined) return;
+    // Told again: of several loads that it is said to be in, the one named last decides.
+    if (tip.openLoads.includes(key)) {
+      tip.load = key;
+      continue;
+    }
     if (tip.scanner !== null) takeOff(step, tip);
     isBack(tip, mark);
     tip.departed = null;
@@ -140,6 +142,7 @@ function addTips(step: Step, key: string, ids: readonly string[]): void {
     tip.openLoads = [...tip.openLoads, key];
     tip.loadsSinceUse = [...tip.loadsSinceUse.slice(-7), key];
     tip.sterile = null;
+    tip.usedSinceFitted = false;
     addTo(state.history.tipLoads, tip.id, key);
     const tips = load.tips.includes(tip.id) ? load.tips : [...load.tips, tip.id];
     // Put in again after it had come out: part of it once more.

@@ -23,7 +23,7 @@ export function recall(step: Step, load: LoadState): string[] {
   const recalled: string[] = [];
   for (const id of load.tips) {
     const tip = state.tips.get(id);
-    if (tip === undefined || tip.load !== load.key || tip.openLoads.length > 0) continue;
+    if (tip === undefined || tip.load !== load.key) continue;
     unsterile(tip, mark, 'recalled', load.key);
     recalled.push(id);
   }

@@ -78,7 +78,7 @@ function takeOn(step: Step, tip: TipState): boolean {
   isBack(tip, step.mark);
   if (tip.scanner !== null) takeOff(step, tip);
   tip.departed = null;
-  return tip.openLoads.length === 0;
+  return tip.load === null || tip.stage !== 'in-load' || !tip.openLoads.includes(tip.load);
 }
 
 /** A step on the way round: from here only a load, or coming back from one, makes it sterile. */
@@ -127,16 +127,15 @@ function reasonsToRefuse(step: Step, tip: TipState): UnsafeReason[] {
   if (tip.retired !== null) reasons.push({ why: 'retired', mark: tip.retired.mark, load: null });
   if (tip.missing !== null) reasons.push({ why: 'missing', mark: tip.missing, load: null });
   if (tip.scanner !== null) reasons.push({ why: 'fitted', mark: tip.fitted, load: null });
-  if (tip.openLoads.length > 0) {
-    const key = tip.openLoads.at(-1) ?? null;
-    const mark = key === null ? null : (step.state.loads.get(key)?.started ?? null);
-    reasons.push({ why: 'load-open', mark, load: key });
+  const load = tip.load === null ? undefined : step.state.loads.get(tip.load);
+  if (load !== undefined && load.finished === null) {
+    // Even of one that it has left: what came back may be that load, of which no result is known.
+    reasons.push({ why: 'load-open', mark: load.started, load: load.key });
     return reasons;
   }
   // Sent after that, it has been through the autoclave again: with no load named, taken as said.
   if (tip.sent !== null) return reasons;
   for (const { why, mark, load } of tip.needs) reasons.push({ why, mark, load });
-  const load = tip.load === null ? undefined : step.state.loads.get(tip.load);
   if (load?.status === 'doubted') reasons.push({ why: 'load-doubted', mark: load.doubt, load: load.key });
   else if (load?.status === 'needs-release' && tip.stage === 'in-load')
     reasons.push({ why: 'load-needs-release', mark: load.finished, load: load.key });
