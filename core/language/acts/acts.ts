@@ -1,0 +1,189 @@
+import type { Clause } from '../clause.ts';
+import { made } from '../frames/frame.ts';
+import type { Made } from '../result.ts';
+import { timeOf } from '../roles/time.ts';
+import { resolveForward } from '../times/forward.ts';
+
+const YES =
+  /^(yes|yep|yeah|yup|yh|aye|y|ya|yes it (has|did|is|was)|yeh|yea|sure|ok yes|yes please|yes pls|of course|correct|that's right|thats right|right|yes it's|affirmative|yessir|yip|yas|yess|yes (they|we|i) (have|did|are|were)|it (has|did|is)|absolutely|definitely|grand yeah|yeah it (has|did|is|was)|yep it (has|did|is|was)|indeed|si|ja|exactly|true|yes that's right|👍|go on|yeah go on|yes do|please do|yes thanks|yes thank you|yes ta|sure thing|yeah please|confirmed|confirm)$/;
+const NO =
+  /^(no|nope|nah|no it (hasn't|didn't|isn't|wasn't|hasnt|didnt|isnt|wasnt)|naw|n|no thanks|no thank you|not yet|not really|no ta|no not yet|nay|nope not yet|negative|it (hasn't|didn't|isn't|wasn't|hasnt|didnt)|no (they|we|i) (haven't|didn't|aren't|weren't|havent|didnt)|no way|👎|neither|none|no chance|nah mate|no sorry|sorry no|wrong|no don't|no leave it)$/;
+const DONE =
+  /^(done|all done|done it|did it|that's done|thats done|done that|sorted|all sorted|done now|just done|it's done|its done|both done|finished|completed|have done|i've done it|ive done it|done and dusted|that's sorted|thats sorted|dun|done done|job done|did that|done thanks|done sorry|already done|done already|yes done|yep done|yeah done|did it already|just did it|just done it|done ta|took care of it|taken care of|ticked off|✅|✔|☑|all finished|been done|it's been done|that's been done|it is done|done both|all complete|complete|sorted it|sorted now|done for today|just did|i did it|we did it|doneski|done ya|all good done|sorted thanks|done this|that one's done|that is done)$/;
+const UNDO =
+  /^((can you |could you |please |pls |plz |oops |sorry |no |wait |scrap that |whoops |actually |ah |oh )*(undo|undo that|undo it|undo this|undo last|undo the last|undo the last one|undo please|scrap that|scratch that|delete that|delete the last one|delete last|ignore that|ignore the last one|ignore that last one|ignore my last|ignore last|ignore the last message|ignore my last message|ignore last message|ignore me|cancel that|cancel the last one|take that back|i take that back|forget that|forget the last one|remove that|strike that|disregard|disregard that|disregard the last one|disregard my last|disregard my last message|that was wrong|that's wrong|thats wrong|that was a mistake|my mistake|wrong one|revert|revert that|undo my last|undo my last note|undo my last message|undo my last one|undo that last one|rewind that|never mind that|nevermind that|bin that|wipe that|scrub that|wrong chat|wrong group|didn't happen|that didn't happen|delete my last|delete my last message|delete my last one|scrap the last one|scrap last|void that|void the last one|cancel my last|cancel last|cancel my last message|remove the last one|remove my last|take the last one back|i was wrong|delete last one|undo last one|undo last note|undo the last note)( please| pls| plz| sorry| thanks| thx| ta| x| mate| thank you)*)$/;
+const LATER =
+  /^(later|not now|remind me later|remind me|remind me again|snooze|snooze it|in a bit|in a minute|in a mo|in a min|ask me later|ask later|ask me again later|ask me again|will do later|later please|later pls|do it later|i'll do it later|ill do it later|remind me in a bit|give me a minute|give me a bit|give me a sec|hold off|not just now|not right now|not yet remind me later|bit later|maybe later|remind later|come back to me|put it off|put that off|leave it for now|can't now|cant now|busy now|busy|busy at the moment|wait|hold on|hang on|one sec|one minute|two ticks|in a while|remind us later|after this patient|after this one|when i'm free|when im free|remind me shortly|later on|come back later|later thanks|later ta|too busy|too busy now|ask me in a bit|ask again later|ping me later|nudge me later|give us a minute|remind me when i'm done|in a second|in a sec|shortly)$/;
+const LATER_AT =
+  /^(remind me|remind us|ask me|ask me again|snooze|later|give me|give us|ping me|nudge me|can you remind me|could you remind me|please remind me|pls remind me|do it|put it off|put that off|ask again|try me|ask|again|come back|come back to me|remind me again|remind|not now|not yet|tell me again|another|nudge us|poke me|prompt me|set a reminder|reminder|reminder please|snooze it|snooze for|hold off|hold it|push it|push it back|can you ask me|can you ask me again|remind me about it|remind me about that|will you remind me|wait|delay it|delay|postpone it|leave it|leave it till)( again| please| pls| about it| about that| this| that| it| me| until| till| for| another| to)*$/;
+
+/** The whole note, or a sentence of it, as something to do with what was said; `null` where it is none. */
+export function readAct(c: Clause): Made | null {
+  const text = words(c);
+  const bare = text.replace(
+    /^(ok|okay|oh|hi|hey|ah|oops|yes|sorry|um|right|well|morning|hiya|hello)( |$)/,
+    '',
+  );
+  const short = text.replace(
+    /( (please|pls|plz|thanks|thank you|thx|ta|cheers|x|xx|now|all|mate|sorry|everyone|team|boss|bot|love|hun))+$/,
+    '',
+  );
+  for (const one of [text, short, bare, bare.replace(/( (please|pls|thanks|thx|ta|x|xx|sorry))+$/, '')]) {
+    if (DONE.test(one)) return made('done', {});
+    if (UNDO.test(one)) return made('undo', {});
+    if (YES.test(one)) return made('yes', {});
+    if (NO.test(one)) return made('no', {});
+    if (LATER.test(one) && c.entities('time').length === 0) return made('later', {});
+  }
+  return laterAt(c) ?? closing(c) ?? amend(c) ?? pick(c);
+}
+
+function words(c: Clause): string {
+  return c.parts
+    .filter((p) => !p.mark || p.senses.length > 0)
+    .map((p) => p.text)
+    .join(' ')
+    .replace(/ 's/g, "'s")
+    .trim();
+}
+
+function laterAt(c: Clause): Made | null {
+  const times = c.entities('time');
+  if (times.length === 0) return null;
+  const rest = c.parts.filter((p) => p.entity?.is !== 'time' && !p.mark);
+  const text = rest
+    .map((p) => p.text)
+    .join(' ')
+    .replace(
+      /^(ok|hi|sorry|yes|no|can you|could you|please|pls|will you|would you|i'm with a patient|busy|not now)( |$)/,
+      '',
+    )
+    .replace(/^(please|pls) /, '')
+    .replace(/ (please|pls|thanks|ta|x)$/, '');
+  const timeOnly = rest.length === 0;
+  if (!LATER_AT.test(text)) return null;
+  if (timeOnly) return null;
+  const time = timeOf(c);
+  if (time === null) return null;
+  const when = resolveForward(time.span, c.scope.time);
+  const until =
+    when.exact || when.times.length > 0 || time.span.days.length > 0 || time.span.part !== undefined
+      ? when.start
+      : null;
+  if (until === null || until <= c.scope.time.at) return made('later', {});
+  return made('later', { until });
+}
+
+function closing(c: Clause): Made | null {
+  const incident = c.at('incident');
+  const shut = c.at('shut');
+  if (incident < 0 || shut < 0) return null;
+  const wide = c.parts.slice(0, Math.max(incident, shut));
+  if (wide.some((p) => p.unknown || p.entity !== undefined) || Math.min(incident, shut) > 3) return null;
+  if (c.has('neg', 'wh', 'oblige') && Math.max(c.at('neg'), c.at('oblige')) < shut) return null;
+  const last = Math.max(incident, shut);
+  const after = c.parts
+    .slice(last + 1)
+    .filter((p, i) => !(i === 0 && (p.mark || /^(because|as|since|with)$/.test(p.text))));
+  const [first] = after;
+  const end = c.parts[c.parts.length - 1];
+  if (first === undefined || end === undefined) return made('close', {});
+  const reason = c.scope.note
+    .slice(c.scope.offset(first)[0], c.scope.offset(end)[1])
+    .replace(/^[\s:,.\-–—;]+|[\s.!]+$/g, '');
+  return made('close', reason === '' ? {} : { reason });
+}
+
+const SORRY =
+  /^(sorry|oops|correction|whoops|i meant|meant|i mean|actually|no|make that|should be|should have been|should've been|that should be|that should have been|it was|was|that's|wrong|typo|apologies|soz|my bad|mistake|it should be|wait|edit|correct that to|change that to|change it to|scrap that|rather|not|that was|it's|its|it is|\*|corr|amend|amend that to|amendment|ah|oh|sry|my mistake|whoopsie|hang on|i should have said|i should've said|should say|should read|that should say|read|meant to say|meant to put|meant to type|supposed to be|change to|swap|to|and|instead|for|instead of|with|,|autocorrect|fat fingers|wrong tip|wrong number|wrong one|make it|i ment|ment|wasn't|wasnt|isn't|isnt|the|replace|mean|meaning|that one|instead|it wasn't|that wasn't|was actually|it was actually|please|pls|change|thats|tip|tips|scanner|load|number|in fact|to be|of|rather than|ah sorry|oh sorry|so sorry|bad|say|said|read|typed|put|wrote|i said|i put|i typed|i wrote|meant|all|just|one|that|it|this|is|be|have|been|should|would|'s)$/;
+
+/** "Sorry, tip 5 not 4", "I meant 5", "not 4, 5", "make that blue". */
+function amend(c: Clause): Made | null {
+  const ids: { id: string; at: number }[] = [];
+  for (const [at, part] of c.parts.entries()) {
+    const id = plainId(part.entity);
+    if (id === 'many') return null;
+    if (id !== null) ids.push({ id, at });
+    else if (part.entity !== undefined) return null;
+    else if (
+      !part.mark &&
+      !SORRY.test(part.text) &&
+      !(part.senses.length > 0 && /^(sorry|all|guys|everyone|x|xx|ta|thanks|team)$/.test(part.text))
+    )
+      return null;
+  }
+  const [first, second, third] = ids;
+  if (first === undefined || third !== undefined) return null;
+  const text = words(c);
+  const not = c.parts.findIndex((p) =>
+    /^(not|instead of|rather than|wasn't|wasnt|isn't|isnt|it wasn't|that wasn't)$/.test(p.text),
+  );
+  if (second !== undefined) {
+    if (not >= 0) {
+      const from = ids.find(({ at }) => at > not) ?? first;
+      const to = from === first ? second : first;
+      return made('amend', { from: from.id, to: to.id });
+    }
+    if (/change|swap|replace/.test(text) && /\bto\b|with|for/.test(text))
+      return made('amend', { from: first.id, to: second.id });
+    return null;
+  }
+  if (
+    !/sorry|oops|correct|meant|i mean|make (that|it)|should|typo|actually|wrong|edit|mistake|whoops|ment|soz|amend|\*|that to|rather|it was|instead/.test(
+      text,
+    )
+  )
+    return null;
+  if (not >= 0 && !/sorry|meant|should/.test(text)) return null;
+  if (not >= 0) return null;
+  return made('amend', { to: first.id });
+}
+
+function plainId(entity: Clause['parts'][number]['entity']): string | 'many' | null {
+  if (entity === undefined) return null;
+  if (entity.is === 'tips') {
+    const [id, more] = [...entity.ids, ...entity.unknown];
+    return id === undefined || more !== undefined || entity.which !== undefined ? 'many' : id;
+  }
+  if (entity.is === 'scanner') return entity.ids.length === 1 ? (entity.ids[0] ?? null) : 'many';
+  if (entity.is === 'site') return entity.id;
+  if (entity.is === 'load') return entity.ids.length === 1 ? (entity.ids[0] ?? null) : 'many';
+  if (entity.is === 'autoclave') return entity.id;
+  if (entity.is === 'room')
+    return entity.rooms.length >= 1 ? ((entity.rooms[0] ?? '').split('/')[1] ?? null) : null;
+  if (entity.is === 'number') return entity.text;
+  return null;
+}
+
+/** A number or a name and nothing more: the answer to "which one?". */
+function pick(c: Clause): Made | null {
+  const solid = c.parts.filter(
+    (p) =>
+      !p.mark &&
+      !/^(the|please|pls|number|option|one|no|no.|ta|thanks|x|it's|its|that|was|it|it was|yes|yeah|sorry|that one|i meant|in|at|on|to|xx|um|oh|tip|scanner|'s|that's|choice|erm|👍|of|err|er)$/.test(
+        p.text,
+      ),
+  );
+  const [only, more] = solid;
+  if (more !== undefined) return null;
+  if (only === undefined) {
+    const one = c.parts.find((p) => p.senses.some((s) => s.tag === 'number'));
+    return one === undefined || c.parts.length > 3 || c.parts.some((p) => /^(the|that|it)$/.test(p.text))
+      ? null
+      : made('pick', { choice: one.senses.find((s) => s.tag === 'number')?.ref ?? '' });
+  }
+  const { entity } = only;
+  if (entity?.is === 'tips' && !entity.named && entity.ids.length + entity.unknown.length === 1) {
+    const token = c.scope.note.slice(...c.scope.offset(only)).replace(/\D/g, '');
+    return made('pick', { choice: token === '' ? (entity.ids[0] ?? entity.unknown[0] ?? '') : token });
+  }
+  const id = plainId(entity);
+  if (id !== null && id !== 'many')
+    return entity?.is === 'tips' && entity.unknown.length > 0 ? null : made('pick', { choice: id });
+  const spoken = only.senses.find((s) => s.tag === 'number');
+  if (spoken !== undefined) return made('pick', { choice: spoken.ref });
+  if (/^(first|second|third)$/.test(only.text) && c.parts.length <= 3)
+    return made('pick', { choice: String(['first', 'second', 'third'].indexOf(only.text) + 1) });
+  if (/^(passed|failed)$/.test(only.text) && c.parts.length <= 2) return made('pick', { choice: only.text });
+  return null;
+}

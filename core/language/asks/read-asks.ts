@@ -1,0 +1,93 @@
+import { Clause, type NoteScope } from '../clause.ts';
+import { holds, weigh } from '../evidence.ts';
+import { LONGEST_CLAUSE } from '../interpret.ts';
+import { opensQuestion } from '../mood.ts';
+import type { Output } from '../output.ts';
+import { hasTag, type Part } from '../part.ts';
+import type { Segment, Sentence } from '../segments.ts';
+import { type Ask, type AskResult, asks } from './asks.ts';
+
+/**
+ * Reads the question in a sentence, if there is one, and gives back what is left of the sentence to be read as a
+ * statement: `null` where nothing is. What is asked is never stated.
+ */
+export function readAsks(sentence: Sentence, scope: NoteScope, out: Output): Sentence | null {
+  const { segments } = sentence;
+  const from = questionStart(sentence);
+  if (from < 0) return sentence;
+  const asked = segments.slice(from);
+  const strong = sentence.question || asked.some((s) => opensQuestion(s.parts));
+  rememberFor(segments.slice(0, from), scope);
+  const parts = asked.flatMap((s, i) => (i === 0 ? s.parts : [jointPart(s), ...s.parts]));
+  const found = bestAsk(parts, strong, scope);
+  if (found !== null) {
+    out.ask(found.result.made, found.ask.name, found.clause, found.result.missing);
+    return from === 0 ? null : { ...sentence, segments: segments.slice(0, from), question: false };
+  }
+  if (!sentence.question && !plainlyAsks(asked)) return sentence;
+  return from === 0 ? null : { ...sentence, segments: segments.slice(0, from), question: false };
+}
+
+function rememberFor(segments: readonly Segment[], scope: NoteScope): void {
+  for (const part of segments.flatMap((s) => s.parts)) {
+    if (part.entity?.is === 'load') scope.memory.load = part.entity;
+    if (part.entity?.is === 'tips' && part.entity.ids.length > 0) scope.memory.tips = part.entity;
+  }
+}
+
+/** A joint kept as a part, so that words on both sides do not run together. */
+function jointPart(segment: Segment): Part {
+  return {
+    from: segment.parts[0]?.from ?? 0,
+    to: segment.parts[0]?.from ?? 0,
+    text: segment.joint,
+    senses: [GLUE],
+    mark: false,
+    unknown: false,
+  };
+}
+const GLUE = { sort: 'glue', tag: 'glue', form: '', ref: '' } as const;
+
+function questionStart(sentence: Sentence): number {
+  const { segments } = sentence;
+  const at = segments.findIndex((s) => opensQuestion(s.parts));
+  if (at >= 0) return at;
+  if (sentence.question)
+    return segments.length > 1 && segments[0] !== undefined && isGreeting(segments[0]) ? 0 : 0;
+  const record = segments.findIndex((s) =>
+    s.parts.some((p) => hasTag(p, 'record') || p.text === 'help' || hasTag(p, 'anyq') || hasTag(p, 'wh')),
+  );
+  return record >= 0 ? 0 : -1;
+}
+
+function isGreeting(segment: Segment): boolean {
+  return segment.parts.every((p) => p.senses.some((s) => s.sort === 'glue'));
+}
+
+/** Without a question mark, only these openings leave no doubt that something is asked. */
+function plainlyAsks(segments: readonly Segment[]): boolean {
+  const first = segments[0];
+  if (first === undefined || !opensQuestion(first.parts)) return false;
+  return !first.parts.some((p) => hasTag(p, 'lose'));
+}
+
+function bestAsk(
+  parts: readonly Part[],
+  question: boolean,
+  scope: NoteScope,
+): { ask: Ask; result: AskResult; clause: Clause } | null {
+  if (parts.length === 0 || parts.length > LONGEST_CLAUSE) return null;
+  let best: { ask: Ask; result: AskResult; clause: Clause; score: number } | null = null;
+  for (const ask of asks) {
+    const clause = new Clause(parts, scope);
+    const result = ask.read(clause, question);
+    if (result === null) continue;
+    for (const { at } of clause.entities('time')) clause.use(at);
+    const raw = weigh(clause);
+    const evidence = { strength: raw.strength + result.bonus, cost: raw.cost };
+    if (!holds(evidence)) continue;
+    const score = evidence.strength - 2 * evidence.cost;
+    if (best === null || score > best.score + 1.5) best = { ask, result, clause, score };
+  }
+  return best;
+}

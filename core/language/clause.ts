@@ -1,0 +1,160 @@
+import type { Names } from './names.ts';
+import { type Entity, type EntityOf, hasTag, type Part, type TipsSaid } from './part.ts';
+import type { TimeContext, TimeSpan } from './times/time-span.ts';
+
+export type Mood = 'stated' | 'asked' | 'void' | 'planned' | 'doubted';
+
+/** What earlier clauses of the note spoke of, for those that leave it out. */
+export interface Memory {
+  tips: TipsSaid | null;
+  scanners: readonly string[];
+  load: EntityOf<'load'> | null;
+  autoclave: string | null;
+  /** Items of the last fact, as `scanner:A` or `tip:4`. */
+  items: readonly string[];
+  by: string | null;
+  /** Name of the frame that the last clause filled. */
+  frame: string;
+}
+
+/** What one note's clauses share. */
+export interface NoteScope {
+  readonly names: Names;
+  /** Sites that the chat room serves; empty where it is not listed. */
+  readonly chatSites: readonly string[];
+  readonly memory: Memory;
+  readonly note: string;
+  readonly time: TimeContext;
+  /** A time at the head of the note: it covers every fact that says no other. */
+  headTime: TimeSpan | null;
+  /** The local date that a time looks back to; `null` where it lies ahead or says none. */
+  readonly days: (span: TimeSpan) => string | null;
+  readonly offset: (part: Part) => readonly [number, number];
+}
+
+/** A stretch of the note that may say one thing. */
+export class Clause {
+  readonly parts: readonly Part[];
+  readonly scope: NoteScope;
+  readonly used: Set<number> = new Set();
+
+  constructor(parts: readonly Part[], scope: NoteScope) {
+    this.parts = parts;
+    this.scope = scope;
+  }
+
+  get names(): Names {
+    return this.scope.names;
+  }
+
+  /** Place of the first part with this meaning, −1 where there is none. */
+  at(tag: string, from = 0): number {
+    for (let i = from; i < this.parts.length; i++)
+      if (hasTag(this.parts[i], tag) && !this.parts[i]?.entity) return i;
+    return -1;
+  }
+
+  has(...tags: readonly string[]): boolean {
+    return tags.some((tag) => this.at(tag) >= 0);
+  }
+
+  /** Place of the first part whose words are one of these. */
+  word(words: RegExp, from = 0): number {
+    for (let i = from; i < this.parts.length; i++) {
+      const part = this.parts[i];
+      if (part !== undefined && part.entity === undefined && words.test(part.text)) return i;
+    }
+    return -1;
+  }
+
+  /** Place of the first part with a sense of this tag in one of these forms. */
+  form(tag: string, forms: string, from = 0): number {
+    for (let i = from; i < this.parts.length; i++) {
+      const part = this.parts[i];
+      if (part === undefined || part.entity) continue;
+      if (part.senses.some((s) => s.tag === tag && s.form !== '' && forms.includes(s.form))) return i;
+    }
+    return -1;
+  }
+
+  use(...places: readonly number[]): void {
+    for (const i of places) if (i >= 0) this.used.add(i);
+  }
+
+  useTags(...tags: readonly string[]): void {
+    for (const [i, part] of this.parts.entries()) {
+      if (part.entity === undefined && tags.some((tag) => hasTag(part, tag))) this.used.add(i);
+    }
+  }
+
+  entities<K extends Entity['is']>(is: K): { at: number; entity: EntityOf<K> }[] {
+    const found: { at: number; entity: EntityOf<K> }[] = [];
+    for (const [at, part] of this.parts.entries()) {
+      if (part.entity?.is === is) found.push({ at, entity: part.entity as EntityOf<K> });
+    }
+    return found;
+  }
+
+  first<K extends Entity['is']>(is: K): { at: number; entity: EntityOf<K> } | null {
+    return this.entities(is)[0] ?? null;
+  }
+
+  /** The preposition that leads to a part, past articles and the like; empty where none does. */
+  prep(at: number): string {
+    for (let i = at - 1; i >= 0 && i >= at - 4; i--) {
+      const text = this.parts[i]?.text ?? '';
+      if (PREPOSITIONS.has(text)) return PREPOSITIONS.get(text) ?? '';
+      if (!SKIPPED.has(text)) return '';
+    }
+    return '';
+  }
+}
+
+const PREPOSITIONS = new Map(
+  Object.entries({
+    to: 'to',
+    into: 'to',
+    onto: 'on',
+    at: 'at',
+    in: 'in',
+    on: 'on',
+    from: 'from',
+    for: 'for',
+    with: 'with',
+    off: 'off',
+    'over to': 'to',
+    'off to': 'to',
+    inside: 'in',
+    w: 'with',
+    'w/': 'with',
+    through: 'to',
+    using: 'with',
+    '@': 'at',
+    of: 'of',
+    under: 'under',
+    by: 'by',
+    'back on': 'on',
+    than: 'than',
+    'going to': 'to',
+    '2': 'to',
+    "'s": 'own',
+    'headed to': 'to',
+    'heading to': 'to',
+    'bound for': 'to',
+    'headed for': 'to',
+    'heading for': 'to',
+    'travelling to': 'to',
+    'on way to': 'to',
+    'packed for': 'for',
+    'out of': 'from',
+    'up to': 'to',
+    'down to': 'to',
+    leave: 'from',
+    per: 'per',
+  }),
+);
+const SKIPPED = new Set(
+  'the our my that this new old back over up down out a an main same blue-sky safely now clinic all one both other left'.split(
+    ' ',
+  ),
+);

@@ -1,0 +1,240 @@
+import { hasSort, hasTag, type Part } from './part.ts';
+import type { Segment, Sentence } from './segments.ts';
+
+/** A clause before it is read: its parts and how it stands in the note. */
+export interface Draft {
+  readonly parts: readonly Part[];
+  readonly joint: string;
+  readonly sort: SegmentSort;
+  /** Number of its sentence. */
+  readonly sentence: number;
+  readonly question: boolean;
+  readonly quoted: boolean;
+}
+
+export type SegmentSort = 'act' | 'entities' | 'outcome' | 'time' | 'talk';
+
+const LIGHT = new Set([
+  'be',
+  'have',
+  'do',
+  'say',
+  'see',
+  'know',
+  'keep',
+  'need',
+  'work',
+  'get',
+  'go',
+  'give',
+  'come',
+  'finish',
+  'pass',
+  'fail',
+  'turn',
+  'check',
+  'put',
+  'open',
+  'start',
+  'show',
+]);
+const OUTCOME = new Set(['pass', 'fail', 'finish', 'be', 'have', 'do', 'come', 'go', 'get']);
+const EVENTS = [
+  'temp',
+  'cover',
+  'spore',
+  'penetration',
+  'control',
+  'leak',
+  'scan',
+  'booking',
+  'strip',
+  'pouch',
+  'debris',
+  'magnifier',
+  'inspection',
+  'seal',
+];
+
+export function sortOf(parts: readonly Part[]): SegmentSort {
+  let act = false;
+  let entity = false;
+  let outcome = false;
+  let time = false;
+  let strange = false;
+  for (const part of parts) {
+    const is = part.entity?.is;
+    if (is === 'time') time = true;
+    else if (is === 'celsius' || is === 'cycle') act = true;
+    else if (is !== undefined && is !== 'person' && is !== 'number') entity = true;
+    else if (is === undefined) {
+      if (heavy(part)) act = true;
+      else if (part.senses.some((s) => s.sort === 'verb' && (s.tag === 'pass' || s.tag === 'fail')))
+        outcome = true;
+      else if (
+        hasSort(part, 'noun') &&
+        (hasTag(part, 'tip') ||
+          hasTag(part, 'scanner') ||
+          hasTag(part, 'autoclave') ||
+          hasTag(part, 'caltip') ||
+          hasTag(part, 'lens') ||
+          hasTag(part, 'base'))
+      )
+        entity = true;
+      else if (hasTag(part, 'steri')) entity = true;
+      else if (part.unknown || hasSort(part, 'other')) strange = true;
+    }
+  }
+  if (act) return 'act';
+  if (entity) return 'entities';
+  if (outcome && !strange) return 'outcome';
+  if (
+    time &&
+    !strange &&
+    parts.every((p) => p.entity?.is === 'time' || p.entity?.is === 'person' || hasSort(p, 'glue') || p.mark)
+  )
+    return 'time';
+  return 'talk';
+}
+
+function heavy(part: Part): boolean {
+  return part.senses.some(
+    (s) => (s.sort === 'verb' && !LIGHT.has(s.tag)) || (s.sort === 'noun' && EVENTS.includes(s.tag)),
+  );
+}
+
+/** Verbs that open a clause of their own where no joint was written ("used tip four on blue wiped it down"). */
+function starter(part: Part): string | null {
+  if (part.entity !== undefined) return null;
+  for (const sense of part.senses) {
+    if (sense.sort === 'verb' && sense.form === 'd' && !SHADES.has(sense.tag)) return sense.tag;
+  }
+  return null;
+}
+const SHADES = new Set([
+  'be',
+  'have',
+  'do',
+  'pass',
+  'fail',
+  'finish',
+  'get',
+  'see',
+  'say',
+  'know',
+  'give',
+  'keep',
+  'come',
+  'go',
+  'need',
+  'open',
+  'turn',
+  'tear',
+  'crack',
+  'start',
+  'check',
+  'show',
+  'release',
+  'add',
+  'sick',
+  'dead',
+  'cover-up',
+  'work',
+  'run',
+  'cold',
+  'disconnect',
+]);
+
+const OBJECTS = new Set(['tips', 'scanner', 'load', 'some', 'autoclave']);
+
+function isObject(part: Part | undefined): boolean {
+  if (part === undefined) return false;
+  if (part.entity !== undefined) return OBJECTS.has(part.entity.is);
+  return (
+    hasTag(part, 'tip') ||
+    hasTag(part, 'scanner') ||
+    hasTag(part, 'lens') ||
+    hasTag(part, 'base') ||
+    hasTag(part, 'cover')
+  );
+}
+
+/** Cuts a segment that holds several acts with no joint between them. */
+export function cutAtActs(parts: readonly Part[]): (readonly Part[])[] {
+  const starts = parts.map((part, i) => ({ i, tag: starter(part) })).filter((s) => s.tag !== null);
+  if (starts.length < 2) return [parts];
+  const cuts: number[] = [];
+  for (let k = 1; k < starts.length; k++) {
+    const before = starts[k - 1];
+    const here = starts[k];
+    if (before === undefined || here === undefined || before.tag === here.tag) continue;
+    const cut = cutBetween(parts, cuts.at(-1) ?? 0, before.i, here.i);
+    if (cut > (cuts.at(-1) ?? 0)) cuts.push(cut);
+  }
+  const pieces: (readonly Part[])[] = [];
+  let from = 0;
+  for (const cut of [...cuts, parts.length]) {
+    if (cut > from) pieces.push(parts.slice(from, cut));
+    from = cut;
+  }
+  return pieces;
+}
+
+function cutBetween(parts: readonly Part[], from: number, first: number, second: number): number {
+  const between = parts.slice(first + 1, second);
+  const objects = between.filter(isObject).length;
+  const pronoun = between.some((p) => /^(it|them|that|off|down|on)$/.test(p.text) || p.entity !== undefined);
+  if (objects === 0 && !pronoun) return -1;
+  const subjectFirst = parts.slice(from, first).some(isObject);
+  let at = second;
+  while (at > first + 1 && glueOnly(parts[at - 1])) at--;
+  if (isObject(parts[at - 1]) && (subjectFirst || objects > 1)) {
+    at--;
+    while (at > first + 1 && /^(the|and|then|our)$/.test(parts[at - 1]?.text ?? '')) at--;
+  }
+  return at > first ? at : -1;
+}
+
+function glueOnly(part: Part | undefined): boolean {
+  if (part === undefined || part.entity !== undefined) return false;
+  return (
+    /^(and|then|i|we|i've|we've|have|has|been|just|also|now|it's|its|it|was|is|are|were|'s|they|they're|ive|weve|all|both|not|never|haven't|hasn't|had|he|she|i then|i have|then i)$/.test(
+      part.text,
+    ) && !/^(it)$/.test(part.text)
+  );
+}
+
+/** The drafts of a note's clauses, in order. */
+export function draftsOf(sentences: readonly Sentence[]): Draft[] {
+  const drafts: Draft[] = [];
+  for (const [number, sentence] of sentences.entries()) {
+    for (const segment of sentence.segments) addSegment(drafts, segment, sentence, number);
+  }
+  return drafts;
+}
+
+function addSegment(drafts: Draft[], segment: Segment, sentence: Sentence, number: number): void {
+  const pieces = cutAtActs(segment.parts);
+  for (const [i, parts] of pieces.entries()) {
+    drafts.push({
+      parts,
+      joint: i === 0 ? segment.joint : 'then',
+      sort: sortOf(parts),
+      sentence: number,
+      question: sentence.question,
+      quoted: sentence.quoted,
+    });
+  }
+}
+
+/** True where a segment only adds a result to what went before ("all good", "passed", "both fine"). */
+export function isOutcomeOnly(parts: readonly Part[]): boolean {
+  return parts.every(
+    (part) =>
+      part.mark ||
+      hasSort(part, 'glue') ||
+      part.senses.some((s) => OUTCOME.has(s.tag)) ||
+      part.entity?.is === 'time' ||
+      part.senses.some((s) => s.tag === 'neg'),
+  );
+}

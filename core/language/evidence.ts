@@ -1,0 +1,199 @@
+import type { Clause } from './clause.ts';
+import type { Part } from './part.ts';
+
+/** What a part that a frame used shows: how sure it makes it that the clause speaks of our things. */
+const VERBS: Readonly<Record<string, number>> = {
+  calibrate: 2.2,
+  bag: 1.2,
+  wipe: 1.2,
+  sterile: 1.5,
+  sterilise: 1.5,
+  fog: 1,
+  scan: 1,
+  cover: 0.8,
+  retire: 0.8,
+  use: 0.5,
+  wash: 0.8,
+  send: 0.5,
+  hold: 0.8,
+  release: 1,
+  fit: 0.5,
+  remove: 0.5,
+  check: 0.5,
+  lose: 0.6,
+  find: 0.5,
+  disconnect: 1,
+  cold: 1.2,
+  travel: 0.7,
+  repair: 0.7,
+  pass: 0.6,
+  fail: 0.7,
+  finish: 0.3,
+  start: 0.3,
+  cancel: 0.8,
+  book: 0.6,
+  shut: 0.8,
+  open: 0.5,
+  add: 0.5,
+  move: 0.6,
+  incubate: 1,
+};
+const NOUNS: Readonly<Record<string, number>> = {
+  tip: 0.8,
+  scanner: 1.5,
+  caltip: 2.5,
+  cover: 0.8,
+  base: 0.6,
+  lens: 0.8,
+  mirror: 0.5,
+  pouch: 0.8,
+  strip: 0.8,
+  load: 0.5,
+  autoclave: 1.5,
+  spore: 2.5,
+  penetration: 2.5,
+  control: 1.5,
+  leak: 1.2,
+  temp: 1.3,
+  degree: 0.8,
+  magnifier: 1.5,
+  inspection: 0.5,
+  debris: 0.6,
+  shelf: 0.3,
+  booking: 0.8,
+  seal: 0.5,
+  heater: 0.8,
+  record: 0.8,
+};
+
+/** Evidence that one used part gives. */
+export function strengthOf(part: Part): number {
+  const { entity } = part;
+  if (entity !== undefined) {
+    switch (entity.is) {
+      case 'tips':
+        return entity.named ? (entity.which !== undefined ? 2.4 : 3) : 1;
+      case 'scanner':
+        return entity.named === 'name' ? 2.5 : 1.2;
+      case 'no-scanner':
+        return 2;
+      case 'load':
+        return 2.6;
+      case 'autoclave':
+        return 2;
+      case 'some':
+        return 2.5;
+      case 'site':
+        return entity.bare ? 0.8 : 1;
+      case 'room':
+        return 1;
+      case 'celsius':
+        return entity.unit ? 1.2 : 0.8;
+      case 'cycle':
+        return 1.2;
+      case 'person':
+        return 0.3;
+      case 'time':
+        return 0.4;
+      default:
+        return 0.3;
+    }
+  }
+  let best = 0;
+  for (const sense of part.senses) {
+    if (sense.sort === 'verb') best = Math.max(best, VERBS[sense.tag] ?? 0.2);
+    else if (sense.sort === 'noun') best = Math.max(best, NOUNS[sense.tag] ?? 0.3);
+    else if (sense.sort === 'name') best = Math.max(best, sense.tag === 'steri' ? 1.3 : 0.8);
+  }
+  return best;
+}
+
+const LIGHT = new Set([
+  'be',
+  'have',
+  'do',
+  'say',
+  'see',
+  'know',
+  'keep',
+  'give',
+  'get',
+  'work',
+  'check',
+  'go',
+  'come',
+  'pass',
+  'finish',
+  'need',
+  'turn',
+]);
+
+/** What a part that no frame explains tells against the reading; 0 for glue. */
+export function costOf(part: Part): number {
+  const { entity } = part;
+  if (part.mark) return 0;
+  if (entity !== undefined) {
+    switch (entity.is) {
+      case 'tips':
+        return entity.named ? 2.5 : 1.2;
+      case 'scanner':
+        return entity.named === 'bare' ? 1 : 1.6;
+      case 'load':
+        return 2;
+      case 'site':
+      case 'room':
+        return 0.5;
+      case 'time':
+        return 0;
+      case 'person':
+        return 0.3;
+      case 'number':
+      case 'celsius':
+        return 0.8;
+      default:
+        return 1;
+    }
+  }
+  let least = 1.1;
+  for (const sense of part.senses) {
+    if (sense.sort === 'glue' || sense.sort === 'mood') return 0;
+    if (sense.sort === 'other') return 2.6;
+    if (sense.sort === 'verb') least = Math.min(least, LIGHT.has(sense.tag) ? 0.25 : 0.9);
+    else if (sense.sort === 'noun') least = Math.min(least, sense.tag === 'patient' ? 0 : 0.5);
+    else if (sense.sort === 'number') least = Math.min(least, 0.4);
+    else least = Math.min(least, 0.6);
+  }
+  return least;
+}
+
+export interface Evidence {
+  readonly strength: number;
+  readonly cost: number;
+}
+
+/** What speaks for and against a frame's reading of a clause. */
+export function weigh(c: Clause): Evidence {
+  let strength = 0;
+  let cost = 0;
+  const used = [...c.used];
+  const first = Math.min(...used);
+  const last = Math.max(...used);
+  for (const [i, part] of c.parts.entries()) {
+    if (c.used.has(i)) strength += strengthOf(part);
+    else {
+      // Beyond the words that are explained, a strange word tells less than one among them.
+      const outside = i < first || i > last;
+      cost += costOf(part) * (outside ? 0.75 : 1);
+    }
+  }
+  return { strength, cost };
+}
+
+/** The leftover test: how much unexplained there may be beside how much is explained. */
+export function holds({ strength, cost }: Evidence): boolean {
+  if (strength < 1.9) return false;
+  if (strength < 2.6) return cost <= 0.3;
+  if (strength < 3.4) return cost <= 1.15;
+  if (strength < 5) return cost <= 2.3;
+  return cost <= 3.4;
+}

@@ -1,0 +1,209 @@
+import type { Clause } from '../clause.ts';
+import { wordsNumber } from '../lexicon/count.ts';
+import { placeOf } from '../roles/place.ts';
+import { timeContext, timeOf } from '../roles/time.ts';
+import { resolveForward } from '../times/forward.ts';
+import type { ForwardTime, TimeSpan } from '../times/time-span.ts';
+import { type Frame, made, result } from './frame.ts';
+
+const TODAY: TimeSpan = {
+  from: 0,
+  to: 0,
+  bound: 'at',
+  days: [{ first: { sort: 'offset', days: 0 } }],
+  clocks: [],
+};
+
+/** "6 scans", "six scans", "a scan": how many, before the word for them; `null` where none is said. */
+function countBefore(c: Clause, at: number): { value: number; at: number } | null {
+  for (let i = at - 1; i >= 0 && i >= at - 4; i--) {
+    const part = c.parts[i];
+    if (part === undefined) break;
+    const value = wordsNumber(part);
+    if (value !== null) return { value, at: i };
+    if (/^(a|an|one more|another|an extra)$/.test(part.text)) return { value: 1, at: i };
+    if (part.entity !== undefined) break;
+  }
+  return null;
+}
+
+function forward(
+  c: Clause,
+  site: string | null,
+  role: 'time' | 'open' | 'shut' = 'time',
+): { time: ForwardTime; said: readonly number[] } | null {
+  const time = timeOf(c);
+  if (time === null) return null;
+  const span = time.span.now === true ? TODAY : time.span;
+  c.use(...time.said);
+  return { time: resolveForward(span, timeContext(c, site), role), said: time.said };
+}
+
+function booking(c: Clause): { at: number; plural: boolean } | null {
+  const scan = c.form('scan', 'n');
+  const noun = c.at('booking');
+  const at = noun >= 0 ? noun : scan;
+  if (at < 0) return null;
+  return { at, plural: /s$/.test(c.parts[at]?.text ?? '') };
+}
+
+export const booked: Frame = {
+  name: 'booked',
+  on: ['scan', 'booking'],
+  read(c) {
+    const said = booking(c);
+    if (
+      said === null ||
+      c.has('cancel', 'start', 'finish', 'use', 'trace') ||
+      c.entities('scanner').length > 0
+    )
+      return null;
+    const count = countBefore(c, said.at);
+    const place = placeOf(c);
+    const when = forward(c, place?.site ?? null);
+    if (when === null || when.time.days.length === 0) return null;
+    const booked =
+      c.has('book', 'have', 'get', 'be', 'add', 'come', 'in') ||
+      c.word(/^(got|have|'ve|has|booked|in|extra|more|today|down|on|there's|got in)$/) >= 0;
+    const number = count?.value ?? (when.time.times.length > 0 ? when.time.times.length : null);
+    if (number === null || (!booked && !said.plural && when.time.times.length === 0)) return null;
+    if (c.form('scan', 'dg') >= 0 && c.form('scan', 'n') < 0) return null;
+    const day = when.time.days[0] ?? '';
+    c.use(said.at, count?.at ?? -1);
+    c.useTags('book', 'scan', 'booking', 'have', 'get', 'be', 'patient', 'come', 'intend', 'do', 'add');
+    const slots = {
+      count: number,
+      day,
+      ...(when.time.times.length > 0 ? { times: when.time.times } : {}),
+      ...(place?.site === undefined ? {} : { site: place.site }),
+    };
+    return {
+      ...result(
+        [made('booked', slots, { day: when.said, count: count === null ? 'one for each time' : [count.at] })],
+        said.at,
+        place?.missing,
+        1,
+      ),
+      anyMood: true,
+    };
+  },
+};
+
+export const cancelled: Frame = {
+  name: 'cancelled',
+  on: ['cancel', 'scan', 'booking'],
+  read(c) {
+    const said = booking(c);
+    const verb = c.form('cancel', 'dgn') >= 0 ? c.form('cancel', 'dgn') : c.form('cancel', 'bs');
+    const off = c.word(/^(off|called off|not happening|not coming|no longer)$/);
+    if (said === null || (verb < 0 && off < 0)) return null;
+    const count = countBefore(c, said.at);
+    const place = placeOf(c);
+    const when = forward(c, place?.site ?? null);
+    c.use(verb, off, said.at, count?.at ?? -1);
+    c.useTags('cancel', 'scan', 'booking', 'have', 'be', 'patient', 'do', 'neg', 'come');
+    const time = when?.time ?? resolveForward(TODAY, timeContext(c, place?.site ?? null));
+    if (when === null && count === null && verb < 0) return null;
+    const slots = {
+      ...(count === null || (count.value === 1 && time.times.length === 1) ? {} : { count: count.value }),
+      ...(time.times.length > 0 ? { times: time.times } : {}),
+      day: time.days[0] ?? '',
+      ...(place?.site === undefined ? {} : { site: place.site }),
+    };
+    return {
+      ...result(
+        [made('cancelled', slots, { day: when?.said ?? 'today' })],
+        verb >= 0 ? verb : off,
+        place?.missing,
+        1,
+      ),
+      anyMood: true,
+    };
+  },
+};
+
+/** "We", a site of ours, "the practice": only these open and shut. */
+function whoShuts(c: Clause): boolean {
+  return (
+    c.entities('site').length > 0 ||
+    c.has('clinic') ||
+    c.word(/^(we|we're|were|we are|we'll|we will|practice|surgery|clinic|us|everyone)$/) >= 0
+  );
+}
+
+export const closed: Frame = {
+  name: 'closed',
+  on: ['shut'],
+  read(c) {
+    const verb = c.form('shut', 'd') >= 0 ? c.form('shut', 'd') : c.form('shut', 'g');
+    if (verb < 0) return null;
+    if (c.word(/^(early|at|door|window|down)$/) >= 0 && c.word(/^(door|window)$/) >= 0) return null;
+    const bare = c.parts.length <= 6;
+    if (!whoShuts(c) && !bare) return null;
+    const place = placeOf(c);
+    const when = forward(c, place?.site ?? null, 'shut');
+    if (when === null || c.entities('scanner').length + c.entities('tips').length > 0) return null;
+    const span = timeOf(c)?.span;
+    if (span !== undefined && (span.clocks.length > 0 || span.range !== undefined)) return null;
+    if (span !== undefined && (span.shift !== undefined || span.now === true)) return null;
+    c.use(verb);
+    c.useTags('shut', 'clinic', 'be', 'intend', 'roomword');
+    const slots = { ...(place?.site === undefined ? {} : { site: place.site }), days: when.time.days };
+    return {
+      ...result([made('closed', slots, { days: when.said })], verb, place?.missing, 1.5),
+      anyMood: true,
+    };
+  },
+};
+
+export const hours: Frame = {
+  name: 'hours',
+  on: ['shut', 'open', 'finish', 'start', 'time'],
+  read(c) {
+    const shut = c.form('shut', 'dgbs') >= 0 ? c.form('shut', 'dgbs') : c.form('finish', 'gbs');
+    const open = c.at('open') >= 0 ? c.at('open') : c.form('start', 'g');
+    if (shut < 0 && open < 0) return null;
+    if (
+      c.entities('scanner').length + c.entities('tips').length + c.entities('load').length > 0 ||
+      c.has('scan', 'calibrate', 'load', 'pouch', 'wipe')
+    )
+      return null;
+    const span = timeOf(c)?.span;
+    if (span === undefined || (span.clocks.length === 0 && span.range === undefined)) return null;
+    const place = placeOf(c);
+    const bare = c.parts.length <= 7;
+    if (!whoShuts(c) && !bare) return null;
+    const when = forward(c, place?.site ?? null, open >= 0 ? 'open' : 'shut');
+    if (when === null) return null;
+    const [day] = when.time.days;
+    c.use(shut, open);
+    c.useTags(
+      'shut',
+      'open',
+      'finish',
+      'start',
+      'clinic',
+      'be',
+      'intend',
+      'roomword',
+      'late',
+      'early',
+      'work',
+    );
+    const ranged = when.time.open !== undefined && when.time.shut !== undefined;
+    const times = when.time.times;
+    const opens = ranged || open >= 0 ? (when.time.open ?? (open >= 0 ? times[0] : undefined)) : undefined;
+    const shuts = ranged || open < 0 ? (when.time.shut ?? (open < 0 ? times[0] : undefined)) : when.time.shut;
+    if (opens === undefined && shuts === undefined) return null;
+    const slots = {
+      ...(place?.site === undefined ? {} : { site: place.site }),
+      day: day ?? '',
+      ...(opens === undefined ? {} : { open: opens }),
+      ...(shuts === undefined ? {} : { shut: shuts }),
+    };
+    return {
+      ...result([made('hours', slots, { day: when.said })], shut >= 0 ? shut : open, place?.missing, 1.5),
+      anyMood: true,
+    };
+  },
+};

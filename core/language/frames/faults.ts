@@ -1,0 +1,180 @@
+import type { Clause } from '../clause.ts';
+import { hasTag } from '../part.ts';
+import type { Result } from '../result.ts';
+import { type ItemsSaid, itemsOf } from '../roles/items.ts';
+import { isDenied } from '../roles/outcome.ts';
+import { type Frame, made, result } from './frame.ts';
+
+type Sort =
+  | 'fogging'
+  | 'dropped'
+  | 'lens'
+  | 'mirror'
+  | 'cable'
+  | 'connection'
+  | 'heating'
+  | 'pack'
+  | 'indicator'
+  | 'other';
+
+interface Sign {
+  readonly sort: Sort;
+  readonly at: number;
+  readonly also?: readonly number[];
+  /** A denial is part of the sign itself: "strip hadn't turned". */
+  readonly denies?: true;
+}
+
+const WHOLE = ['crack', 'scratch', 'sick', 'fray', 'tear', 'dead', 'fail'];
+
+function signs(c: Clause): Sign | null {
+  return dropped(c) ?? indicator(c) ?? pack(c) ?? named(c) ?? general(c);
+}
+
+function dropped(c: Clause): Sign | null {
+  const drop = c.form('drop', 'd');
+  const fell = c.form('fall', 'd');
+  const floor = c.word(/^(floor|ground|lino|tiles|concrete|deck|sink)$/);
+  if (drop >= 0 && c.entities('site').length === 0 && !/^(in|at)$/.test(c.word(/^off$/) >= 0 ? 'in' : ''))
+    return { sort: 'dropped', at: drop, also: [floor] };
+  if (fell >= 0) return { sort: 'dropped', at: fell, also: [floor, c.at('shelf')] };
+  return null;
+}
+
+function indicator(c: Clause): Sign | null {
+  const strip = c.at('strip');
+  if (strip < 0) return null;
+  const turn = c.at('turn') >= 0 ? c.at('turn') : c.at('pass');
+  if (turn >= 0 && isDenied(c, turn)) return { sort: 'indicator', at: strip, also: [turn], denies: true };
+  const bad = c.at('fail') >= 0 ? c.at('fail') : c.word(/^(unchanged|blank|white|unturned)$/);
+  if (bad >= 0) return { sort: 'indicator', at: strip, also: [bad, turn], denies: true };
+  return null;
+}
+
+function pack(c: Clause): Sign | null {
+  const pouch = c.at('pouch');
+  const torn = c.at('tear') >= 0 ? c.at('tear') : c.at('crack');
+  if (pouch >= 0 && torn >= 0) return { sort: 'pack', at: torn, also: [pouch], denies: true };
+  const seal = c.at('seal');
+  if (seal >= 0 && c.entities('tips').length > 0 && (torn >= 0 || c.has('fail', 'go')))
+    return { sort: 'pack', at: seal, also: [torn, c.at('fail'), c.at('go')], denies: true };
+  const wet = c.word(
+    /^(wet|damp|soaked|soggy|torn|moist|still wet|ripped|burst|wet through|came open|come open)$/,
+  );
+  if (wet >= 0 && c.entities('tips').some(({ entity }) => entity.named)) return { sort: 'pack', at: wet };
+  return null;
+}
+
+/** A part of the thing and what is wrong with it: "mirror's cracked", "lens scratched", "cable frayed". */
+function named(c: Clause): Sign | null {
+  const fog = c.form('fog', 'sdgn');
+  if (fog >= 0 && c.form('fog', 'b') !== fog)
+    return { sort: 'fogging', at: fog, also: [c.at('mirror'), c.at('keep')] };
+  if (c.at('cold') >= 0) return { sort: 'heating', at: c.at('cold'), also: [c.at('heater')], denies: true };
+  if (c.at('disconnect') >= 0 && c.form('disconnect', 'dsg') >= 0)
+    return { sort: 'connection', at: c.form('disconnect', 'dsg'), denies: true };
+  const wrong =
+    [...WHOLE.map((tag) => c.form(tag, 'dsn')), c.word(/^(loose|gone|dead|playing up|dodgy|wobbly)$/)].find(
+      (i) => i >= 0,
+    ) ?? -1;
+  if (wrong < 0) return null;
+  for (const [noun, sort] of [
+    ['mirror', 'mirror'],
+    ['lens', 'lens'],
+    ['cable', 'cable'],
+    ['heater', 'heating'],
+  ] as const) {
+    const at = c.at(noun);
+    if (at >= 0) return { sort, at: wrong, also: [at], denies: true };
+  }
+  return null;
+}
+
+function general(c: Clause): Sign | null {
+  const sick = c.form('sick', 'dsg');
+  if (sick >= 0) return { sort: 'other', at: sick, denies: true };
+  const dead = c.form('dead', 'd');
+  if (dead >= 0) return { sort: 'other', at: dead, denies: true };
+  const crack = c.form('crack', 'dn');
+  if (crack >= 0) return { sort: 'other', at: crack };
+  const seal = c.at('seal');
+  const gone = c.has('go', 'fail', 'tear', 'sick') || c.word(/^(gone|leaking|leaks|stuck|perished)$/) >= 0;
+  if (seal >= 0 && gone)
+    return { sort: 'other', at: seal, also: [c.at('go'), c.word(/^(gone|leaking|leaks|stuck|perished)$/)] };
+  return null;
+}
+
+function itemOfFault(c: Clause): ItemsSaid | null {
+  return itemsOf(c, { autoclaves: true, bare: true });
+}
+
+export const fault: Frame = {
+  name: 'fault',
+  on: [
+    'fog',
+    'drop',
+    'fall',
+    'crack',
+    'scratch',
+    'tear',
+    'fray',
+    'disconnect',
+    'cold',
+    'sick',
+    'strip',
+    'pouch',
+    'seal',
+    'mirror',
+    'lens',
+    'cable',
+    'dead',
+  ],
+  read(c): Result | null {
+    const sign = signs(c);
+    if (sign === null || (sign.denies === undefined && isDenied(c, sign.at))) return null;
+    if (c.has('calibrate', 'debris') || (c.entities('load').length > 0 && sign.sort !== 'other')) return null;
+    c.use(sign.at, ...(sign.also ?? []));
+    c.useTags(
+      'keep',
+      'be',
+      'go',
+      'come',
+      'neg',
+      'unit',
+      'button',
+      'pouch',
+      'mirror',
+      'crack',
+      'tear',
+      'sick',
+      'fog',
+      'scratch',
+      'have',
+      'get',
+      'shelf',
+      'turn',
+      'find',
+      'see',
+      'dead',
+      'patient',
+      'take',
+      'swap',
+      'disconnect',
+    );
+    const items = itemOfFault(c);
+    if (items === null) return null;
+    if (items.which !== undefined) return null;
+    const sort = sign.sort;
+    const facts = items.items.map((item) =>
+      made('fault', { item, sort }, { item: items.said, sort: [sign.at] }),
+    );
+    if (facts.length === 0 && items.missing === undefined) return null;
+    const missing =
+      items.missing === undefined ? undefined : { ...items.missing, slot: 'item', form: 'item' as const };
+    const list = facts.length > 0 ? facts : [made('fault', { sort }, {})];
+    const base = result(list, sign.at, missing);
+    return sign.denies && hasTag(c.parts[sign.at], 'neg')
+      ? { ...base, anyMood: true }
+      : { ...base, ...(sign.denies ? { anyMood: true as const } : {}) };
+  },
+};

@@ -1,0 +1,88 @@
+import type { Clause } from '../clause.ts';
+import { hasTag } from '../part.ts';
+import { type ItemsSaid, itemSlots, itemsOf } from '../roles/items.ts';
+import { isDenied } from '../roles/outcome.ts';
+import { tipSlots, tipsOf } from '../roles/tips.ts';
+import { type Frame, made, result } from './frame.ts';
+
+/** Where "use" is forbidden: "don't use", "nobody use", "not to be used". */
+function forbidden(c: Clause): number {
+  for (let i = 1; i < c.parts.length; i++) {
+    const part = c.parts[i];
+    if (!hasTag(part, 'use') || part?.entity !== undefined) continue;
+    const base = part?.senses.some((s) => s.tag === 'use' && (s.form === 'b' || s.form === 'g'));
+    for (let j = i - 1; j >= 0 && j >= i - 4; j--) {
+      const text = c.parts[j]?.text ?? '';
+      if (
+        base &&
+        /^(don't|dont|do not|never|nobody|no one|noone|no-one|avoid|stop|not|cannot|can't|cant|shouldn't|mustn't|no)$/.test(
+          text,
+        ) &&
+        !/^(i|we|didn't|haven't)$/.test(c.parts[j - 1]?.text ?? '')
+      )
+        return i;
+      if (!base && /^(not|never)$/.test(text) && /^(be|to be)$/.test(c.parts[i - 1]?.text ?? '')) return i;
+    }
+  }
+  return -1;
+}
+
+export const held: Frame = {
+  name: 'held',
+  on: ['hold', 'use', 'release', 'safe'],
+  read(c) {
+    const direct = c.form('hold', 'd');
+    const ban = forbidden(c);
+    const verb = ban >= 0 ? ban : direct;
+    if (verb < 0) return null;
+    if (
+      direct >= 0 &&
+      ban < 0 &&
+      isDenied(c, direct) &&
+      !/(not|don't|dont|no |never|nobody|unsafe|shouldn)/.test(c.parts[direct]?.text ?? '')
+    )
+      return null;
+    c.use(verb, direct);
+    c.useTags('hold', 'use', 'unit', 'neg', 'request');
+    const items = itemsOf(c, { autoclaves: true, loads: true, bare: true });
+    if (items === null) return null;
+    const base = result([made('held', itemSlots(items), { items: items.said })], verb, items.missing);
+    return { ...base, anyMood: true };
+  },
+};
+
+export const released: Frame = {
+  name: 'released',
+  on: ['release'],
+  read(c) {
+    const verb = c.form('release', 'd');
+    if (verb < 0 || isDenied(c, verb)) return null;
+    const text = c.parts[verb]?.text ?? '';
+    const weak =
+      /^(cleared|can be used|fit for use|fine to use|ok to use|okay to use|good to use|safe to use|alright to use|back on|fine again|ok again|okay again)$/.test(
+        text,
+      );
+    c.use(verb);
+    c.useTags('release', 'sterile', 'unit', 'be', 'pass', 'work', 'use');
+    const items: ItemsSaid | null = itemsOf(c, { autoclaves: true, loads: true });
+    if (items === null || (weak && typeof items.said === 'string')) return null;
+    if (/^back on$/.test(text)) return null;
+    return result([made('released', itemSlots(items), { items: items.said })], verb, items.missing, 0.5);
+  },
+};
+
+export const retired: Frame = {
+  name: 'retired',
+  on: ['retire', 'bin'],
+  read(c) {
+    const verb = c.form('retire', 'dg') >= 0 ? c.form('retire', 'dg') : c.at('bin');
+    if (verb < 0) return null;
+    const thrown = hasTag(c.parts[verb], 'retire') || c.has('put', 'go', 'drop', 'take');
+    if (!thrown) return null;
+    c.use(verb);
+    c.useTags('retire', 'bin', 'put', 'go', 'be', 'come');
+    const tips = tipsOf(c, { bare: true });
+    if (tips === null || c.entities('scanner').length > 0) return null;
+    return result([made('retired', tipSlots(tips), { tips: tips.said })], verb, tips.missing);
+  },
+};

@@ -1,0 +1,223 @@
+import type { Clause } from '../clause.ts';
+import { hasTag } from '../part.ts';
+import type { Made, Missing, Result } from '../result.ts';
+import { isDenied, outcomeOf } from '../roles/outcome.ts';
+import { placeOf, placeSlots } from '../roles/place.ts';
+import { type ScannersSaid, scannersOf } from '../roles/scanner.ts';
+import { tipsOf } from '../roles/tips.ts';
+import { type Frame, made, result } from './frame.ts';
+
+/** One fact for each scanner said; one without, and what is missing, where it cannot be told. */
+function each(scanners: ScannersSaid, make: (id: string | undefined) => Made): Made[] {
+  return scanners.ids.length === 0 ? [make(undefined)] : scanners.ids.map(make);
+}
+
+function withScanner(id: string | undefined): Record<string, unknown> {
+  return id === undefined ? {} : { scanner: id };
+}
+
+export const calibrated: Frame = {
+  name: 'calibrated',
+  on: ['calibrate'],
+  read(c) {
+    const verb = c.at('calibrate');
+    if (verb < 0 || c.has('caltip')) return null;
+    const past = c.form('calibrate', 'd') >= 0;
+    const noun = c.form('calibrate', 'n') >= 0;
+    const outcome = outcomeOf(c);
+    c.useTags('calibrate', 'finish', 'do', 'take', 'run', 'have', 'turn', 'come', 'go', 'redo', 'get');
+    const refused =
+      /^(wouldn't|wont|won't|wouldnt|couldn't|couldnt|can't|cant|cannot|will not|refuses to|refused to|doesn't|doesnt)$/;
+    const balks =
+      c.parts.findIndex(
+        (part, i) => i < verb && i >= verb - 3 && (refused.test(part.text) || part.text === 'not'),
+      ) >= 0 &&
+      !past &&
+      c.form('calibrate', 'b') >= 0 &&
+      c.word(/^(i|we|didn't|haven't|don't|dont)$/) < 0;
+    const scanners = scannersOf(c);
+    if (balks || outcome?.outcome === 'failed') {
+      return {
+        ...result(
+          each(scanners, (id) =>
+            made('calibrated', { ...withScanner(id), outcome: 'failed' }, { scanner: scanners.said }),
+          ),
+          verb,
+          scanners.missing,
+        ),
+        anyMood: true,
+      };
+    }
+    const done =
+      past ||
+      (noun &&
+        (c.has('finish', 'do') || outcome !== null || c.word(/^(done|complete|sorted|did|ok|✅)$/) >= 0));
+    if (!done) return null;
+    return result(
+      each(scanners, (id) =>
+        made(
+          'calibrated',
+          { ...withScanner(id), outcome: 'passed' },
+          {
+            scanner: scanners.said,
+            outcome: outcome === null ? 'passed unless the note says otherwise' : [outcome.at],
+          },
+        ),
+      ),
+      past ? c.form('calibrate', 'd') : verb,
+      scanners.missing,
+    );
+  },
+};
+
+function scanSlots(
+  c: Clause,
+  id: string | undefined,
+): { slots: Record<string, unknown>; missing: Missing | undefined } {
+  const tips =
+    c.entities('tips').length > 0 || c.at('tip') >= 0 ? tipsOf(c, { bare: true, before: false }) : null;
+  const place = placeOf(c);
+  const [tip, more] = tips?.ids ?? [];
+  const tipMissing: Missing | undefined =
+    tips?.unknown.length || more !== undefined ? { about: 'tip', slot: 'tip', form: 'id' } : undefined;
+  return {
+    slots: {
+      ...withScanner(id),
+      ...(tip === undefined || more !== undefined ? {} : { tip }),
+      ...placeSlots(place),
+    },
+    missing: tipMissing ?? place?.missing,
+  };
+}
+
+function scanFact(c: Clause, kind: string, verb: number): Result | null {
+  const scanners = scannersOf(c);
+  if (scanners.ids.length > 1) return null;
+  const { slots, missing } = scanSlots(c, scanners.ids[0]);
+  return result([made(kind, slots, { scanner: scanners.said })], verb, scanners.missing ?? missing);
+}
+
+export const scanStarted: Frame = {
+  name: 'scan-started',
+  on: ['scan'],
+  read(c) {
+    const scan = c.at('scan');
+    const start = c.form('start', 'dgn');
+    const begin = c.form('start', 'b');
+    const doing = c.form('scan', 'g');
+    if (c.has('finish', 'book', 'cancel') || c.form('scan', 'd') >= 0) return null;
+    if (start < 0 && doing < 0 && begin < 0) return null;
+    if (start < 0 && doing >= 0 && c.parts[doing]?.text !== 'scanning') return null;
+    c.use(scan, start, begin);
+    c.useTags('scan', 'start', 'go', 'be', 'patient', 'do');
+    return scanFact(c, 'scan-started', start >= 0 ? start : doing >= 0 ? doing : begin);
+  },
+};
+
+export const scanFinished: Frame = {
+  name: 'scan-finished',
+  on: ['scan'],
+  read(c) {
+    const past = c.form('scan', 'd');
+    const noun = c.form('scan', 'ng');
+    const finish = c.form('finish', 'dn');
+    const did = c.form('do', 'd') >= 0 ? c.form('do', 'd') : c.word(/^(done|over|did)$/);
+    if (c.has('start', 'book', 'cancel', 'fail')) return null;
+    const singular = noun >= 0 && c.parts[noun]?.text !== 'scans';
+    const verb = past >= 0 ? past : singular && finish >= 0 ? finish : singular && did >= 0 ? did : -1;
+    if (verb < 0) return null;
+    c.use(past, noun, finish, did);
+    c.useTags('scan', 'finish', 'do', 'go', 'patient', 'pass');
+    if (
+      past >= 0 &&
+      c.entities('scanner').length === 0 &&
+      c.at('scanner') < 0 &&
+      c.entities('tips').length === 0
+    )
+      return null;
+    return scanFact(c, 'scan-finished', verb);
+  },
+};
+
+export const wiped: Frame = {
+  name: 'wiped',
+  on: ['wipe', 'clean', 'wash'],
+  read(c) {
+    const wipe = c.form('wipe', 'd');
+    const clean = c.form('clean', 'd');
+    const noun = c.form('wipe', 'n') >= 0 ? c.form('wipe', 'n') : c.form('clean', 'n');
+    const done =
+      noun >= 0 &&
+      (c.has('finish', 'do', 'give', 'have', 'get') ||
+        c.word(/^(done|gave it a|given it a|had a|gave|complete)$/) >= 0);
+    const verb = wipe >= 0 ? wipe : clean >= 0 ? clean : done ? noun : -1;
+    if (verb < 0) return null;
+    const lens = c.at('lens');
+    const base = c.at('base');
+    const tips =
+      c.entities('tips').some(({ entity }) => entity.named) || (c.at('tip') >= 0 && lens < 0 && base < 0);
+    if (tips) return null;
+    const named =
+      c.entities('scanner').length > 0 ||
+      c.at('scanner') >= 0 ||
+      c.entities('some').length > 0 ||
+      c.entities('no-scanner').length > 0;
+    const memory = c.scope.memory.scanners.length > 0;
+    const hard =
+      wipe >= 0 &&
+      /down|disinfect|clinell|over/.test(c.parts[wipe]?.text ?? '') &&
+      c.names.scannerIds.length === 1;
+    if (!named && lens < 0 && base < 0 && !memory && !hard && !(wipe >= 0 && c.word(/^down$/) >= 0))
+      return null;
+    c.useTags('wipe', 'clean', 'do', 'finish', 'give', 'lens', 'base', 'get', 'have', 'wash');
+    const scanners = scannersOf(c);
+    const parts = partsWiped(c, lens, base, named && !hasTag(c.parts[lens], 'scanner'));
+    const facts = parts.flatMap((part) =>
+      each(scanners, (id) =>
+        made(
+          'wiped',
+          { ...withScanner(id), part },
+          { scanner: scanners.said, part: [lens, base].filter((i) => i >= 0) },
+        ),
+      ),
+    );
+    return result(facts, verb, scanners.missing);
+  },
+};
+
+/** Scanner and base together are `all`; "the base of the scanner" and "the lens on blue" name the part alone. */
+function partsWiped(c: Clause, lens: number, base: number, named: boolean): ('all' | 'lens' | 'base')[] {
+  if (lens < 0 && base < 0) return ['all'];
+  const scannerAt = c.first('scanner')?.at ?? c.at('scanner');
+  const first = Math.min(...[lens, base].filter((i) => i >= 0));
+  const joined = c.parts
+    .slice(Math.min(scannerAt, first), Math.max(scannerAt, first))
+    .some((p) => /^(and|&|\+|plus|with|inc|incl|including|n|,|then)$/.test(p.text));
+  if (named && scannerAt >= 0 && joined && base >= 0) return ['all'];
+  if (named && scannerAt >= 0 && joined && lens >= 0 && base < 0) return ['all'];
+  if (c.word(/^(everything|all over|whole)$/) >= 0) return ['all'];
+  return [...(lens >= 0 ? (['lens'] as const) : []), ...(base >= 0 ? (['base'] as const) : [])];
+}
+
+export const covered: Frame = {
+  name: 'covered',
+  on: ['cover'],
+  read(c) {
+    const noun = c.form('cover', 'b') >= 0 ? c.form('cover', 'b') : c.at('cover');
+    const past = c.form('cover', 'd');
+    const on = c.word(/^(on|onto|back on|in place|on again|back)$/);
+    if (past < 0 && (noun < 0 || on < 0)) return null;
+    if (c.word(/^off$/) >= 0 || c.has('fall', 'remove', 'lose', 'crack', 'wipe', 'find', 'clean'))
+      return null;
+    c.use(noun, past, on);
+    c.useTags('cover', 'put', 'get', 'go', 'give', 'fit', 'have', 'tip');
+    const scanners = scannersOf(c);
+    if (past >= 0 && !scanners.spoken && typeof scanners.said !== 'string') return null;
+    if (past >= 0 && isDenied(c, past)) return null;
+    return result(
+      each(scanners, (id) => made('covered', withScanner(id), { scanner: scanners.said })),
+      past >= 0 ? past : on,
+      scanners.missing,
+    );
+  },
+};

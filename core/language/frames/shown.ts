@@ -1,0 +1,84 @@
+import type { Clause } from '../clause.ts';
+import { type Frame, made, result } from './frame.ts';
+
+/** What can be shown or asked about how to do: from the words that name it. */
+export function topicOf(c: Clause, from = 0): { topic: string; at: number } | null {
+  const has = (...tags: string[]) => tags.map((tag) => c.at(tag, from)).find((i) => i >= 0) ?? -1;
+  const checks: [string, number][] = [
+    ['calibrate', has('calibrate', 'caltip')],
+    ['fogging', has('fog')],
+    ['warm-up', has('heat', 'heater')],
+    ['load', has('load', 'sterilise')],
+    [
+      'set-up',
+      c.word(
+        /^(set up|setup|set-up|set it up|setting up|set|plug|plug in|assemble|install|put together)$/,
+        from,
+      ),
+    ],
+    ['clean', has('wipe')],
+    ['tips', has('wash', 'bag', 'fit', 'remove', 'autoclave')],
+    ['clean', has('clean', 'lens', 'base')],
+    ['move', has('move', 'travel')],
+    ['move', c.word(/^(pack|pack up|packing)$/, from)],
+    ['tips', has('tip')],
+  ];
+  for (const [topic, at] of checks) if (at >= 0) return { topic, at };
+  const tips = c.first('tips');
+  return tips === null ? null : { topic: 'tips', at: tips.at };
+}
+
+export const shown: Frame = {
+  name: 'shown',
+  on: ['show'],
+  read(c) {
+    const verb = c.form('show', 'd');
+    if (verb < 0) return null;
+    const people = c.entities('person');
+    const person = people.find(({ at }) => at > verb) ?? people.find(({ at }) => at < verb);
+    if (person === undefined) return null;
+    const passive = person.at < verb && c.word(/^(been|was|has been|'s been|were|got|is)$/) >= 0;
+    if (person.at < verb && !passive) return null;
+    const topic = topicOf(c);
+    if (topic === null) return null;
+    c.use(verb, person.at, topic.at);
+    c.useTags(
+      'calibrate',
+      'wipe',
+      'clean',
+      'move',
+      'bag',
+      'wash',
+      'fit',
+      'load',
+      'scanner',
+      'tip',
+      'autoclave',
+      'run',
+      'do',
+      'put',
+      'sterilise',
+      'fog',
+      'wh',
+      'heat',
+      'travel',
+      'remove',
+      'cover',
+      'lens',
+      'base',
+      'use',
+      'tips',
+    );
+    for (const one of [...c.entities('scanner'), ...c.entities('tips')]) c.use(one.at);
+    return result(
+      [
+        made(
+          'shown',
+          { person: person.entity.name, topic: topic.topic },
+          { person: [person.at], topic: [topic.at] },
+        ),
+      ],
+      verb,
+    );
+  },
+};

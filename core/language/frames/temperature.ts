@@ -1,0 +1,79 @@
+import type { Clause } from '../clause.ts';
+import { wordsNumber } from '../lexicon/count.ts';
+import { toCelsius } from '../mentions/temperature.ts';
+import { placeOf, placeSlots } from '../roles/place.ts';
+import { type Frame, made, result } from './frame.ts';
+
+/** A bare whole number is a room's temperature only within these, °C. */
+const PLAUSIBLE: readonly [number, number] = [5, 40];
+
+export const temperature: Frame = {
+  name: 'temperature',
+  on: ['celsius', 'temp', 'degree', 'site', 'room'],
+  read(c) {
+    if (c.entities('cycle').length > 0 || c.entities('load').length > 0 || c.entities('scanner').length > 0)
+      return null;
+    if (
+      c.has(
+        'calibrate',
+        'scan',
+        'use',
+        'start',
+        'finish',
+        'autoclave',
+        'open',
+        'shut',
+        'bag',
+        'wash',
+        'tip',
+        'booking',
+        'patient',
+      )
+    )
+      return null;
+    const said = valueOf(c);
+    if (said === null) return null;
+    const place = placeOf(c);
+    const noun = c.at('temp');
+    const about =
+      noun >= 0 ||
+      said.unit ||
+      (place !== null &&
+        (said.decimal || c.word(/^(it's|its|reading|reads|showing|is|'s|only|now|at|it is|sitting)$/) >= 0));
+    if (!about) return null;
+    c.use(said.at);
+    c.useTags(
+      'temp',
+      'degree',
+      'be',
+      'say',
+      'show',
+      'start',
+      'come',
+      'go',
+      'read',
+      'see',
+      'check',
+      'fahrenheit',
+    );
+    const slots = { celsius: said.value, ...placeSlots(place) };
+    return result(
+      [made('temperature', slots, { celsius: [said.at], ...(place === null ? {} : { site: place.said }) })],
+      said.at,
+      place?.missing,
+    );
+  },
+};
+
+function valueOf(c: Clause): { value: number; at: number; unit: boolean; decimal: boolean } | null {
+  const exact = c.entities('celsius');
+  const one = exact[exact.length - 1];
+  if (one !== undefined) return { value: one.entity.value, at: one.at, unit: one.entity.unit, decimal: true };
+  for (const [at, part] of c.parts.entries()) {
+    const number = wordsNumber(part);
+    if (number === null || /^(one|two)$/.test(part.text)) continue;
+    const value = toCelsius(number, '');
+    if (value >= PLAUSIBLE[0] && value <= PLAUSIBLE[1]) return { value, at, unit: false, decimal: false };
+  }
+  return null;
+}

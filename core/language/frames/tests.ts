@@ -1,0 +1,135 @@
+import type { Clause } from '../clause.ts';
+import type { Missing } from '../result.ts';
+import { autoclaveOf } from '../roles/autoclave.ts';
+import { outcomeOf } from '../roles/outcome.ts';
+import { type Frame, made, result } from './frame.ts';
+
+const CLEAR =
+  /^(clear|negative|neg|no growth|all clear|came back clear|no growth seen|-ve|clean|nil growth|neg result)$/;
+const POSITIVE =
+  /^(positive|growth|pos|grew|grown|showed growth|shown growth|\+ve|turned yellow|gone yellow|yellow)$/;
+const RUNNING =
+  /^(in|on|running|incubating|started|set|set off|cooking|brewing|cultured|reading|going|set up|in the incubator|under way|in progress|pending)$/;
+
+export const sporeTest: Frame = {
+  name: 'spore-test',
+  on: ['spore'],
+  read(c) {
+    const noun = c.at('spore');
+    if (noun < 0) return null;
+    c.useTags(
+      'spore',
+      'come',
+      'be',
+      'show',
+      'do',
+      'grow',
+      'run',
+      'load',
+      'put',
+      'start',
+      'temp',
+      'have',
+      'incubate',
+      'strip',
+    );
+    const growth = c.word(/^(growth|grew|growing|grown)$/);
+    const no = growth >= 0 && /^(no|nil|any|without|zero)$/.test(c.parts[growth - 1]?.text ?? '');
+    const positive = c.word(POSITIVE);
+    const clear = c.word(CLEAR);
+    const other = outcomeOf(c);
+    const running = c.word(RUNNING);
+    const verb = [growth, positive, clear, other?.at ?? -1, running].find((i) => i >= 0) ?? -1;
+    c.use(growth, positive, clear, running);
+    const autoclave = autoclaveOf(c);
+    const base = autoclave === null ? {} : { autoclave: autoclave.id };
+    const outcome = sporeOutcome({
+      growth,
+      no,
+      positive,
+      clear,
+      other: other?.outcome ?? null,
+      running:
+        running >= 0 ||
+        c.form('start', 'dg') >= 0 ||
+        c.form('run', 'g') >= 0 ||
+        c.form('put', 'd') >= 0 ||
+        c.has('incubate'),
+    });
+    const slots = { ...(outcome === null ? {} : { outcome }), ...base };
+    const fact = made('spore-test', slots, { outcome: verb < 0 ? [] : [verb] });
+    const missing: Missing | undefined =
+      outcome === null ? { about: 'outcome', slot: 'outcome', form: 'outcome' } : undefined;
+    if (outcome === null && !c.has('do', 'finish', 'run') && c.word(/^(done|did|back|result)$/) < 0)
+      return null;
+    return { ...result([fact], verb < 0 ? noun : verb, missing), anyMood: true };
+  },
+};
+
+function sporeOutcome(s: {
+  growth: number;
+  no: boolean;
+  positive: number;
+  clear: number;
+  other: 'passed' | 'failed' | null;
+  running: boolean;
+}): 'passed' | 'failed' | 'running' | null {
+  if (s.growth >= 0) return s.no ? 'passed' : 'failed';
+  if (s.positive >= 0) return 'failed';
+  if (s.clear >= 0) return 'passed';
+  if (s.other !== null) return s.other;
+  return s.running ? 'running' : null;
+}
+
+const SORTS = ['penetration', 'control', 'leak'] as const;
+
+export const autoclaveTest: Frame = {
+  name: 'autoclave-test',
+  on: [...SORTS],
+  read(c) {
+    const sorts = SORTS.map((sort) => ({ sort, at: c.at(sort) }))
+      .filter(({ at }) => at >= 0)
+      .sort((a, b) => a.at - b.at);
+    const [first] = sorts;
+    if (first === undefined) return null;
+    if (leakOnly(c, first)) return null;
+    c.useTags(...SORTS, 'come', 'be', 'do', 'run', 'turn', 'go', 'finish', 'strip', 'load', 'have');
+    const outcome = testOutcome(c);
+    const autoclave = autoclaveOf(c);
+    const facts = sorts.map(({ sort, at }) =>
+      made(
+        'autoclave-test',
+        {
+          sort,
+          ...(outcome === null ? {} : { outcome: outcome.outcome }),
+          ...(autoclave === null ? {} : { autoclave: autoclave.id }),
+        },
+        { sort: [at] },
+      ),
+    );
+    if (outcome === null) {
+      if (!c.has('do', 'finish', 'run') && c.word(/^(done|did|complete)$/) < 0) return null;
+      return result(facts, first.at, { about: 'outcome', slot: 'outcome', form: 'outcome' });
+    }
+    return {
+      ...result(facts, outcome.at),
+      ...(outcome.outcome === 'failed' ? { anyMood: true as const } : {}),
+    };
+  },
+};
+
+function testOutcome(c: Clause) {
+  const outcome = outcomeOf(c);
+  if (outcome !== null) return outcome;
+  const turn = c.form('turn', 'd');
+  if (turn >= 0 && c.has('penetration'))
+    return { outcome: c.has('neg') ? ('failed' as const) : ('passed' as const), at: turn };
+  return null;
+}
+
+/** "The leak under the sink" is a plumber's: the word alone needs a test beside it. */
+function leakOnly(c: Clause, first: { sort: string; at: number }): boolean {
+  if (first.sort === 'penetration') return false;
+  const text = c.parts[first.at]?.text ?? '';
+  return text === 'leak' && c.word(/^(test|rate|check)$/) < 0 && !c.has('control', 'penetration');
+}

@@ -1,0 +1,354 @@
+import type { Clause } from '../clause.ts';
+import { hasTag } from '../part.ts';
+import type { Result } from '../result.ts';
+import { isDenied } from '../roles/outcome.ts';
+import { scannersOf } from '../roles/scanner.ts';
+import { tipSlots, tipsOf } from '../roles/tips.ts';
+import { type Frame, made, result, tipFact } from './frame.ts';
+
+/** The scanner that a clause names beside its tips ("used tip 4 on Robin"), if it names one. */
+function namedScanner(c: Clause) {
+  if (c.entities('scanner').length === 0 && c.at('scanner') < 0 && c.entities('no-scanner').length === 0)
+    return null;
+  return scannersOf(c);
+}
+
+export const used: Frame = {
+  name: 'used',
+  on: ['use'],
+  read(c) {
+    const verb = c.form('use', 'd');
+    if (verb < 0) return null;
+    c.use(verb);
+    const tips = tipsOf(c, { bare: true, before: false });
+    const before =
+      tips ?? (c.word(/^(it|them|that|this|those)$/) >= 0 || c.parts.length <= 3 ? tipsOf(c, {}) : null);
+    if (before === null) return null;
+    const scanner = namedScanner(c);
+    const [id, second] = scanner?.ids ?? [];
+    const slots = {
+      ...tipSlots(before),
+      ...(id !== undefined && second === undefined && scanner?.missing === undefined ? { scanner: id } : {}),
+    };
+    c.useTags('use');
+    return result(
+      [made('used', slots, { tips: before.said, ...(scanner === null ? {} : { scanner: scanner.said }) })],
+      verb,
+      before.missing ?? (scanner?.spoken && typeof scanner.said !== 'string' ? scanner.missing : undefined),
+    );
+  },
+};
+
+export const removed: Frame = {
+  name: 'removed',
+  on: ['remove', 'take', 'off', 'come', 'put', 'get', 'glue'],
+  read(c) {
+    const off = c.word(/^off$/);
+    const direct = c.form('remove', 'dg');
+    const took = c.form('take', 'd');
+    const verb = direct >= 0 ? direct : off >= 0 && took >= 0 ? took : off;
+    if (verb < 0) return null;
+    if (direct < 0 && off >= 0 && c.has('hold', 'travel', 'wipe', 'cancel', 'leave', 'cover', 'scan'))
+      return null;
+    if (direct >= 0 && !hasTag(c.parts[direct], 'remove')) return null;
+    c.use(direct, took, off);
+    const tips = tipsOf(c, { bare: direct >= 0 || took >= 0 });
+    if (tips === null || (tips.said !== undefined && typeof tips.said === 'string' && direct < 0 && took < 0))
+      return null;
+    namedScanner(c);
+    return result([made('removed', tipSlots(tips), { tips: tips.said })], verb, tips.missing);
+  },
+};
+
+export const fitted: Frame = {
+  name: 'fitted',
+  on: ['fit', 'put', 'tips', 'tip', 'load', 'swap', 'be', 'remove', 'push'],
+  read(c) {
+    const on = c.word(/^(on|onto|on to|back on|back onto)$/);
+    const fit = c.form('fit', 'dn');
+    const put = c.form('put', 'd');
+    if (fit < 0 && on < 0) return null;
+    if (
+      c.has(
+        'use',
+        'scan',
+        'crack',
+        'fog',
+        'load',
+        'wipe',
+        'wash',
+        'bag',
+        'scratch',
+        'drop',
+        'cover',
+        'lens',
+        'base',
+        'calibrate',
+        'mirror',
+        'pouch',
+        'strip',
+        'debris',
+        'cable',
+        'lose',
+        'find',
+      )
+    )
+      return null;
+    const tips = tipsOf(c, { bare: true, before: false }) ?? (fit >= 0 || put >= 0 ? tipsOf(c, {}) : null);
+    if (tips === null) return null;
+    const scanner = scannersOf(c);
+    if (!scanner.spoken && fit < 0 && !(put >= 0 && on >= 0)) return null;
+    if (typeof scanner.said === 'string' && !scanner.spoken && fit < 0 && put < 0) return null;
+    const verb = fit >= 0 ? fit : put >= 0 ? put : on;
+    c.use(fit, put, on);
+    c.useTags('click');
+    const [tip, more] = tips.ids;
+    const [id, second] = scanner.ids;
+    if (more !== undefined || second !== undefined || tips.which !== undefined) return null;
+    const missing =
+      tip === undefined
+        ? tips.missing === undefined
+          ? undefined
+          : { ...tips.missing, slot: 'tip', form: 'id' as const }
+        : (tips.missing ?? scanner.missing);
+    const slots = { ...(tip === undefined ? {} : { tip }), ...(id === undefined ? {} : { scanner: id }) };
+    return result([made('fitted', slots, { tip: tips.said, scanner: scanner.said })], verb, missing);
+  },
+};
+
+export const washed: Frame = {
+  name: 'washed',
+  on: ['wash', 'clean'],
+  read(c) {
+    const verb = c.form('wash', 'dn') >= 0 ? c.form('wash', 'dn') : c.form('clean', 'd');
+    if (verb < 0 || c.has('magnifier', 'lens', 'base')) return null;
+    const given = hasTag(c.parts[verb], 'wash') || c.entities('tips').length > 0 || c.at('tip') >= 0;
+    if (!given) return null;
+    c.useTags('wash', 'clean');
+    if (c.entities('scanner').length > 0 && c.entities('tips').length === 0) return null;
+    return tipFact(c, 'washed', verb, { bare: true });
+  },
+};
+
+export const bagged: Frame = {
+  name: 'bagged',
+  on: ['bag', 'pouch'],
+  read(c) {
+    const verb = c.form('bag', 'd');
+    const into = verb < 0 && c.has('pouch') ? c.form('put', 'd') : -1;
+    if (verb < 0 && into < 0) return null;
+    c.useTags('bag');
+    if (into >= 0) c.use(into, c.at('pouch'));
+    if (c.has('tear', 'crack')) return null;
+    return tipFact(c, 'bagged', verb >= 0 ? verb : into, { bare: true });
+  },
+};
+
+/** Where autoclaving is done: the words for it, an autoclave, or one of the practice's own rooms for it. */
+function sterilePlace(c: Clause): number {
+  const steri = c.at('steri');
+  if (steri >= 0) return steri;
+  const autoclave = c.at('autoclave');
+  if (autoclave >= 0) return autoclave;
+  const named = c.first('autoclave');
+  if (named !== null) return named.at;
+  const room = c
+    .entities('room')
+    .find(({ entity }) => entity.rooms.some((ref) => c.names.sterileRooms.has(ref)));
+  return room?.at ?? -1;
+}
+
+const GOING = [
+  'send',
+  'go',
+  'take',
+  'put',
+  'bring',
+  'dropoff',
+  'be',
+  'drop',
+  'leave',
+  'move',
+  'come',
+  'load',
+  'get',
+  'give',
+  'travel',
+  'fit',
+];
+
+export const sent: Frame = {
+  name: 'sent',
+  on: ['send', 'steri', 'autoclave', 'room', 'sterilise'],
+  read(c) {
+    const send = c.form('send', 'd');
+    const place = sterilePlace(c);
+    const cooking = c.form('sterilise', 'g');
+    if (send < 0 && place < 0 && cooking < 0) return null;
+    if (place >= 0 && send < 0 && (c.prep(place) === 'from' || c.word(/^out$/) >= 0)) return null;
+    if (send >= 0 && place < 0 && (c.entities('site').length > 0 || c.entities('room').length > 0))
+      return null;
+    if (
+      c.has(
+        'hold',
+        'release',
+        'fail',
+        'pass',
+        'repair',
+        'scan',
+        'find',
+        'lose',
+        'use',
+        'spore',
+        'penetration',
+        'leak',
+        'control',
+      ) ||
+      c.entities('load').length > 0
+    )
+      return null;
+    const verb = send >= 0 ? send : motionVerb(c, place);
+    if (verb < 0 && !/^(to|in|at)$/.test(c.prep(place))) return null;
+    c.use(send, place, cooking);
+    if (verb >= 0) c.use(verb);
+    c.useTags('autoclave', 'load', 'send', 'sterilise');
+    if (place >= 0) for (const room of c.entities('room')) c.use(room.at);
+    return tipFact(c, 'sent', verb >= 0 ? verb : place, { bare: true });
+  },
+};
+
+function motionVerb(c: Clause, place: number): number {
+  for (const tag of GOING) {
+    const at = c.form(tag, 'dgs');
+    if (at >= 0 && (tag !== 'be' || /^(in|at|to)$/.test(c.prep(place)))) return at;
+  }
+  return c.word(/^('s|gone|are|is|was|were|going|went|been)$/);
+}
+
+export const sterile: Frame = {
+  name: 'sterile',
+  on: ['sterile', 'sterilise', 'autoclave', 'steri', 'room', 'come'],
+  read(c) {
+    if (c.has('debris', 'spore', 'held')) return null;
+    let verb = c.form('sterile', 'd');
+    if (verb < 0) verb = c.form('sterilise', 'd');
+    if (verb < 0) {
+      const place = sterilePlace(c);
+      const back = c.word(/^(back|out|out of|returned|come back|came back)$/);
+      if (place < 0 || c.prep(place) !== 'from' || (back < 0 && !c.has('come', 'get', 'take', 'bring')))
+        return null;
+      c.use(place, back);
+      verb = place;
+    }
+    c.use(verb);
+    c.useTags('sterile', 'sterilise', 'shelf', 'autoclave', 'come');
+    const tips = tipsOf(c, { bare: true });
+    if (tips === null) return null;
+    if (isDenied(c, verb)) {
+      if (tips.missing === undefined && tips.ids.length === 0) return null;
+      return {
+        ...result(
+          [made('held', { items: tips.ids.map((id) => `tip:${id}`) }, { items: tips.said })],
+          verb,
+          tips.missing,
+        ),
+        anyMood: true,
+      };
+    }
+    return result([made('sterile', tipSlots(tips), { tips: tips.said })], verb, tips.missing);
+  },
+};
+
+export const inspected: Frame = {
+  name: 'inspected',
+  on: ['check', 'inspection', 'magnifier', 'debris', 'see'],
+  read(c): Result | null {
+    const mag = c.at('magnifier');
+    const check = c.form('check', 'dgn');
+    const noun = c.at('inspection');
+    const debris = c.at('debris');
+    if (c.has('pouch', 'strip') && mag < 0) return null;
+    if (mag < 0 && check < 0 && noun < 0 && debris < 0) return null;
+    c.use(mag, check, noun, debris);
+    c.useTags('do', 'inspection', 'debris', 'magnifier', 'see', 'check');
+    const tips = tipsOf(c, { bare: true });
+    if (tips === null) return null;
+    const verb = [check, noun, mag, debris].find((i) => i >= 0) ?? 0;
+    const outcome = inspectionOutcome(c, debris);
+    c.useTags('wash', 'clean');
+    if (outcome === null) {
+      if (mag < 0 && noun < 0) return null;
+      const missing = tips.missing ?? {
+        about: 'outcome' as const,
+        slot: 'outcome',
+        form: 'outcome' as const,
+        ...(tips.ids.length === 1 ? { of: `tip:${tips.ids[0]}` } : {}),
+      };
+      return result([made('inspected', tipSlots(tips), { tips: tips.said })], verb, missing);
+    }
+    return result(
+      [made('inspected', { ...tipSlots(tips), outcome }, { tips: tips.said })],
+      verb,
+      tips.missing,
+    );
+  },
+};
+
+function inspectionOutcome(c: Clause, debris: number): 'passed' | 'failed' | null {
+  if (debris >= 0) {
+    return isDenied(c, debris) ||
+      hasTag(c.parts[debris - 1], 'neg') ||
+      /^(no|any|free|free of|zero)$/.test(c.parts[debris - 1]?.text ?? '')
+      ? 'passed'
+      : 'failed';
+  }
+  let found: 'passed' | 'failed' | null = null;
+  for (const [i, part] of c.parts.entries()) {
+    if (part.entity !== undefined) continue;
+    if (
+      hasTag(part, 'fail') ||
+      /^(redo|dirty|again please|rewash|redoing|doing it again|needs redoing)$/.test(part.text)
+    ) {
+      c.use(i);
+      return 'failed';
+    }
+    if (
+      hasTag(part, 'pass') ||
+      /^(clean|cleared|spotless|clear|good|fine|ok|okay|immaculate|spotlessly|sparkling)$/.test(part.text)
+    ) {
+      c.use(i);
+      found = isDenied(c, i) ? 'failed' : (found ?? 'passed');
+    }
+  }
+  return found;
+}
+
+export const added: Frame = {
+  name: 'added',
+  on: ['add', 'come', 'tips', 'tip', 'dropoff', 'get', 'have', 'find', 'receive'],
+  read(c) {
+    const fresh = c.word(/^(new|brand new|extra|fresh|replacement|additional|newly)$/);
+    const add = c.form('add', 'dg');
+    const come = c.form('come', 'd');
+    const got = c.form('get', 'd');
+    const given = c.form('dropoff', 'd');
+    const verb = [add, come, given, got].find((i) => i >= 0) ?? -1;
+    if (verb < 0 && fresh < 0) return null;
+    if (add < 0 && fresh < 0) return null;
+    if (verb < 0 && c.word(/^(in|here)$/) < 0) return null;
+    const tips = c.entities('tips');
+    if (tips.length === 0 || c.entities('scanner').length > 0) return null;
+    if (tips.some(({ entity }) => entity.which !== undefined)) return null;
+    c.use(verb, fresh, c.at('tip'), ...tips.map(({ at }) => at));
+    c.useTags('add', 'come', 'dropoff', 'get', 'have', 'unit');
+    if (!tips.some(({ entity }) => entity.named) && c.at('tip') < 0) return null;
+    const ids = tips.flatMap(({ entity }) => [...entity.ids, ...entity.unknown]);
+    if (ids.length === 0) return null;
+    return result(
+      [made('added', { tips: ids }, { tips: tips.map(({ at }) => at) })],
+      verb >= 0 ? verb : fresh,
+      undefined,
+      1,
+    );
+  },
+};

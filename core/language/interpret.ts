@@ -1,0 +1,61 @@
+import { Clause, type NoteScope } from './clause.ts';
+import { type Evidence, holds, weigh } from './evidence.ts';
+import { frames } from './frames/all.ts';
+import type { Frame } from './frames/frame.ts';
+import type { Part } from './part.ts';
+import type { Result } from './result.ts';
+
+export interface Interpretation {
+  readonly clause: Clause;
+  readonly frame: Frame;
+  readonly result: Result;
+  readonly evidence: Evidence;
+}
+
+/** A clause of more parts than this is no note: nobody types one, and every step stays linear. */
+export const LONGEST_CLAUSE = 80;
+
+const byTrigger = new Map<string, number[]>();
+for (const [i, frame] of frames.entries()) {
+  for (const tag of frame.on) byTrigger.set(tag, [...(byTrigger.get(tag) ?? []), i]);
+}
+
+function tried(parts: readonly Part[]): number[] {
+  const found = new Set<number>();
+  for (const part of parts) {
+    const is = part.entity?.is;
+    if (is !== undefined) for (const i of byTrigger.get(is) ?? []) found.add(i);
+    for (const sense of part.senses) for (const i of byTrigger.get(sense.tag) ?? []) found.add(i);
+  }
+  return [...found].sort((a, b) => a - b);
+}
+
+/** The frame that explains the clause best, `null` where none does well enough. */
+export function interpret(parts: readonly Part[], scope: NoteScope): Interpretation | null {
+  if (parts.length === 0 || parts.length > LONGEST_CLAUSE) return null;
+  let best: Interpretation | null = null;
+  let bestScore = Number.NEGATIVE_INFINITY;
+  for (const i of tried(parts)) {
+    const frame = frames[i];
+    if (frame === undefined) continue;
+    const clause = new Clause(parts, scope);
+    const result = frame.read(clause);
+    if (result === null || result.made.length === 0) continue;
+    useMood(clause, result);
+    const raw = weigh(clause);
+    const evidence = { strength: raw.strength + (result.bonus ?? 0), cost: raw.cost };
+    if (!holds(evidence)) continue;
+    const score = evidence.strength - 2 * evidence.cost;
+    if (score > bestScore + 0.001) {
+      best = { clause, frame, result, evidence };
+      bestScore = score;
+    }
+  }
+  return best;
+}
+
+/** Times, and people who did it, are explained by every frame. */
+function useMood(clause: Clause, _result: Result): void {
+  for (const { at } of clause.entities('time')) clause.use(at);
+  clause.use(clause.at('samept'));
+}

@@ -1,0 +1,78 @@
+import type { Sense, Sort, Table } from '../table.ts';
+import { tokenize } from '../tokens.ts';
+import { type Form, formsOf, plural } from './inflect.ts';
+import { nouns, others } from './nouns.ts';
+import { verbForms, verbs } from './verbs.ts';
+import { firstNames, glue, moodWords, numberWords } from './words.ts';
+
+/** Contractions whose letters without the apostrophe are another word. */
+const KEEPS_APOSTROPHE = new Set([
+  "we'll",
+  "i'll",
+  "she'll",
+  "he'll",
+  "we're",
+  "it's",
+  "won't",
+  "let's",
+  "i'd",
+  "we'd",
+]);
+
+/** The folded tokens of a phrase of the lexicon or of a name, as `tokenize` gives them. */
+export function phraseOf(text: string): string[] {
+  return tokenize(text).map((token) => token.text);
+}
+
+/** Puts the whole lexicon into a table: it is the same for every practice. */
+export function addLexicon(table: Table): void {
+  const put = (phrase: string, sort: Sort, tag: string, form: Form | '' = '', ref = '') => {
+    const sense: Sense = { sort, tag, form, ref };
+    table.add(phraseOf(phrase), sense);
+    const bare = withoutApostrophes(phrase);
+    if (bare !== phrase) table.add(phraseOf(bare), sense);
+  };
+  for (const phrase of listed(glue)) put(phrase, 'glue', 'glue');
+  for (const [tag, list] of Object.entries(moodWords))
+    for (const phrase of listed(list)) put(phrase, 'mood', tag);
+  for (const [tag, list] of Object.entries(verbs)) {
+    for (const lemma of listed(list)) for (const [form, how] of formsOf(lemma)) put(form, 'verb', tag, how);
+  }
+  for (const [tag, list] of Object.entries(verbForms)) {
+    for (const entry of list.split(';')) {
+      const [form = '', phrase = ''] = cut(entry.trim(), ':');
+      put(phrase, 'verb', tag, form as Form);
+    }
+  }
+  for (const [tag, list] of Object.entries(nouns)) {
+    for (const noun of listed(list)) {
+      put(noun, 'noun', tag, 'b');
+      put(plural(noun), 'noun', tag, 's');
+    }
+  }
+  for (const noun of listed(others)) {
+    put(noun, 'other', 'other');
+    put(plural(noun), 'other', 'other');
+  }
+  for (const name of firstNames.trim().split(/\s+/)) put(name, 'person', 'person', '', '');
+  for (const [word, value] of Object.entries(numberWords)) put(word, 'number', 'number', '', String(value));
+}
+
+function listed(text: string): string[] {
+  return text
+    .split(/[,\n]/)
+    .map((phrase) => phrase.trim())
+    .filter((phrase) => phrase !== '');
+}
+
+function cut(text: string, mark: string): [string, string] {
+  const at = text.indexOf(mark);
+  return [text.slice(0, at), text.slice(at + 1)];
+}
+
+function withoutApostrophes(phrase: string): string {
+  return phrase
+    .split(' ')
+    .map((word) => (KEEPS_APOSTROPHE.has(word) || word.endsWith("'s") ? word : word.replace(/'/g, '')))
+    .join(' ');
+}

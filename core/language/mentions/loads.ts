@@ -1,0 +1,134 @@
+import { decimalNumber, isMeasured, longNumber } from './numbers.ts';
+import { endOfTag, type Finder, type Found, glued, isNumber, type Scan, textAt } from './scan.ts';
+
+/** "Load 118", "cycle no. 118", "loads 118 and 119", "big/118". */
+export const loads: Finder = (scan, from) => {
+  const noun = endOfTag(scan, from, 'load');
+  if (noun < 0) return numberFirst(scan, from);
+  let at = noun;
+  while (/^(no|number|num|nr|#|:|id)$/.test(textAt(scan, at))) at += textAt(scan, at + 1) === '.' ? 2 : 1;
+  const autoclave = autoclaveSlash(scan, at);
+  const first = idAt(scan, autoclave?.to ?? at);
+  if (first === null) return null;
+  const ids = [first.id];
+  let to = first.to;
+  while (/^(and|&|,|\+)$/.test(textAt(scan, to)) && /s$/.test(textAt(scan, noun - 1))) {
+    const more = idAt(scan, to + 1);
+    if (more === null) break;
+    ids.push(more.id);
+    to = more.to;
+  }
+  return {
+    entity: { is: 'load', ids, named: true, ...(autoclave === null ? {} : { autoclave: autoclave.id }) },
+    to,
+  };
+};
+
+function idAt(scan: Scan, at: number): { id: string; to: number } | null {
+  const text = textAt(scan, at);
+  if (/^[a-z]{1,2}$/.test(text) && isNumber(scan, at + 1) && glued(scan, at + 1)) {
+    const token = scan.tokens[at];
+    const typed = token === undefined ? text : scan.note.slice(token.start, token.end);
+    return { id: typed + textAt(scan, at + 1), to: at + 2 };
+  }
+  const number = longNumber(scan, at);
+  if (number === null || isMeasured(scan, number.to)) return null;
+  if (number.words && number.text.length > 4) return null;
+  return { id: number.text.replace(/^0+(?=\d)/, ''), to: number.to };
+}
+
+function autoclaveSlash(scan: Scan, at: number): { id: string; to: number } | null {
+  const match = scan.table.longest(scan.texts, at);
+  const sense = match?.senses.find((s) => s.tag === 'autoclave-name');
+  if (match === null || sense === undefined || textAt(scan, match.to) !== '/') return null;
+  return { id: sense.ref, to: match.to + 1 };
+}
+
+/** "118 load", "big/118". */
+function numberFirst(scan: Scan, from: number): Found | null {
+  if (isNumber(scan, from) && textAt(scan, from).length >= 2) {
+    const text = textAt(scan, from + 1);
+    if (text !== 'load' && text !== 'cycle' && text !== 'batch') return null;
+    return { entity: { is: 'load', ids: [textAt(scan, from)], named: true }, to: from + 2 };
+  }
+  const slash = autoclaveSlash(scan, from);
+  if (slash === null) return null;
+  const id = idAt(scan, slash.to);
+  return id === null
+    ? null
+    : { entity: { is: 'load', ids: [id.id], named: true, autoclave: slash.id }, to: id.to };
+}
+
+const HOLDS = new Set(['for', 'x', '@', '/', 'at', ',', 'held', '×', 'and']);
+
+/** What the autoclave ran: "134 for 3.5 min", "134°C, 3.5 minutes", "3 and a half minutes at 134", "273F for 4". */
+export const cycles: Finder = (scan, from) => {
+  const first = decimalNumber(scan, from);
+  if (first === null) return null;
+  const heat = degreesOf(scan, first.value, first.to);
+  if (heat !== null) {
+    let at = heat.to;
+    while (HOLDS.has(textAt(scan, at)) && at < heat.to + 2) at++;
+    const hold = at > heat.to ? decimalNumber(scan, at) : null;
+    const minutes =
+      hold === null
+        ? null
+        : minutesOf(
+            scan,
+            hold.value,
+            hold.to,
+            textAt(scan, at - 1) !== ',' && textAt(scan, at - 1) !== 'and',
+          );
+    if (minutes !== null)
+      return { entity: { is: 'cycle', celsius: heat.celsius, minutes: minutes.value }, to: minutes.to };
+    return heat.unit ? { entity: { is: 'cycle', celsius: heat.celsius }, to: heat.to } : null;
+  }
+  const minutes = minutesOf(scan, first.value, first.to, false);
+  if (minutes === null) return null;
+  if (textAt(scan, minutes.to) === 'at' || textAt(scan, minutes.to) === '@') {
+    const other = decimalNumber(scan, minutes.to + 1);
+    const then = other === null ? null : degreesOf(scan, other.value, other.to);
+    if (then !== null)
+      return { entity: { is: 'cycle', celsius: then.celsius, minutes: minutes.value }, to: then.to };
+  }
+  return null;
+};
+
+function degreesOf(
+  scan: Scan,
+  value: number,
+  at: number,
+): { celsius: number; to: number; unit: boolean } | null {
+  const unit = unitAt(scan, at);
+  const fahrenheit = unit.letter === 'f' || (unit.letter !== 'c' && value >= 245 && value <= 290);
+  const celsius = fahrenheit ? Math.round(((value - 32) * 50) / 9) / 10 : value;
+  return celsius >= 105 && celsius <= 145 ? { celsius, to: unit.to, unit: unit.to > at } : null;
+}
+
+/** Past "°C", "degrees", "C" and which it is. */
+export function unitAt(scan: Scan, at: number): { letter: 'c' | 'f' | ''; to: number } {
+  let to = at;
+  if (textAt(scan, to) === '°' || textAt(scan, to) === 'º') to++;
+  const noun = endOfTag(scan, to, 'degree');
+  const hot = endOfTag(scan, to, 'fahrenheit');
+  if (hot > 0) return { letter: 'f', to: hot };
+  if (noun > 0) to = noun;
+  const letter = textAt(scan, to);
+  const next = textAt(scan, to + 1);
+  if ((letter === 'c' || letter === 'f') && next !== "'s" && (glued(scan, to) || noun > 0 || to > at))
+    return { letter, to: to + 1 };
+  if (noun > 0 && /^(c|celsius|centigrade)/.test(textAt(scan, noun - 1))) return { letter: 'c', to };
+  return { letter: '', to };
+}
+
+function minutesOf(
+  scan: Scan,
+  value: number,
+  at: number,
+  bare: boolean,
+): { value: number; to: number } | null {
+  const noun = endOfTag(scan, at, 'minute');
+  if (noun > 0) return { value, to: noun };
+  if (textAt(scan, at) === 'm' && glued(scan, at)) return { value, to: at + 1 };
+  return bare && value > 0 && value <= 60 ? { value, to: at } : null;
+}

@@ -1,0 +1,100 @@
+import { numberWords } from '../lexicon/words.ts';
+import { glued, isNumber, type Scan, textAt } from './scan.ts';
+
+export interface NumberSaid {
+  readonly value: number;
+  readonly text: string;
+  readonly to: number;
+  readonly words: boolean;
+}
+
+/** A whole number in figures or in words up to ninety-nine. */
+export function wholeNumber(scan: Scan, at: number): NumberSaid | null {
+  if (isNumber(scan, at)) {
+    const text = textAt(scan, at);
+    return text.length > 9 ? null : { value: Number(text), text, to: at + 1, words: false };
+  }
+  const value = numberWords[textAt(scan, at)];
+  if (value === undefined) return null;
+  if (value >= 20) {
+    const dash = textAt(scan, at + 1) === '-' ? at + 2 : at + 1;
+    const ones = numberWords[textAt(scan, dash)];
+    if (ones !== undefined && ones > 0 && ones < 10) {
+      return { value: value + ones, text: String(value + ones), to: dash + 1, words: true };
+    }
+  }
+  return { value, text: String(value), to: at + 1, words: true };
+}
+
+/** A number that may have a fraction: "17.5", "17,5", "seventeen point five", "3 and a half", "3½". */
+export function decimalNumber(scan: Scan, at: number): NumberSaid | null {
+  const whole = wholeNumber(scan, at);
+  if (whole === null) return null;
+  const next = textAt(scan, whole.to);
+  if (
+    (next === '.' || next === ',') &&
+    glued(scan, whole.to) &&
+    isNumber(scan, whole.to + 1) &&
+    glued(scan, whole.to + 1)
+  ) {
+    const text = `${whole.text}.${textAt(scan, whole.to + 1)}`;
+    return { value: Number(text), text, to: whole.to + 2, words: false };
+  }
+  if (next === 'point' || next === 'pt') {
+    const part = wholeNumber(scan, whole.to + 1);
+    if (part !== null && part.value < 10) {
+      const text = `${whole.text}.${part.text}`;
+      return { value: Number(text), text, to: part.to, words: true };
+    }
+  }
+  if (next === '½')
+    return { value: whole.value + 0.5, text: `${whole.value}.5`, to: whole.to + 1, words: false };
+  if (next === 'and' && textAt(scan, whole.to + 1) === 'a' && textAt(scan, whole.to + 2) === 'half') {
+    return { value: whole.value + 0.5, text: `${whole.value}.5`, to: whole.to + 3, words: true };
+  }
+  return whole;
+}
+
+const MEASURES = new Set(
+  "min mins minute minutes sec secs second seconds hour hours hr hrs day days week weeks month months year years degree degrees deg degs c f celsius percent % ° x times scans scan patients patient pts px people am pm a.m p.m oclock o'clock st nd rd th th. bookings appointments appts uses goes cycles cycle loads more of quid pounds litres ml mm cm kg packs boxes rooms surgeries scanners tips tip sites pouches pouch bar left hrs ish staff nurses chairs sets".split(
+    ' ',
+  ),
+);
+
+/** True where what follows shows the number to be a count, a measure or a time, not an id. */
+export function isMeasured(scan: Scan, to: number): boolean {
+  const next = textAt(scan, to);
+  if (MEASURES.has(next)) return true;
+  if (next === ':' || next === '.' || next === '/')
+    return glued(scan, to) && isNumber(scan, to + 1) && glued(scan, to + 1);
+  return false;
+}
+
+/** The number of a load as people say it: "118", "one one eight", "one eighteen", "one hundred and eighteen". */
+export function longNumber(scan: Scan, at: number): NumberSaid | null {
+  if (isNumber(scan, at)) return wholeNumber(scan, at);
+  let digits = '';
+  let to = at;
+  while (digits.length < 6) {
+    const word = textAt(scan, to);
+    if (word === 'hundred' && /^[1-9]$/.test(digits)) {
+      const and = textAt(scan, to + 1) === 'and' ? to + 2 : to + 1;
+      const rest = wholeNumber(scan, and);
+      if (rest?.words && rest.value < 100) {
+        return {
+          value: Number(digits) * 100 + rest.value,
+          text: String(Number(digits) * 100 + rest.value),
+          to: rest.to,
+          words: true,
+        };
+      }
+      return { value: Number(digits) * 100, text: `${digits}00`, to: to + 1, words: true };
+    }
+    const part = isNumber(scan, to) ? null : wholeNumber(scan, to);
+    const oh = word === 'oh' || word === 'o';
+    if (part === null && !(oh && digits !== '')) break;
+    digits += oh ? '0' : (part?.text ?? '');
+    to = part?.to ?? to + 1;
+  }
+  return digits === '' ? null : { value: Number(digits), text: digits, to, words: true };
+}

@@ -1,0 +1,88 @@
+import type { Names } from '../names.ts';
+import type { Sense } from '../table.ts';
+import { wholeNumber } from './numbers.ts';
+import { capital, endOfTag, type Finder, isNumber, textAt } from './scan.ts';
+
+const AFTER_NUMBER = /^(patients?|scans?|tips?|people|pts?|more|of|mins?|minutes|hours?)$/;
+
+/** A room by number that the practice does not have ("room 9"). Names that it has are found in the table. */
+export const strangeRoom: Finder = (scan, at) => {
+  const noun = endOfTag(scan, at, 'roomword');
+  if (noun < 0) return null;
+  const number = wholeNumber(scan, noun);
+  if (number === null || (number.words && number.value > 20) || AFTER_NUMBER.test(textAt(scan, number.to)))
+    return null;
+  return {
+    entity: { is: 'room', rooms: [], said: `${textAt(scan, noun - 1)} ${number.text}` },
+    to: number.to,
+  };
+};
+
+/** A scanner by an id that the practice does not have ("scanner D"). */
+export const strangeScanner: Finder = (scan, at) => {
+  const noun = endOfTag(scan, at, 'scanner');
+  if (noun < 0) return null;
+  const text = textAt(scan, noun);
+  const letter =
+    /^[a-z]$/.test(text) &&
+    (capital(scan, noun) || textAt(scan, noun + 1) === '' || /^[b-hj-rt-z]$/.test(text));
+  const digit =
+    isNumber(scan, noun) &&
+    text.length <= 2 &&
+    !AFTER_NUMBER.test(textAt(scan, noun + 1)) &&
+    textAt(scan, noun + 1) !== ':';
+  if (!letter && !digit) return null;
+  const own = scan.names.letterIds.get(text);
+  const id = own ?? scan.names.scannerIds.find((one) => one.toLowerCase() === text);
+  if (id !== undefined) return { entity: { is: 'scanner', ids: [id], named: 'name' }, to: noun + 1 };
+  if (letter && !capital(scan, noun) && text === 'a') return null;
+  return { entity: { is: 'no-scanner', said: text }, to: noun + 1 };
+};
+
+/** Words after which "a" is the article, never scanner A. */
+const ARTICLE_BEFORE_VERB =
+  /^(to|at|in|is|was|has|had|on|from|and|down|off|with|back|for|now|today|yesterday|this|just|again|over|out|up|'s|isn't|hasn't|wasn't|won't|failed|passed|moved|calibrated|cal'd|wiped|covered|left|dropped|cleaned|keeps|needs|last|been|ready|due|good|ok|okay|fine|done|went|gone|arrived|because|but|then|so|still|wouldn't|didn't|please|pls|as|by)$/;
+
+/** A scanner whose id is one letter, where the letter cannot be the article "a" or the "s" of an owner. */
+export const letterScanner: Finder = (scan, at) => {
+  const text = textAt(scan, at);
+  const id = scan.names.letterIds.get(text);
+  if (id === undefined || scan.tokens[at]?.kind !== 'word') return null;
+  const found = {
+    entity: { is: 'scanner', ids: [id], named: capital(scan, at) ? 'name' : 'bare' } as const,
+    to: at + 1,
+  };
+  const next = textAt(scan, at + 1);
+  const before = textAt(scan, at - 1);
+  if (scan.tokens[at + 1]?.kind === 'number' && !scan.tokens[at + 1]?.spaced) return null;
+  if (!scan.tokens[at]?.spaced && at > 0 && scan.tokens[at - 1]?.kind !== 'mark') return null;
+  const ends = next === '' || /^[,.;:!?)&+\-\n/(]$/.test(next);
+  if (text === 'a' || text === 'i') {
+    if (text === 'i' && !ends) return null;
+    const opens = at === 0 || /^[.!?\n]$/.test(before);
+    if (capital(scan, at) && (!opens || ends)) return found;
+    return ends || ARTICLE_BEFORE_VERB.test(next) ? found : null;
+  }
+  if (capital(scan, at)) return found;
+  return ends || ARTICLE_BEFORE_VERB.test(next) ? found : null;
+};
+
+/** Rooms that a name of the table stands for. */
+export function roomsOf(senses: readonly Sense[], _names: Names): readonly string[] {
+  return senses.filter((sense) => sense.tag === 'room').map((sense) => sense.ref);
+}
+
+/** "Both scanners", "all the scanners". */
+export const everyScanner: Finder = (scan, from) => {
+  const head = textAt(scan, from);
+  if (!/^(both|all|every|each|two)$/.test(head)) return null;
+  let at = from + 1;
+  let count: number | null = head === 'both' || head === 'two' ? 2 : null;
+  while (/^(the|of|our|two|three|four|2|3|4|them)$/.test(textAt(scan, at)) && at < from + 4) {
+    count = wholeNumber(scan, at)?.value ?? count;
+    at++;
+  }
+  const noun = endOfTag(scan, at, 'scanner');
+  if (noun < 0 || (head === 'two' && at === from + 1)) return null;
+  return { entity: { is: 'some', of: 'scanner', count }, to: noun };
+};

@@ -1,0 +1,135 @@
+import { isMeasured, wholeNumber } from './numbers.ts';
+import { endOfTag, glued, isNumber, type Scan, textAt } from './scan.ts';
+
+export interface IdList {
+  readonly ids: readonly string[];
+  readonly unknown: readonly string[];
+  readonly choices: readonly string[];
+  readonly to: number;
+  /** True where an id had its letters, which no other number has. */
+  readonly lettered: boolean;
+}
+
+interface IdSaid {
+  readonly letters: string;
+  readonly digits: string;
+  readonly to: number;
+  readonly words: boolean;
+}
+
+const JOINTS = new Set([',', '&', '+', '/', 'and', 'n', 'plus', 'an', 'und', 'y', 'also']);
+const RANGES = new Set(['-', 'to', 'thru', 'through', 'til', 'till', '--', 'upto', 'tru']);
+const LONGEST_RANGE = 200;
+
+/** Past what may stand between "tip" and its number: "no.", "number", "#", ":", "id". */
+function pastNumberWord(scan: Scan, at: number): number {
+  let to = at;
+  while (/^(no|nos|number|numbers|num|nr|#|:|id|ids|numbered|called|labelled)$/.test(textAt(scan, to))) {
+    to += textAt(scan, to + 1) === '.' && /^(no|nos|num|nr)$/.test(textAt(scan, to)) ? 2 : 1;
+  }
+  return to;
+}
+
+/** One id: "4", "four", "T4", "T-04", "N1", "4b". */
+function idAt(scan: Scan, from: number, words: boolean): IdSaid | null {
+  const at = textAt(scan, from) === '#' ? from + 1 : from;
+  const text = textAt(scan, at);
+  const token = scan.tokens[at];
+  if (token?.kind === 'word' && text.length <= 3 && !(text in NOT_LETTERS)) {
+    const dash = textAt(scan, at + 1) === '-' && glued(scan, at + 1) ? at + 2 : at + 1;
+    const known = scan.names.tips.prefixes.has(text) || text === 't';
+    if (
+      known &&
+      isNumber(scan, dash) &&
+      (glued(scan, dash) || dash === at + 1) &&
+      !isMeasured(scan, dash + 1)
+    ) {
+      return { letters: text, digits: textAt(scan, dash), to: dash + 1, words: false };
+    }
+  }
+  const number = wholeNumber(scan, at);
+  if (number === null || (number.words && !words) || isMeasured(scan, number.to)) return null;
+  return { letters: '', digits: number.text, to: number.to, words: number.words };
+}
+
+const NOT_LETTERS: Readonly<Record<string, true>> = {
+  at: true,
+  by: true,
+  in: true,
+  on: true,
+  to: true,
+  of: true,
+  no: true,
+};
+
+/**
+ * A list of tip ids: "2, 5 & 7", "3-6", "one thru four", "T4 and T7". `named` says that "tip" stands before it, so
+ * that number words and numbers set side by side are ids too. `null` where none stands there.
+ */
+export function tipList(scan: Scan, from: number, named: 'one' | 'several' | 'no'): IdList | null {
+  const found: IdSaid[][] = [];
+  let at = from;
+  let to = -1;
+  while (found.length < LONGEST_RANGE) {
+    const item = rangeAt(scan, pastNumberWord(scan, at), named !== 'no');
+    if (item === null) break;
+    const first = item.said[0];
+    // An unknown number after a comma is rather something else than an id, unless nothing but ids is spoken of.
+    if (
+      found.length > 0 &&
+      named === 'no' &&
+      first !== undefined &&
+      scan.names.tips.find(first.letters, first.digits).length === 0
+    )
+      break;
+    found.push([...item.said]);
+    to = item.to;
+    const joint = pastJoint(scan, to);
+    if (joint > to) at = joint;
+    else if (named === 'several' && isNumber(scan, to) && !isMeasured(scan, to + 1)) at = to;
+    else break;
+  }
+  return to < 0 ? null : asList(scan, found.flat(), to);
+}
+
+function pastJoint(scan: Scan, at: number): number {
+  let to = at;
+  while (JOINTS.has(textAt(scan, to)) && to < at + 3) to++;
+  if (to === at) return at;
+  const noun = endOfTag(scan, to, 'tip');
+  return noun > to ? noun : to;
+}
+
+function rangeAt(scan: Scan, at: number, words: boolean): { said: IdSaid[]; to: number } | null {
+  const first = idAt(scan, at, words);
+  if (first === null) return null;
+  const joint =
+    textAt(scan, first.to) === 'up' && textAt(scan, first.to + 1) === 'to' ? first.to + 1 : first.to;
+  if (!RANGES.has(textAt(scan, joint))) return { said: [first], to: first.to };
+  const noun = endOfTag(scan, joint + 1, 'tip');
+  const last = idAt(scan, noun > 0 ? noun : joint + 1, words);
+  const start = Number(first.digits);
+  const end = last === null ? Number.NaN : Number(last.digits);
+  const sameLetters = last !== null && (last.letters === first.letters || last.letters === '');
+  if (last === null || !sameLetters || !(end > start) || end - start > LONGEST_RANGE)
+    return { said: [first], to: first.to };
+  const said = Array.from({ length: end - start + 1 }, (_, i) => ({ ...first, digits: String(start + i) }));
+  return { said, to: last.to };
+}
+
+function asList(scan: Scan, said: readonly IdSaid[], to: number): IdList {
+  const ids: string[] = [];
+  const unknown: string[] = [];
+  const choices: string[] = [];
+  let letters = '';
+  for (const one of said) {
+    const own = one.letters === '' ? letters : one.letters;
+    letters = own;
+    const found = scan.names.tips.find(own, one.digits);
+    const [id] = found;
+    if (id === undefined) unknown.push(scan.names.tips.write(own, one.digits));
+    else if (found.length > 1) choices.push(...found);
+    else if (!ids.includes(id)) ids.push(id);
+  }
+  return { ids, unknown, choices, to, lettered: said.some((one) => one.letters !== '') };
+}

@@ -1,0 +1,153 @@
+import type { TipSet } from '../../reading/slots.ts';
+import type { TipsSaid } from '../part.ts';
+import { endOfTag, type Finder, type Found, isNumber, type Scan, textAt } from './scan.ts';
+import { type IdList, tipList } from './tip-list.ts';
+
+function said(list: IdList, named: boolean): TipsSaid {
+  return { is: 'tips', ids: list.ids, unknown: list.unknown, choices: list.choices, except: [], named };
+}
+
+/** "Tip 4", "tips 2, 5 and 7", "T4", "#4". */
+export const tipsByNumber: Finder = (scan, at) => {
+  const noun = endOfTag(scan, at, 'tip');
+  if (noun > 0) {
+    const several = /s$/.test(textAt(scan, noun - 1)) && textAt(scan, noun - 1) !== "'s" ? 'several' : 'one';
+    const list = tipList(scan, noun, several);
+    return list === null ? null : { entity: said(list, true), to: list.to };
+  }
+  const text = textAt(scan, at);
+  if (text === '#' && isNumber(scan, at + 1)) {
+    const list = tipList(scan, at, 'no');
+    return list !== null && list.ids.length > 0 ? { entity: said(list, true), to: list.to } : null;
+  }
+  if (text.length > 3 || scan.tokens[at]?.kind !== 'word') return null;
+  const list = tipList(scan, at, 'no');
+  return list?.lettered && list.ids.length + list.choices.length > 0
+    ? { entity: said(list, true), to: list.to }
+    : null;
+};
+
+/** Numbers with no word "tip" beside them: "4 and 6", taken for tips only where nothing else claims them. */
+export const tipsBare: Finder = (scan, at) => {
+  if (!isNumber(scan, at)) return null;
+  const list = tipList(scan, at, 'no');
+  return list === null ? null : { entity: said(list, false), to: list.to };
+};
+
+const SETS: Readonly<Record<string, TipSet>> = {
+  used: 'used',
+  dirty: 'used',
+  contaminated: 'used',
+  soiled: 'used',
+  washed: 'washed',
+  rinsed: 'washed',
+  scrubbed: 'washed',
+  cleaned: 'washed',
+  bagged: 'bagged',
+  pouched: 'bagged',
+  wrapped: 'bagged',
+  packed: 'bagged',
+  sealed: 'bagged',
+  packaged: 'bagged',
+  sent: 'sent',
+  sterile: 'sterile',
+  sterilised: 'sterile',
+  sterilized: 'sterile',
+  clean: 'sterile',
+  autoclaved: 'sterile',
+};
+const WHOLE = new Set([
+  'all',
+  'every',
+  'remaining',
+  'both',
+  'any',
+  'each',
+  'rest',
+  'other',
+  'others',
+  'everything',
+]);
+const FILLERS = new Set([
+  'the',
+  'of',
+  'our',
+  'my',
+  'those',
+  'these',
+  'other',
+  'remaining',
+  'rest',
+  'them',
+  'lot',
+  "today's",
+  'todays',
+  'still',
+  'just',
+]);
+const NOUNS = new Set(['tips', 'ones', 'tip', 'lot', 'stuff']);
+const BARRING = new Set([
+  'except',
+  'bar',
+  'but',
+  'excluding',
+  'minus',
+  'excl',
+  'barring',
+  'without',
+  'besides',
+  'exc',
+]);
+
+/** "All the used tips bar 3", "the rest of the bagged ones", "all tips". */
+export const tipsBySet: Finder = (scan, from) => {
+  const head = textAt(scan, from);
+  if (!WHOLE.has(head) && head !== 'the' && !(head in SETS)) return null;
+  let at = from;
+  let whole = false;
+  while (FILLERS.has(textAt(scan, at)) || WHOLE.has(textAt(scan, at))) {
+    whole ||= WHOLE.has(textAt(scan, at)) && textAt(scan, at) !== 'other';
+    at++;
+    if (at > from + 6) return null;
+  }
+  const which = SETS[textAt(scan, at)];
+  if (which !== undefined) at++;
+  const noun = textAt(scan, at);
+  if (!NOUNS.has(noun)) return null;
+  if (
+    which === undefined &&
+    (!whole || noun === 'ones' || noun === 'lot' || noun === 'stuff' || noun === 'tip')
+  )
+    return null;
+  if (which !== undefined && !whole && noun !== 'tips' && !(noun === 'ones' && head === 'the')) return null;
+  // "used tips 2 and 6" names them.
+  if (tipList(scan, at + 1, 'several') !== null && !BARRING.has(textAt(scan, at + 1))) return null;
+  return withExceptions(scan, which ?? 'all', at + 1);
+};
+
+function withExceptions(scan: Scan, which: TipSet, after: number): Found {
+  const entity: TipsSaid = { is: 'tips', ids: [], unknown: [], choices: [], which, except: [], named: true };
+  const at = barring(scan, after);
+  if (at < 0) return { entity, to: after };
+  const noun = endOfTag(scan, at, 'tip');
+  const list = tipList(scan, noun > 0 ? noun : at, 'several');
+  if (list === null || list.choices.length > 0) return { entity, to: after };
+  return { entity: { ...entity, except: list.ids, unknown: list.unknown }, to: list.to };
+}
+
+/** Past "except for", "apart from", "other than", "but not"; −1 where none stands there. */
+export function barring(scan: Scan, from: number): number {
+  const at = /^[,(]$/.test(textAt(scan, from)) ? from + 1 : from;
+  const [one, two] = [textAt(scan, at), textAt(scan, at + 1)];
+  const pair = `${one} ${two}`;
+  if (
+    /^(apart from|other than|except for|but not|aside from|all but|bar for|with exception|and not|just not)$/.test(
+      pair,
+    )
+  )
+    return at + 2;
+  if (pair === 'not including' || pair === 'leaving out' || pair === 'save for' || pair === 'not counting')
+    return at + 2;
+  if (one === 'not' && at > from) return at + 1;
+  return BARRING.has(one) ? at + 1 : -1;
+}

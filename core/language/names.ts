@@ -1,0 +1,207 @@
+import type { Practice } from '../practice/practice.ts';
+import { phraseOf } from './lexicon/compile.ts';
+import type { LearnedWord } from './read.ts';
+import type { Table } from './table.ts';
+import { TipIds } from './tip-ids.ts';
+
+/** The practice as the reader needs it: lookups that are made once. */
+export interface Names {
+  readonly practice: Practice;
+  readonly tips: TipIds;
+  readonly scannerIds: readonly string[];
+  readonly siteIds: readonly string[];
+  /** `site/room` of rooms where autoclaving is done. */
+  readonly sterileRooms: ReadonlySet<string>;
+  readonly siteOfChat: ReadonlyMap<string, readonly string[]>;
+  /** Ids of single letters: "a" is one only where it cannot be the article. */
+  readonly letterIds: ReadonlyMap<string, string>;
+}
+
+const ROOM_WORDS = ['surgery', 'surg', 'room', 'rm', 'op', 'operatory', 'chair', 's', 'treatment room', 'sx'];
+const NUMBERED_ROOM =
+  /^(?:dental )?(?:surgery|surg|room|rm|op|operatory|chair|treatment room|sx|suite|bay)\.? ?(\d+|one|two|three|four|five|six|seven|eight|nine|ten)$/i;
+const STERILE_ROOM = /\b(steri|steril|decon|autoclav|cssd|hssu|lds|ldu|clean room|dirty room|instrument)/i;
+const NUMBERS = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+const STERI_WORDS = [
+  'steri',
+  'steri room',
+  'decon',
+  'decon room',
+  'sterilisation',
+  'sterilization',
+  'sterilisation room',
+  'sterilization room',
+  'sterile room',
+  'decontamination',
+  'decontamination room',
+  'cssd',
+  'hssu',
+  'the autoclave room',
+  'autoclave room',
+  'lds',
+  'ldu',
+  'steri centre',
+  'steri center',
+  'sterile services',
+  'dirty room',
+  'steralisation',
+  'steri bay',
+  'decon unit',
+  'steri area',
+  'sterilising room',
+  'sterilising',
+  'sterilizing',
+  'reprocessing',
+  'be sterilised',
+  'be sterilized',
+  'be autoclaved',
+  'get sterilised',
+  'get autoclaved',
+  'sterilisation unit',
+  'lab steri',
+  'the steri',
+];
+
+/** Puts the practice's names into the table and makes the lookups. */
+export function addNames(table: Table, practice: Practice, learned: readonly LearnedWord[]): Names {
+  const name = (words: string, tag: string, ref: string) => {
+    const phrase = phraseOf(words);
+    if (phrase.length === 0) return;
+    const first = phrase[0] === 'the' ? phrase.slice(1) : phrase;
+    for (const form of [phrase, first, ['the', ...first]]) {
+      if (form.length > 0) table.add(form, { sort: 'name', tag, form: '', ref });
+    }
+  };
+  const letterIds = new Map<string, string>();
+  addScanners(practice, name, letterIds);
+  const sterileRooms = addPlaces(practice, name);
+  for (const words of STERI_WORDS) name(words, 'steri', '');
+  for (const one of practice.autoclaves) {
+    for (const words of [one.name, ...one.also]) {
+      name(words, 'autoclave-name', one.id);
+      if (!/autoclave|steriliser|sterilizer|one$/i.test(words)) {
+        for (const noun of ['autoclave', 'one', 'steriliser', 'sterilizer'])
+          name(`${words} ${noun}`, 'autoclave-name', one.id);
+      }
+      const short = words.replace(/ (autoclave|steriliser|sterilizer)$/i, '');
+      if (short !== words) {
+        for (const noun of ['one', 'steriliser', 'sterilizer', 'autoclave', 'ac', 'clave'])
+          name(`${short} ${noun}`, 'autoclave-name', one.id);
+      }
+    }
+    for (const noun of ['autoclave', 'steriliser', 'sterilizer', 'ac'])
+      name(`${noun} ${one.id}`, 'autoclave-name', one.id);
+    if (one.id.length > 1 && !/^\d+$/.test(one.id)) name(one.id, 'autoclave-name', one.id);
+  }
+  for (const person of practice.people) {
+    for (const words of [person.name, ...person.also]) name(words, 'person', person.name);
+  }
+  for (const { words, means } of learned) addLearned(name, words, means);
+  return {
+    practice,
+    tips: new TipIds(practice.tips.map((tip) => tip.id)),
+    scannerIds: practice.scanners.map((scanner) => scanner.id),
+    siteIds: practice.sites.map((site) => site.id),
+    sterileRooms,
+    siteOfChat: new Map(practice.chat.map((chat) => [chat.room, chat.sites])),
+    letterIds,
+  };
+}
+
+type AddName = (words: string, tag: string, ref: string) => void;
+
+function addScanners(practice: Practice, name: AddName, letterIds: Map<string, string>): void {
+  for (const scanner of practice.scanners) {
+    for (const words of [scanner.name, ...scanner.also, scanner.id]) {
+      const noun = /scanner$/i.test(words);
+      const bare = words.replace(/^the /i, '');
+      if (!noun) {
+        for (const pattern of [
+          `scanner ${bare}`,
+          `${bare} scanner`,
+          `${bare} unit`,
+          `${bare} one`,
+          `unit ${bare}`,
+          `${bare} machine`,
+          `intraoral scanner ${bare}`,
+          `${bare} wand`,
+        ]) {
+          name(pattern, 'scanner-name', scanner.id);
+        }
+      } else {
+        const short = bare.replace(/ ?scanner$/i, '');
+        if (short !== '')
+          for (const noun2 of ['one', 'unit', 'machine', 'wand'])
+            name(`${short} ${noun2}`, 'scanner-name', scanner.id);
+      }
+      if (/^[a-z]$/i.test(bare)) letterIds.set(bare.toLowerCase(), scanner.id);
+      else if (/^\d+$/.test(bare)) continue;
+      else if (/^scanner$/i.test(bare)) continue;
+      else name(bare, noun ? 'scanner-name' : 'scanner-bare', scanner.id);
+    }
+  }
+}
+
+function addPlaces(practice: Practice, name: AddName): Set<string> {
+  const sterile = new Set<string>();
+  for (const site of practice.sites) {
+    for (const words of [site.name, ...site.also, site.id]) {
+      name(words, 'site', site.id);
+      const bare = words.replace(/^the /i, '');
+      if (!/(clinic|site|branch|practice|house|office|surgery)$/i.test(bare)) {
+        for (const noun of ['clinic', 'site', 'branch', 'practice', 'office', 'surgery'])
+          name(`${bare} ${noun}`, 'site', site.id);
+      }
+    }
+    const taken = new Set(
+      site.rooms.flatMap((room) => [room.name, ...room.also].map((w) => w.toLowerCase())),
+    );
+    for (const room of site.rooms) {
+      const ref = `${site.id}/${room.id}`;
+      const all = [room.name, ...room.also];
+      for (const words of all) {
+        name(words, 'room', ref);
+        if (/^(surgery|room)$/i.test(words)) continue;
+        const number = NUMBERED_ROOM.exec(words)?.[1];
+        if (number !== undefined) addNumbered(name, number, ref, taken);
+      }
+      if (room.id.length > 1 && !/^\d+$/.test(room.id)) name(room.id, 'room', ref);
+      if (all.some((words) => STERILE_ROOM.test(words))) sterile.add(ref);
+    }
+  }
+  return sterile;
+}
+
+/** "Surgery 1" is "room 1", "surg one" and "s1" too, unless another room of the site has that name. */
+function addNumbered(name: AddName, number: string, ref: string, taken: ReadonlySet<string>): void {
+  const digit = NUMBERS.includes(number.toLowerCase())
+    ? String(NUMBERS.indexOf(number.toLowerCase()))
+    : number;
+  const word = NUMBERS[Number(digit)];
+  for (const noun of ROOM_WORDS) {
+    for (const form of [
+      `${noun} ${digit}`,
+      ...(word === undefined ? [] : [`${noun} ${word}`]),
+      `${noun} number ${digit}`,
+      `${noun} no ${digit}`,
+    ]) {
+      if (!taken.has(form)) name(form, 'room', ref);
+    }
+  }
+}
+
+function addLearned(name: AddName, words: string, means: string): void {
+  const at = means.indexOf(':');
+  const sort = means.slice(0, at);
+  const ref = means.slice(at + 1);
+  const tags: Readonly<Record<string, string>> = {
+    scanner: 'scanner-name',
+    site: 'site',
+    room: 'room',
+    autoclave: 'autoclave-name',
+    tip: 'tip-name',
+    person: 'person',
+  };
+  const tag = tags[sort];
+  if (tag !== undefined) name(words, tag, ref);
+}

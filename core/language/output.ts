@@ -1,0 +1,187 @@
+import type { Reading, Unclear } from '../reading/reading.ts';
+import { toIso } from '../time/instant.ts';
+import type { Clause, NoteScope } from './clause.ts';
+import type { Interpretation } from './interpret.ts';
+import type { Gap, NoteRead, Why } from './read.ts';
+import { wordsOf } from './reasons.ts';
+import type { Made, Missing } from './result.ts';
+import type { When } from './when.ts';
+
+type Entry = Record<string, unknown> & { kind: string };
+type Slots = Record<string, { said: string } | { filledIn: string }>;
+
+/** Kinds whose `when` is when it became known: the time in the note is of something else. */
+const KNOWN_NOW = new Set(['booked', 'cancelled', 'closed', 'hours', 'added']);
+
+/** Gathers what a note says, in the order said, with why. */
+export class Output {
+  readonly #scope: NoteScope;
+  readonly #lists: Record<keyof Reading, Entry[]> = { facts: [], asks: [], acts: [], plans: [], unclear: [] };
+  readonly #gaps: Gap[] = [];
+  readonly #why: Why[] = [];
+  readonly #faults = new Map<string, string>();
+
+  constructor(scope: NoteScope) {
+    this.#scope = scope;
+  }
+
+  get empty(): boolean {
+    return this.#lists.facts.length === 0;
+  }
+
+  act(made: Made): void {
+    const { until, ...rest } = made.entry;
+    this.#push('acts', typeof until === 'number' ? { ...rest, until: toIso(until) } : { ...rest }, 'act', {});
+  }
+
+  ask(made: Made, rule: string, clause: Clause, missing: Missing | undefined): void {
+    if (missing !== undefined) this.#unclear(missing, 'asks', { ...made.entry }, rule, clause);
+    else this.#push('asks', made.entry, rule, slotsOf(made, clause, this.#scope));
+  }
+
+  /** A clause in doubt: nothing of it is recorded. */
+  doubted(found: Interpretation): void {
+    const [first] = found.result.made;
+    const of = first === undefined ? undefined : itemOf(first.entry);
+    const unclear: Entry = { kind: 'unclear', about: 'certainty', ...(of === undefined ? {} : { of }) };
+    const draft =
+      first === undefined
+        ? {}
+        : { draft: { list: 'facts' as const, entry: { ...first.entry, when: toIso(this.#scope.time.at) } } };
+    this.#gaps.push({ unclear: unclear as unknown as Unclear, ...draft, form: 'confirm' });
+    this.#push('unclear', unclear, `doubt:${found.frame.name}`, {});
+  }
+
+  clause(
+    found: Interpretation,
+    planned: boolean,
+    more: Record<string, unknown>,
+    when: (site: string | null) => When,
+  ): void {
+    const { result, clause, frame } = found;
+    for (const made of result.made) {
+      const site = typeof made.entry.site === 'string' ? made.entry.site : null;
+      const time = KNOWN_NOW.has(made.entry.kind)
+        ? { slots: { when: toIso(this.#scope.time.at) }, said: "the note's own time", doubt: false }
+        : when(site);
+      const entry =
+        planned && made.entry.kind === 'departed' && typeof made.entry.site === 'string'
+          ? { ...made.entry, kind: 'moved' }
+          : made.entry;
+      const fact = this.#dated(entry, more, time, clause);
+      const slots = { ...slotsOf(made, clause, this.#scope), when: whence(time.said, clause, this.#scope) };
+      if (result.missing !== undefined) {
+        this.#unclear(
+          result.missing,
+          planned ? 'plans' : 'facts',
+          planned ? { kind: 'plan', fact } : fact,
+          frame.name,
+          clause,
+        );
+        return;
+      }
+      if (!planned && time.doubt) {
+        this.#unclear({ about: 'time', slot: 'when', form: 'confirm' }, 'facts', fact, frame.name, clause);
+        return;
+      }
+      if (fact.kind === 'fault' && typeof fact.item === 'string')
+        this.#faults.set(fact.item, wordsOf(clause.parts, this.#scope));
+      this.#push(planned ? 'plans' : 'facts', planned ? { kind: 'plan', fact } : fact, frame.name, slots);
+    }
+  }
+
+  /** The words that told a fault of this item earlier in the note. */
+  faultWords(item: string): string | null {
+    return this.#faults.get(item) ?? null;
+  }
+
+  done(): NoteRead {
+    return { reading: this.#lists as unknown as Reading, gaps: this.#gaps, why: this.#why };
+  }
+
+  #dated(entry: Entry, more: Record<string, unknown>, time: When, clause: Clause): Entry {
+    if (entry.kind !== 'spore-test' || time.slots.when === toIso(this.#scope.time.at)) {
+      return {
+        ...entry,
+        ...(entry.kind === 'spore-test' ? ranOf(clause, this.#scope) : {}),
+        ...time.slots,
+        ...(entry.kind === 'spore-test' ? { when: toIso(this.#scope.time.at) } : {}),
+        ...more,
+      };
+    }
+    return { ...entry, ...ranOf(clause, this.#scope), when: toIso(this.#scope.time.at), ...more };
+  }
+
+  #unclear(
+    missing: Missing,
+    list: 'facts' | 'asks' | 'plans',
+    entry: Record<string, unknown>,
+    rule: string,
+    clause: Clause,
+  ): void {
+    const unclear: Entry = {
+      kind: 'unclear',
+      about: missing.about,
+      ...(missing.choices === undefined ? {} : { choices: [...missing.choices] }),
+      ...(missing.of === undefined ? {} : { of: missing.of }),
+    };
+    void clause;
+    this.#gaps.push({
+      unclear: unclear as unknown as Unclear,
+      draft: { list, entry },
+      slot: missing.slot,
+      form: missing.form,
+      ...(missing.words === undefined ? {} : { words: missing.words }),
+    });
+    this.#push('unclear', unclear, rule, {});
+  }
+
+  #push(list: keyof Reading, entry: Entry, rule: string, slots: Slots): void {
+    const same = JSON.stringify(entry);
+    if (this.#lists[list].some((one) => JSON.stringify(one) === same)) {
+      if (list === 'unclear') this.#gaps.pop();
+      return;
+    }
+    this.#lists[list].push(entry);
+    this.#why.push({ list, index: this.#lists[list].length - 1, rule, slots });
+  }
+}
+
+/** The item that an entry is about, where it is one only. */
+function itemOf(entry: Entry): string | undefined {
+  if (typeof entry.load === 'string')
+    return `load:${typeof entry.autoclave === 'string' && false ? `${entry.autoclave}/` : ''}${entry.load}`;
+  if (typeof entry.item === 'string') return entry.item;
+  const tips = entry.tips;
+  if (Array.isArray(tips) && tips.length === 1) return `tip:${tips[0]}`;
+  const items = entry.items;
+  if (Array.isArray(items) && items.length === 1) return String(items[0]);
+  if (typeof entry.tip === 'string') return `tip:${entry.tip}`;
+  return typeof entry.scanner === 'string' ? `scanner:${entry.scanner}` : undefined;
+}
+
+function slotsOf(made: Made, clause: Clause, scope: NoteScope): Slots {
+  const slots: Slots = {};
+  for (const [slot, said] of Object.entries(made.said)) slots[slot] = whence(said, clause, scope);
+  return slots;
+}
+
+function whence(
+  said: readonly number[] | string,
+  clause: Clause,
+  scope: NoteScope,
+): { said: string } | { filledIn: string } {
+  if (typeof said === 'string') return { filledIn: said };
+  const words = said.flatMap((i) => {
+    const part = clause.parts[i];
+    return part === undefined ? [] : [scope.note.slice(...scope.offset(part))];
+  });
+  return { said: words.join(' … ') };
+}
+
+function ranOf(clause: Clause, scope: NoteScope): { ran?: string } {
+  const time = clause.first('time');
+  if (time === null || time.entity.span.days.length === 0) return {};
+  const days = scope.days(time.entity.span);
+  return days === null ? {} : { ran: days };
+}

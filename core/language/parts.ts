@@ -1,0 +1,168 @@
+import { cycles, loads } from './mentions/loads.ts';
+import { decimalNumber } from './mentions/numbers.ts';
+import { everyScanner, letterScanner, strangeRoom, strangeScanner } from './mentions/places.ts';
+import { capital, type Finder, type Found, type Scan, textAt } from './mentions/scan.ts';
+import { temperature } from './mentions/temperature.ts';
+import { tipsBare, tipsByNumber, tipsBySet } from './mentions/tips.ts';
+import type { Entity, Part } from './part.ts';
+import type { Match, Sense } from './table.ts';
+import type { TimeSpan } from './times/time-span.ts';
+
+/** Mentions that say themselves what they are: no time is looked for in them. */
+const ANCHORED: readonly Finder[] = [tipsBySet, tipsByNumber, loads, cycles, strangeScanner, everyScanner];
+
+/** Which tokens belong to mentions that cannot be times ("tip 5", "load 118", "surgery 2"). */
+export function blockedTokens(scan: Scan): boolean[] {
+  const blocked = scan.tokens.map(() => false);
+  let at = 0;
+  while (at < scan.tokens.length) {
+    const match = scan.table.longest(scan.texts, at);
+    const found = anchoredAt(scan, at, match) ?? strangeRoom(scan, at) ?? unitTemperature(scan, at);
+    const named = match?.senses.some((s) => s.sort === 'name' && s.tag !== 'steri') ? match.to : at;
+    const to = found !== null && found.to >= named ? found.to : named;
+    for (let i = at; i < to; i++) blocked[i] = true;
+    at = Math.max(to, at + 1);
+  }
+  return blocked;
+}
+
+function unitTemperature(scan: Scan, at: number): Found | null {
+  const found = temperature(scan, at);
+  return found?.entity.is === 'celsius' && found.entity.unit ? found : null;
+}
+
+function anchoredAt(scan: Scan, at: number, match: Match | null): Found | null {
+  let best: Found | null = null;
+  for (const find of ANCHORED) {
+    const found = find(scan, at);
+    if (found !== null && (best === null || found.to > best.to)) best = found;
+  }
+  // "S2" the room, "Z1" the scanner, "big one" the autoclave: a longer or equal name of the practice wins.
+  const name = match?.senses.some((s) => s.sort === 'name');
+  return best !== null && name && match !== null && match.to >= best.to && best.entity.is !== 'load'
+    ? null
+    : best;
+}
+
+/** The note as parts: mentions, times, words of the lexicon, marks, and words that nobody knows. */
+export function partsOf(scan: Scan, times: readonly TimeSpan[]): Part[] {
+  const parts: Part[] = [];
+  let nextTime = 0;
+  let at = 0;
+  while (at < scan.tokens.length) {
+    while (nextTime < times.length && (times[nextTime]?.from ?? 0) < at) nextTime++;
+    const part = partAt(scan, at, times[nextTime]);
+    parts.push(part);
+    at = part.to;
+  }
+  return parts;
+}
+
+function partAt(scan: Scan, at: number, time: TimeSpan | undefined): Part {
+  const match = scan.table.longest(scan.texts, at);
+  const anchored = anchoredAt(scan, at, match);
+  const barrier = time !== undefined && time.from > at ? time.from : Number.POSITIVE_INFINITY;
+  if (anchored !== null && anchored.to <= barrier) return entityPart(scan, at, anchored);
+  if (time !== undefined && time.from === at)
+    return entityPart(scan, at, { entity: { is: 'time', span: time }, to: time.to });
+  const named = namedAt(scan, at, match);
+  if (named !== null) return entityPart(scan, at, named, match?.senses);
+  const loose =
+    letterScanner(scan, at) ??
+    strangeRoom(scan, at) ??
+    temperature(scan, at) ??
+    tipsBare(scan, at) ??
+    numberAt(scan, at);
+  if (loose !== null && loose.to > (match?.to ?? 0) - 1 && loose.to <= barrier)
+    return entityPart(scan, at, loose);
+  if (match !== null && match.to <= barrier) {
+    const personal = personAt(scan, at, match);
+    return personal ?? plainPart(scan, at, match.to, match.senses);
+  }
+  const short = match === null ? null : shorter(scan, at, barrier);
+  if (short !== null) return plainPart(scan, at, short.to, short.senses);
+  return plainPart(scan, at, at + 1, []);
+}
+
+/** The longest phrase that ends before a time begins. */
+function shorter(scan: Scan, at: number, barrier: number): Match | null {
+  return scan.table.longest(scan.texts.slice(at, barrier), 0) === null
+    ? null
+    : offset(scan.table.longest(scan.texts.slice(at, barrier), 0), at);
+}
+
+function offset(match: Match | null, by: number): Match | null {
+  return match === null ? null : { senses: match.senses, to: match.to + by };
+}
+
+function numberAt(scan: Scan, at: number): Found | null {
+  const number = decimalNumber(scan, at);
+  if (number === null || number.words) return null;
+  return { entity: { is: 'number', value: number.value, text: number.text }, to: number.to };
+}
+
+function namedAt(scan: Scan, at: number, match: Match | null): Found | null {
+  if (match === null) return null;
+  const { senses, to } = match;
+  const by = (tag: string) => senses.find((s) => s.tag === tag);
+  const scanner = by('scanner-name') ?? by('scanner-bare');
+  const site = by('site');
+  const rooms = senses.filter((s) => s.tag === 'room').map((s) => s.ref);
+  const common = senses.some((s) => s.sort !== 'name');
+  const autoclave = by('autoclave-name');
+  const entity = ((): Entity | null => {
+    if (scanner !== undefined) {
+      const ids = [...new Set(senses.filter((s) => s.tag === scanner.tag).map((s) => s.ref))];
+      return { is: 'scanner', ids, named: scanner.tag === 'scanner-name' ? 'name' : 'bare' };
+    }
+    if (rooms.length > 0) return { is: 'room', rooms, said: scan.texts.slice(at, to).join(' ') };
+    if (site !== undefined) return { is: 'site', id: site.ref, bare: to - at === 1 };
+    if (autoclave !== undefined && !(common && to - at === 1)) return { is: 'autoclave', id: autoclave.ref };
+    const tip = by('tip-name');
+    if (tip !== undefined)
+      return { is: 'tips', ids: [tip.ref], unknown: [], choices: [], except: [], named: true };
+    return null;
+  })();
+  return entity === null ? null : { entity, to };
+}
+
+/** Names that are common words too: people only where they have their capital. */
+const WORDLIKE = new Set(
+  'will mark may april june dawn grace sue bill pat max joy hope penny dan sky violet ruby iris lily daisy heather hazel holly poppy rob art gene faye jack rose ivy eve jean carol frank drew ray bob nick harry jim don gay miles chip jo mo kit phil guy rich earl king ford dale glen cliff reed rusty sandy misty crystal amber jade pearl olive rosemary basil ginger melody harmony angel star autumn summer josh jess meg al ed sam ben deb lee'.split(
+    ' ',
+  ),
+);
+
+function personAt(scan: Scan, at: number, match: Match): Part | null {
+  const person = match.senses.find((s) => s.tag === 'person');
+  if (person === undefined) return null;
+  const known = person.sort === 'name';
+  const text = textAt(scan, at);
+  const plain = match.senses.every((s) => s.tag === 'person');
+  if (!capital(scan, at) && (!plain || (!known && WORDLIKE.has(text)) || (known && MODAL_NAMES.has(text))))
+    return null;
+  const token = scan.tokens[at];
+  const typed = token === undefined ? '' : scan.note.slice(token.start, scan.tokens[match.to - 1]?.end);
+  const name = known ? person.ref : typed.charAt(0).toUpperCase() + typed.slice(1);
+  return { ...plainPart(scan, at, match.to, match.senses), entity: { is: 'person', name, known } };
+}
+
+const MODAL_NAMES = new Set(['will', 'may', 'mark', 'rob', 'bill', 'sue', 'pat', 'max']);
+
+function entityPart(scan: Scan, from: number, found: Found, senses: readonly Sense[] = []): Part {
+  return {
+    from,
+    to: found.to,
+    text: textAt(scan, from),
+    senses,
+    entity: found.entity,
+    mark: false,
+    unknown: false,
+  };
+}
+
+function plainPart(scan: Scan, from: number, to: number, senses: readonly Sense[]): Part {
+  const mark = to - from === 1 && scan.tokens[from]?.kind === 'mark';
+  const text = to - from === 1 ? textAt(scan, from) : scan.texts.slice(from, to).join(' ');
+  return { from, to, text, senses, mark, unknown: senses.length === 0 && !mark };
+}

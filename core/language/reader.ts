@@ -1,0 +1,60 @@
+import { addLexicon } from './lexicon/compile.ts';
+import type { Scan } from './mentions/scan.ts';
+import { addNames, type Names } from './names.ts';
+import { readNote } from './note.ts';
+import type { Part } from './part.ts';
+import { blockedTokens, partsOf } from './parts.ts';
+import type { MakeReader, NoteContext } from './read.ts';
+import { Spelling } from './spelling.ts';
+import { Table } from './table.ts';
+import { findTimes } from './times/find.ts';
+import { resolveDays } from './times/resolve-days.ts';
+import type { TimeContext, TimeSpan } from './times/time-span.ts';
+import { tokenize } from './tokens.ts';
+
+/** Makes a reader for a practice: lexicon, names and learned words compiled into one table. Never throws on any note. */
+export const makeReader: MakeReader = (practice, learned = []) => {
+  const table = new Table();
+  addLexicon(table);
+  const names = addNames(table, practice, learned);
+  const spelling = new Spelling(table);
+  return (note, context) => {
+    const typed = tokenize(note);
+    const tokens = spelling.correct(typed, note);
+    const texts = tokens.map((token) => token.text);
+    const scan: Scan = { note, tokens, texts, table, names };
+    const time = timeContextOf(names, context);
+    const times = findTimes(tokens, time, blockedTokens(scan));
+    const parts = partsOf(scan, times);
+    const chatSites = chatSitesOf(names, context);
+    const offset = (part: Part): readonly [number, number] => [
+      tokens[part.from]?.start ?? 0,
+      tokens[part.to - 1]?.end ?? note.length,
+    ];
+    const spaced = (part: Part) =>
+      tokens[part.from]?.spaced === true && tokens[part.from + 1]?.spaced !== false;
+    return readNote(
+      parts,
+      { names, chatSites, note, time, offset, days: (span) => backDay(span, time) },
+      spaced,
+    );
+  };
+};
+
+function backDay(span: TimeSpan, time: TimeContext): string | null {
+  const stretch = resolveDays(span, time, 'back');
+  return stretch === null || stretch.doubt !== undefined ? null : stretch.from;
+}
+
+function chatSitesOf(names: Names, context: NoteContext): readonly string[] {
+  return context.room === undefined ? [] : (names.siteOfChat.get(context.room) ?? []);
+}
+
+function timeContextOf(names: Names, context: NoteContext): TimeContext {
+  const { practice } = names;
+  const sites = chatSitesOf(names, context);
+  const only =
+    sites.length === 1 ? sites[0] : practice.sites.length === 1 ? practice.sites[0]?.id : undefined;
+  const site = practice.sites.find((one) => one.id === only) ?? null;
+  return { at: context.at, zone: site?.timezone ?? practice.timezone, dates: practice.dates, hours: site };
+}

@@ -1,0 +1,83 @@
+import type { TipSet } from '../../reading/slots.ts';
+import type { Clause } from '../clause.ts';
+import type { TipsSaid } from '../part.ts';
+import type { Missing } from '../result.ts';
+import { compareIds } from '../tip-ids.ts';
+
+export interface TipsFound {
+  readonly ids: readonly string[];
+  readonly which?: TipSet;
+  readonly except: readonly string[];
+  readonly said: readonly number[] | string;
+  readonly missing?: Missing;
+  readonly spoken: boolean;
+  /** Written like this practice's ids though it has none such (new tips). */
+  readonly unknown: readonly string[];
+}
+
+export interface TipsWanted {
+  /** Numbers alone may be tips here: what is done to them is done to tips only. */
+  readonly bare?: boolean;
+  /** The tips of the clause before may be meant. */
+  readonly before?: boolean;
+  /** Parts that are not to be looked at. */
+  readonly skip?: (at: number) => boolean;
+}
+
+/** The tips that a clause speaks of; `null` where it speaks of none. */
+export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
+  const all = c.entities('tips').filter(({ at }) => !wanted.skip?.(at));
+  const noun = c.at('tip');
+  const named = all.filter(({ entity }) => entity.named || noun >= 0 || wanted.bare);
+  if (named.length > 0) {
+    c.use(...named.map(({ at }) => at), noun);
+    return gathered(
+      named.map(({ entity }) => entity),
+      named.map(({ at }) => at),
+    );
+  }
+  const last = c.scope.memory.tips;
+  if (last !== null && (wanted.before ?? true)) {
+    c.use(noun);
+    return gathered([last], 'the tips spoken of just before');
+  }
+  if (noun < 0) return null;
+  c.use(noun);
+  return {
+    ids: [],
+    except: [],
+    unknown: [],
+    said: [noun],
+    spoken: true,
+    missing: { about: 'tip', slot: 'tips', form: 'ids' },
+  };
+}
+
+function gathered(list: readonly TipsSaid[], said: readonly number[] | string): TipsFound {
+  const ids = [...new Set(list.flatMap((tips) => tips.ids))].sort(compareIds);
+  const except = [...new Set(list.flatMap((tips) => tips.except))].sort(compareIds);
+  const unknown = list.flatMap((tips) => tips.unknown);
+  const choices = list.flatMap((tips) => tips.choices);
+  const which = list.find((tips) => tips.which !== undefined)?.which;
+  const base = {
+    ids,
+    except,
+    said,
+    unknown,
+    spoken: typeof said !== 'string',
+    ...(which === undefined ? {} : { which }),
+  };
+  if (choices.length > 0) return { ...base, missing: { about: 'tip', choices, slot: 'tips', form: 'ids' } };
+  if (unknown.length > 0)
+    return { ...base, missing: { about: 'tip', slot: 'tips', form: 'ids', words: unknown.join(' ') } };
+  return base;
+}
+
+/** The slots of a fact that says which tips. */
+export function tipSlots(tips: TipsFound): Record<string, unknown> {
+  return {
+    ...(tips.ids.length > 0 ? { tips: tips.ids } : {}),
+    ...(tips.which === undefined ? {} : { which: tips.which }),
+    ...(tips.except.length > 0 ? { except: tips.except } : {}),
+  };
+}

@@ -1,0 +1,63 @@
+import type { Form } from './lexicon/inflect.ts';
+
+export type Sort = 'verb' | 'noun' | 'other' | 'mood' | 'glue' | 'name' | 'person' | 'number';
+
+/** One meaning that a word or run of words may have. */
+export interface Sense {
+  readonly sort: Sort;
+  /** What it means: a verb or noun of the lexicon, a mood, or what a name stands for. */
+  readonly tag: string;
+  readonly form: Form | '';
+  /** Id of what a name stands for; a room's with its site, `site/room`; the value of a number word. */
+  readonly ref: string;
+}
+
+interface Node {
+  next: Map<string, Node> | undefined;
+  senses: Sense[] | undefined;
+}
+
+export interface Match {
+  readonly senses: readonly Sense[];
+  /** One past the last token. */
+  readonly to: number;
+}
+
+/** Phrases and what they mean, found longest first in one walk over the tokens. */
+export class Table {
+  readonly #root: Node = { next: undefined, senses: undefined };
+  /** Every single word that stands in some phrase. */
+  readonly words = new Set<string>();
+
+  add(tokens: readonly string[], sense: Sense): void {
+    let node = this.#root;
+    for (const text of tokens) {
+      this.words.add(text);
+      node.next ??= new Map();
+      let step = node.next.get(text);
+      if (step === undefined) {
+        step = { next: undefined, senses: undefined };
+        node.next.set(text, step);
+      }
+      node = step;
+    }
+    if (node === this.#root) return;
+    node.senses ??= [];
+    const known = node.senses.some(
+      (s) => s.tag === sense.tag && s.form === sense.form && s.ref === sense.ref && s.sort === sense.sort,
+    );
+    if (!known) node.senses.push(sense);
+  }
+
+  /** The longest phrase that starts at `from`, `null` when none does. */
+  longest(texts: readonly string[], from: number): Match | null {
+    let node: Node | undefined = this.#root;
+    let found: Match | null = null;
+    for (let at = from; at < texts.length; at++) {
+      node = node.next?.get(texts[at] ?? '');
+      if (node === undefined) break;
+      if (node.senses !== undefined) found = { senses: node.senses, to: at + 1 };
+    }
+    return found;
+  }
+}

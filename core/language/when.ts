@@ -1,0 +1,54 @@
+import { toIso } from '../time/instant.ts';
+import type { Clause } from './clause.ts';
+import { timeContext, timeOf } from './roles/time.ts';
+import { resolveBack } from './times/back.ts';
+import { resolveForward } from './times/forward.ts';
+import type { TimeSpan } from './times/time-span.ts';
+
+export interface When {
+  readonly slots: { readonly when: string; readonly earliest?: string };
+  readonly said: readonly number[] | string;
+  /** The time lies ahead of the note or cannot be told. */
+  readonly doubt: boolean;
+}
+
+/** When a fact happened: the time its clause says, else the one at the head of the note, else the note's own. */
+export function whenOf(c: Clause, site: string | null, direction: 'back' | 'forward'): When {
+  const own = timeOf(c);
+  const span: TimeSpan | null = own?.span ?? c.scope.headTime;
+  const at = c.scope.time.at;
+  if (span === null) return { slots: { when: toIso(at) }, said: "the note's own time", doubt: false };
+  const said = own?.said ?? 'the time at the head of the note';
+  const context = timeContext(c, site);
+  if (direction === 'forward') {
+    const time = resolveForward(span, context);
+    return {
+      slots: { when: toIso(time.exact || time.times.length > 0 ? time.start : time.start) },
+      said,
+      doubt: false,
+    };
+  }
+  const time = resolveBack(span, context);
+  const earliest = time.earliest === undefined ? {} : { earliest: toIso(time.earliest) };
+  return {
+    slots: { when: toIso(time.when), ...earliest },
+    said,
+    doubt: own?.several === true || time.doubt !== undefined,
+  };
+}
+
+/** True where the clause's time can only lie ahead: "tomorrow", "in 20 minutes", "later". */
+export function liesAhead(c: Clause): boolean {
+  const own = timeOf(c);
+  if (own === null) return false;
+  const { span } = own;
+  if (span.now === true) return false;
+  if (span.shift !== undefined) return span.shift.sense === 'ahead';
+  if (span.part === 'later') return true;
+  for (const { first } of span.days) {
+    if (first.sort === 'offset') return first.days > 0;
+    if (first.sort === 'weekday' && first.which === 'next') return true;
+    if ((first.sort === 'week' || first.sort === 'month') && first.offset > 0) return true;
+  }
+  return false;
+}
