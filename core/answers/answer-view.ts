@@ -1,0 +1,31 @@
+import type { About } from '../desk/effect.ts';
+import type { Item } from '../reading/slots.ts';
+import type { Entry } from '../record/entry.ts';
+import type { View } from '../rules/matter.ts';
+import { addDays, type LocalDate, startOfDay } from '../time/zone.ts';
+import type { Message } from './message.ts';
+
+/** What an answer looks at besides the rules' view. */
+export interface AskView extends View {
+  /** Chat room and person that ask. */
+  readonly room: string;
+  readonly from: string;
+  /** Every entry that holds, in the record's order. */
+  readonly entries: readonly Entry[];
+}
+
+/** An answer: short enough for a phone; what is longer comes as a file. */
+export interface Answer {
+  readonly about: About;
+  readonly message: Message;
+  readonly items: readonly Item[];
+  readonly file?: { readonly name: string; readonly type: string; readonly content: string };
+}
+
+/** Entries that happened between two local dates, both included, by the practice's own clock. */
+export function entriesBetween(view: AskView, from: LocalDate, to: LocalDate): readonly Entry[] {
+  const { timezone } = view.practice;
+  const first = startOfDay(from, timezone);
+  const end = startOfDay(addDays(to, 1), timezone);
+  return view.entries.filter((entry) => entry.when >= first && entry.when < end);
+}

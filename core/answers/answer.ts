@@ -1,0 +1,54 @@
+import type { Ask } from '../reading/ask.ts';
+import type { Answer, AskView } from './answer-view.ts';
+import { answerDue } from './asks/due.ts';
+import { answerHelp } from './asks/help.ts';
+import { answerHistory } from './asks/history.ts';
+import { answerHow } from './asks/how.ts';
+import { answerLast } from './asks/last.ts';
+import { answerLoad } from './asks/load.ts';
+import { answerReady } from './asks/ready.ts';
+import { answerRecord } from './asks/record.ts';
+import { answerSupply } from './asks/supply.ts';
+import { answerTips } from './asks/tips.ts';
+import { answerTrace } from './asks/trace.ts';
+import { answerWhere } from './asks/where.ts';
+import { answerWhoCan } from './asks/who-can.ts';
+import { lines } from './message.ts';
+
+/** Answers one ask from the record as it stands. */
+export function answer(ask: Ask, view: AskView): Answer {
+  switch (ask.kind) {
+    case 'tips':
+      return answerTips(ask, view);
+    case 'where':
+      return answerWhere(ask, view);
+    case 'ready':
+      return answerReady(ask, view);
+    case 'due':
+      return answerDue(ask, view);
+    case 'last':
+      return answerLast(ask, view);
+    case 'history':
+      return answerHistory(ask, view);
+    case 'supply':
+      return answerSupply(ask, view);
+    case 'load':
+      return answerLoad(ask, view);
+    case 'trace':
+      return answerTrace(ask, view);
+    case 'record':
+      return answerRecord(ask, view);
+    case 'how':
+      return answerHow(ask, view);
+    case 'who-can':
+      return answerWhoCan(ask, view);
+    case 'help':
+      return answerHelp(view);
+    case 'why':
+      return {
+        about: 'answer',
+        message: lines('Reply “why?” to one of your own notes or to a post of mine.'),
+        items: [],
+      };
+  }
+}
