@@ -1,5 +1,6 @@
 import type { HowTopic } from '../reading/ask.ts';
-import { PACK_STEPS, SET_UP_STEPS } from '../rules/scanner/moving.ts';
+import { SET_UP_STEPS } from '../rules/scanner/arrival.ts';
+import { PACK_STEPS } from '../rules/scanner/departure.ts';
 import type { AskView } from './answer-view.ts';
 
 /** How something is done, as common practice has it. */
