@@ -100,6 +100,8 @@ function halfOfDayAt(scan: Scan, i: number): boolean {
 function bareAllowed(scan: Scan, i: number, next: number, cue: CueStrength): boolean {
   if (countedAfter(scan, next, cue === 'strong')) return false;
   if (gluedAt(scan, next) !== '' && !/^[,.;:!?)\-'"\n]/.test(gluedAt(scan, next))) return false;
+  // "At one end", "about one in five".
+  if (textAt(scan, i) === 'one' && (cue === 'weak' || !mayFollow(scan, next))) return false;
   if (cue === 'list') return !beFollows(scan, next) && mayFollow(scan, next);
   if (cue === 'range') return mayFollow(scan, next) || !/^\d/.test(textAt(scan, i));
   return cue === 'strong' || (mayFollow(scan, next) && !beFollows(scan, next));
@@ -108,6 +110,8 @@ function bareAllowed(scan: Scan, i: number, next: number, cue: CueStrength): boo
 function oclockAt(scan: Scan, i: number): number {
   const text = textAt(scan, i);
   if (text === "o'clock" || text === 'oclock' || text === "o'clocks") return i + 1;
+  if (text === 'sharp') return i + 1;
+  if (text === 'on' && textAt(scan, i + 1) === 'the' && textAt(scan, i + 2) === 'dot') return i + 3;
   return text === 'o' && textAt(scan, i + 1) === 'clock' ? i + 2 : 0;
 }
 

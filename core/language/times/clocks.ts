@@ -1,6 +1,6 @@
 import { clockAt } from './clock.ts';
 import type { Cue } from './cue.ts';
-import { digitsAt, numberAt, type Parsed, type Scan, textAt } from './scan.ts';
+import { digitsAt, gluedAt, numberAt, type Parsed, type Scan, textAt } from './scan.ts';
 import type { Clock } from './time-span.ts';
 
 export interface ClocksSaid {
@@ -28,7 +28,7 @@ const MOVES: ReadonlySet<string> = new Set(
 export function clocksAt(scan: Scan, i: number, cue: Cue, afterDay: boolean): Parsed<ClocksSaid> | null {
   if (cue.word === 'from' && movesBefore(scan, i)) return null;
   const stretch = stretchAt(scan, i, cue, afterDay);
-  if (stretch !== null) return stretch;
+  if (stretch !== null || cue.word === 'between') return stretch;
   const strength = cue.strength === 'range' ? 'weak' : cue.strength;
   const first = clockAt(scan, i, strength);
   if (first !== null) return listFrom(scan, first, cue.word);
@@ -40,10 +40,12 @@ export function clocksAt(scan: Scan, i: number, cue: Cue, afterDay: boolean): Pa
 }
 
 function stretchAt(scan: Scan, i: number, cue: Cue, afterDay: boolean): Parsed<ClocksSaid> | null {
-  if (cue.strength === 'strong' || cue.strength === 'weak') return null;
+  const firm = cue.strength === 'strong' || cue.strength === 'weak';
   const vouched = cue.strength === 'range' || afterDay || OPEN.has(textAt(scan, i - 1));
-  const start = clockAt(scan, i, vouched ? 'range' : 'none');
+  const start = clockAt(scan, i, firm ? cue.strength : vouched ? 'range' : 'none');
   if (start === null) return null;
+  // "At 9 to …" begins another matter; "at 9-10" is one.
+  if (firm && gluedAt(scan, start.next) !== '-') return null;
   const word = textAt(scan, start.next);
   const to =
     TO.has(word) || (cue.word === 'between' && (word === 'and' || word === '&')) ? start.next + 1 : -1;

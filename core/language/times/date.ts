@@ -89,6 +89,8 @@ function figuresAt(scan: Scan, i: number, cue: DateCue): Parsed<string> | null {
 
 /** "24/11" can be nothing but a date where one figure is no month and the other is; "2/5" may be two tips. */
 function onlyDate(first: number, second: number, order: TimeContext['dates']): boolean {
+  // "24/7" is always.
+  if (first === 24 && second === 7) return false;
   const [day, month] = order === 'day-first' ? [first, second] : [second, first];
   return day > 12 && day <= 31 && month >= 1 && month <= 12;
 }
