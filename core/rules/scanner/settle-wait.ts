@@ -32,12 +32,15 @@ function waitOf(view: View, site: string, scanners: readonly ScannerState[]): re
   const room = chatRoomFor(view, site);
   if (room === null) return [];
   const waiting = scanners.filter((scanner) => isUnasked(view, scanner, site));
-  const times = waiting.map((scanner) => requestTime(view, scanner, site, day));
-  const time = times.find(({ waitsFor }) => waitsFor !== null);
+  const waits = waiting.flatMap((scanner) => {
+    const time = requestTime(view, scanner, site, day);
+    return time.waitsFor === null ? [] : [{ id: scanner.id, time }];
+  });
+  const time = waits[0]?.time;
   const posted = view.said.saidAt(key, 'first') !== null;
   // Once said it stands until the passes are noted, or the day is over.
   if (time === undefined && !posted) return [];
-  const items = (posted ? scanners : waiting).map(({ id }) => `scanner:${id}`);
+  const items = (time === undefined ? scanners : waits).map(({ id }) => `scanner:${id}`);
   const since = time?.base ?? view.said.saidAt(key, 'first') ?? view.now;
   return [
     {

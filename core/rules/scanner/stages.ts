@@ -33,7 +33,8 @@ export function threeStages(view: View, site: string, key: string, at: Instant):
   const toLead = Math.max(repeat, ruleValue(practice, 'calibrationLeadMinutes', { site }) * MINUTE);
   const saidAgain = said.saidAt(key, 'again');
   const again = saidAgain ?? sayableAt(view, site, Math.max(delivered + repeat, until));
-  const behind = saidAgain === null ? until + toLead - repeat : until;
+  // What was put off before it was asked again has moved both.
+  const behind = saidAgain === null || until <= saidAgain ? until + toLead - repeat : until;
   const lead = said.saidAt(key, 'lead') ?? sayableAt(view, site, Math.max(delivered + toLead, behind));
   const last = { stage: 'lead', at: lead } as const;
   const together = saidAgain === null && (lead <= again || lead <= view.now);
