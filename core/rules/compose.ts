@@ -34,7 +34,7 @@ export function composePost(matters: readonly Matter[], stage: Stage, view: View
   return {
     about: stage === 'lead' && !KEEPS_ABOUT.has(own) ? 'escalation' : own,
     message: [
-      ...(stage === 'lead' ? leadWords(view.practice, mentions) : []),
+      ...(named ? leadWords(view.practice, stage, mentions) : []),
       ...gathered(told.map(({ line }) => line)),
       ...lateWords(told, stage, view),
       ...choices(told),

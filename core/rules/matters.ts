@@ -3,6 +3,7 @@ import { dayRules } from './day/rules.ts';
 import { incidentRules } from './incidents/rules.ts';
 import { loadRules } from './loads/rules.ts';
 import type { Matter, Rule, View } from './matter.ts';
+import { outOfQuiet } from './out-of-quiet.ts';
 import { scannerRules } from './scanner/rules.ts';
 import { tipRules } from './tips/rules.ts';
 
@@ -13,7 +14,8 @@ const rules: readonly Rule[] = [...incidentRules, ...loadRules, ...scannerRules,
 export function openMatters(view: View): readonly Matter[] {
   const matters = new Map<string, Matter>();
   for (const rule of rules)
-    for (const matter of rule(view)) if (!matters.has(matter.key)) matters.set(matter.key, matter);
+    for (const matter of rule(view))
+      if (!matters.has(matter.key)) matters.set(matter.key, outOfQuiet(view, matter));
   return [...matters.values()];
 }
 

@@ -1,0 +1,45 @@
+import { MINUTE } from '../../../time/instant.ts';
+import type { Matter, Rule } from '../../matter.ts';
+import { whenOpen } from '../../quiet.ts';
+import { chatRoomFor } from '../../room-of.ts';
+import { tipRanges } from '../id-ranges.ts';
+import { unknownTips } from './count-due.ts';
+
+const RULE = 'rest-of-count';
+
+/** Assumed: time to type the rest of a count that comes in several notes. */
+const STILL_TYPING = 10 * MINUTE;
+
+/** A count that told half of a site's tips or more: the rest is listed once. */
+export const restOfCountRule: Rule = (view) => {
+  return view.practice.sites.flatMap(({ id: site, name }): readonly Matter[] => {
+    const counted = view.state.sites.get(site)?.stocktake ?? null;
+    const room = counted === null ? null : chatRoomFor(view, site, counted);
+    const rest = counted === null ? [] : unknownTips(view.state, site);
+    if (counted === null || room === null || rest.length === 0) return [];
+    const key = `${RULE}|site:${site}|${counted.entry}`;
+    const due = whenOpen(view.practice, view.state, site, counted.noted + STILL_TYPING);
+    return [
+      {
+        key,
+        rule: RULE,
+        about: 'tips',
+        site,
+        room,
+        items: rest.map((tip): `tip:${string}` => `tip:${tip}`),
+        stages: [{ stage: 'first', at: view.said.saidAt(key, 'first') ?? due }],
+        since: due,
+        group: `${RULE}@${site}`,
+        line: [
+          {
+            line: [
+              { strong: `Still not known at ${name}` },
+              `: ${tipRanges(rest)}. Not counted as sterile. Say what they are, or which are missing.`,
+            ],
+          },
+        ],
+        leads: [],
+      },
+    ];
+  });
+};

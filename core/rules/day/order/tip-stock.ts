@@ -1,0 +1,73 @@
+import { median } from '../../../science/median.ts';
+import { type Reorder, reorder } from '../../../supply/reorder.ts';
+import { isOpenDay } from '../../../time/opening.ts';
+import { addDays, type LocalDate, localDateOf } from '../../../time/zone.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
+import type { View } from '../../matter.ts';
+import { changesOf } from '../../quiet.ts';
+
+/** Calendar days of use that are looked back on (assumed): about eight weeks of work. */
+const LOOK_BACK_DAYS = 56;
+/** Open days that an order should last beyond the reorder point (assumed): about a quarter. */
+const COVER_DAYS = 60;
+
+/** Order now: how many, with the figures behind it. */
+export interface OrderNow extends Reorder {
+  readonly leadDays: number;
+}
+
+/**
+ * The practice's tips as a stock of usable cycles: `null` while there is more than the reorder point, while no limit is
+ * known to count against, or with under 5 open days of use on record. Tips move between sites, so it is one stock.
+ */
+export function orderNow(view: View): OrderNow | null {
+  const limited = [...view.state.tips.values()].filter(({ limit }) => limit !== null);
+  const cyclesPerTip = median(limited.map(({ limit }) => limit ?? 0)) ?? 0;
+  if (!(cyclesPerTip > 0)) return null;
+  const leadDays = openDaysAhead(view, ruleValue(view.practice, 'reorderLeadDays'));
+  const needed = reorder({
+    cyclesLeft: limited
+      .filter(({ retired, missing }) => retired === null && missing === null)
+      .map(({ cycles, limit }) => (limit ?? 0) - cycles),
+    usesPerDay: usesPerOpenDay(view),
+    leadDays,
+    cyclesPerTip,
+    coverDays: COVER_DAYS,
+    serviceLevel: ruleValue(view.practice, 'reorderServicePercent') / 100,
+  });
+  return needed === undefined || needed.cyclesLeft > needed.reorderPoint ? null : { ...needed, leadDays };
+}
+
+/** Tips with a limit used on each open day before today, from the first use on record in that time. */
+function usesPerOpenDay(view: View): readonly number[] {
+  const zone = view.practice.timezone;
+  const today = localDateOf(view.now, zone);
+  const from = addDays(today, -LOOK_BACK_DAYS);
+  const uses = new Map<LocalDate, number>();
+  let first = today;
+  for (const [tip, list] of view.state.history.uses) {
+    if ((view.state.tips.get(tip)?.limit ?? null) === null) continue;
+    // In order of time: the latest stand at the end.
+    for (const { mark } of list.toReversed()) {
+      const date = localDateOf(mark.at, zone);
+      if (date < from) break;
+      uses.set(date, (uses.get(date) ?? 0) + 1);
+      if (date < first) first = date;
+    }
+  }
+  const days: number[] = [];
+  for (let date = first; date < today; date = addDays(date, 1))
+    if (uses.has(date) || isWorkday(view, date)) days.push(uses.get(date) ?? 0);
+  return days;
+}
+
+function openDaysAhead(view: View, days: number): number {
+  const today = localDateOf(view.now, view.practice.timezone);
+  let open = 0;
+  for (let ahead = 1; ahead <= Math.ceil(days); ahead++) if (isWorkday(view, addDays(today, ahead))) open++;
+  return open;
+}
+
+function isWorkday({ practice, state }: View, date: LocalDate): boolean {
+  return practice.sites.some((site) => isOpenDay(site, date, changesOf(state, site.id)));
+}

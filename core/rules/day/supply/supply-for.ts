@@ -1,0 +1,120 @@
+import { siteOf } from '../../../practice/look-up.ts';
+import type { Site } from '../../../practice/practice.ts';
+import { bookingsOf, serve } from '../../../supply/served-bookings.ts';
+import { foreseeSupply, type SupplyOutlook } from '../../../supply/shortage.ts';
+import type { Spare, SupplyDay } from '../../../supply/supply-day.ts';
+import { type LearnedTurnaround, learnTurnaround } from '../../../supply/turnaround.ts';
+import { type Instant, MINUTE } from '../../../time/instant.ts';
+import { addDays, type LocalDate, localDateOf, startOfDay } from '../../../time/zone.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
+import type { View } from '../../matter.ts';
+import { sterileStock } from '../../tips/sterile-stock.ts';
+import { type BookedScan, bookingsOn } from './bookings-on.ts';
+import { tipsOnHand } from './tips-on-hand.ts';
+
+/** Sterile tips at a site against the scans booked for one of its dates. */
+export interface SiteSupply {
+  readonly site: string;
+  readonly date: LocalDate;
+  /** Scans of that date still to come, in order. */
+  readonly booked: readonly BookedScan[];
+  /** Tips of the site that may be fitted now. */
+  readonly sterile: readonly string[];
+  /** Tips of the site of which nothing is known. */
+  readonly unknown: readonly string[];
+  /** The first scan of that date that goes without if nobody does anything, and how many do; `null`: enough. */
+  readonly short: { readonly at: Instant; readonly scans: number } | null;
+  /** Short even if every unknown tip turns out to be sterile. */
+  readonly shortWhateverTheUnknown: boolean;
+  /** What prevents it: tips to send, tips to bring. It covers the days before that date too. */
+  readonly outlook: SupplyOutlook;
+  readonly turnaround: LearnedTurnaround;
+}
+
+/** A booking further ahead than this is not run through day by day (assumed). */
+const FURTHEST_DAYS = 14;
+
+/**
+ * The supply of a site on one of its local dates, seen from now: scans of the days between take their tips first.
+ * `null` where the practice has no such site.
+ */
+export function supplyFor(view: View, siteId: string, date: LocalDate): SiteSupply | null {
+  const site = siteOf(view.practice, siteId);
+  if (site === undefined) return null;
+  const day = supplyDay(view, site, date);
+  const start = startOfDay(date, site.timezone);
+  const short = shortOn(day, start);
+  const known = day.tips.map((tip) =>
+    tip.state === 'unknown' ? { ...tip, state: 'sterile' as const } : tip,
+  );
+  return {
+    site: siteId,
+    date,
+    booked: bookingsOn(view, site, date).filter(({ at }) => at >= view.now),
+    sterile: sterileStock(view, siteId).map(({ id }) => id),
+    unknown: day.tips.filter((tip) => tip.state === 'unknown').map(({ id }) => id),
+    short,
+    shortWhateverTheUnknown: short !== null && shortOn({ ...day, tips: known }, start) !== null,
+    outlook: foreseeSupply(day),
+    turnaround: turnaroundOf(view, siteId),
+  };
+}
+
+function supplyDay(view: View, site: Site, date: LocalDate): SupplyDay {
+  const end = startOfDay(addDays(date, 1), site.timezone) - 1;
+  const spares = view.practice.sites
+    .filter(({ id }) => id !== site.id)
+    .map((other) => spareOf(view, other, end))
+    .filter(({ sterile }) => sterile > 0);
+  return {
+    tips: tipsOnHand(view.state, site.id, view.now),
+    bookings: tipsNeeded(view, site, end),
+    turnaround: turnaroundOf(view, site.id),
+    now: view.now,
+    end,
+    otherSites: spares,
+  };
+}
+
+/** An instant for every tip that the scans up to `end` take, today's and each later day's. */
+function tipsNeeded(view: View, site: Site, end: Instant): Instant[] {
+  const each = ruleValue(view.practice, 'tipsPerScan', { site: site.id });
+  const today = localDateOf(view.now, site.timezone);
+  const needed: Instant[] = [];
+  for (let ahead = 0; ahead <= FURTHEST_DAYS; ahead++) {
+    const scans = bookingsOn(view, site, addDays(today, ahead));
+    for (const { at } of scans)
+      if (at >= view.now && at <= end) for (let n = 0; n < each; n++) needed.push(at);
+  }
+  return needed;
+}
+
+/** What another site has beyond its own scans up to then. */
+function spareOf(view: View, other: Site, end: Instant): Spare {
+  const stock = sterileStock(view, other.id).length;
+  return { site: other.id, sterile: Math.max(0, stock - tipsNeeded(view, other, end).length) };
+}
+
+/** The first scan at or after `from` that goes without, and how many do from there on. */
+function shortOn(day: SupplyDay, from: Instant): SiteSupply['short'] {
+  const bookings = bookingsOf(day);
+  const served = serve(bookings, day);
+  const without = bookings.filter((at, place) => at >= from && served[place] === false);
+  const [at] = without;
+  return at === undefined ? null : { at, scans: without.length };
+}
+
+/** Sent to sterile, as this site's own loads tell; the assumed time until there are enough of them. */
+function turnaroundOf({ practice, state }: View, site: string): LearnedTurnaround {
+  const at = { site };
+  const lastLoads = ruleValue(practice, 'turnaroundLoadsKept', at);
+  const minutes = (state.sites.get(site)?.turnarounds ?? []).slice(-lastLoads);
+  return learnTurnaround(
+    minutes.map((each) => ({ sentAt: 0, sterileAt: each * MINUTE })),
+    {
+      assumedMinutes: ruleValue(practice, 'turnaroundMinutes', at),
+      leastLoads: ruleValue(practice, 'turnaroundLoadsNeeded', at),
+      lastLoads,
+    },
+  );
+}
