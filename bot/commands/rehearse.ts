@@ -2,7 +2,6 @@ import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { exportState } from '../../core/desk/export-state.ts';
 import { RehearsalChat } from '../chat/rehearsal.ts';
 import type { Heard } from '../keeper/heard.ts';
 import { Keeper } from '../keeper/keeper.ts';
@@ -137,7 +136,7 @@ export class Rehearsal {
   }
 
   #end(): void {
-    this.#out(JSON.stringify({ state: exportState(this.#running().desk, this.#now) }));
+    this.#out(JSON.stringify({ state: this.#running().desk.exported(this.#now) }));
   }
 
   #running(): Keeper {

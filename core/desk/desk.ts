@@ -4,14 +4,17 @@ import { makeReader } from '../language/reader.ts';
 import { GRAMMAR_VERSION } from '../language/version.ts';
 import { parsePractice } from '../practice/parse.ts';
 import type { Practice } from '../practice/practice.ts';
+import { type ExportedState, exportState } from '../record/export-state.ts';
+import { makeEntry } from '../record/make-entry.ts';
 import { Timeline } from '../record/timeline.ts';
 import type { View } from '../rules/matter.ts';
+import { notReadyWords, readinessOf } from '../rules/readiness.ts';
 import { RULES_VERSION } from '../rules/version.ts';
-import { fromIso, type Instant, toIso } from '../time/instant.ts';
+import { type Instant, toIso } from '../time/instant.ts';
 import { toLocal } from '../time/zone.ts';
 import { strikeSettled } from './after/strike-settled.ts';
 import { nextMark } from './after/warm-up-marks.ts';
-import { apply } from './apply.ts';
+import { apply, instantOf } from './apply.ts';
 import { Draft } from './draft.ts';
 import type { Input } from './input.ts';
 import { NoteLog } from './note-log.ts';
@@ -51,7 +54,7 @@ export class Desk {
   replay(number: number, turn: Turn): void {
     this.#turns = number;
     const { cause } = turn;
-    if (cause.sort === 'practice') this.#takePractice(cause.file);
+    if (cause.sort === 'practice') this.#takePractice(cause.file, number, turn.at);
     if (this.#standing !== null) {
       const { timeline } = this.#standing;
       for (const place of turn.setsAside ?? []) timeline.setAside(place);
@@ -125,6 +128,16 @@ export class Desk {
     return { practice, state: timeline.state, said: this.#posts, now };
   }
 
+  /** The state as it is shown to the outside, with what the rules say of each scanner at that instant. */
+  exported(now: Instant): ExportedState {
+    const view = this.view(now);
+    return exportState(view.state, ({ id }) => {
+      const readiness = readinessOf(view, id);
+      const { calibrationDue, ready } = readiness;
+      return { calibrationDue, ready, notReadyBecause: notReadyWords(readiness) };
+    });
+  }
+
   #turn(cause: Cause, now: Instant, from: string | null, work: (session: Session) => void): Turn | null {
     const standing = this.#session(now);
     if (standing === null) throw new Error('no practice file was taken yet');
@@ -195,14 +208,19 @@ export class Desk {
     for (const { matter, until } of turn.putOff ?? []) this.#posts.putOff(matter, instantOf(until));
   }
 
-  #takePractice(file: string): void {
+  #takePractice(file: string, number: number, at: string): void {
     const parsed = parsePractice(file);
     if ('mistakes' in parsed)
       throw new RangeError('a practice file with mistakes cannot be taken into the record');
     const { practice } = parsed;
     const learned = this.#standing?.learned ?? [];
     const timeline = this.#standing?.timeline ?? new Timeline(practice);
-    if (this.#standing !== null) timeline.setPractice(practice);
+    if (this.#standing !== null) {
+      // From here on the record is judged by the new file; what came before keeps the old one.
+      const what = { kind: 'practice', when: at, file: JSON.stringify(practice) } as const;
+      const noted = instantOf(at);
+      timeline.add([makeEntry({ what, turn: number, index: 0, noted, by: null, from: '', room: '' })]);
+    }
     this.#standing = { practice, file, learned, timeline, read: makeReader(practice, learned) };
   }
 
@@ -225,11 +243,4 @@ function causeOf(input: Input): Cause {
 
 function targetId(target: Extract<Input, { sort: 'reaction' }>['reacts']): string {
   return 'note' in target ? target.note : target.post;
-}
-
-function instantOf(iso: string): Instant {
-  const instant = fromIso(iso);
-  if (instant === null)
-    throw new RangeError(`"${iso}" in the journal is not an instant such as 2026-11-23T10:15:00Z`);
-  return instant;
 }

@@ -1,3 +1,4 @@
+import type { Why } from '../language/read.ts';
 import type { Instant } from '../time/instant.ts';
 
 /** A note as the desk remembers it: enough to correct it, answer it and react to it. */
@@ -16,12 +17,15 @@ export interface NoteLine {
 
 /** Notes kept at hand; what is older is history, and the inbox still knows its event ids. */
 const KEPT = 20_000;
+/** Explanations hold words of notes: they are kept in memory only, for the latest notes. */
+const EXPLAINED = 200;
 
 /** Notes by event id, in the order they came, and the ids of other events that were taken. */
 export class NoteLog {
   readonly #byId = new Map<string, NoteLine>();
   readonly #byTurn = new Map<number, string>();
   readonly #events = new Set<string>();
+  readonly #why = new Map<string, readonly Why[]>();
 
   /** Whether an event was taken already. */
   knows(id: string): boolean {
@@ -40,6 +44,17 @@ export class NoteLog {
     if (oldest === undefined) return;
     this.#byId.delete(oldest.id);
     this.#byTurn.delete(oldest.turn);
+  }
+
+  /** Which words gave what; `null` once they are no longer at hand. */
+  whyOf(id: string): readonly Why[] | null {
+    return this.#why.get(id) ?? null;
+  }
+
+  explain(id: string, why: readonly Why[]): void {
+    this.#why.set(id, why);
+    const [oldest] = this.#why.keys();
+    if (this.#why.size > EXPLAINED && oldest !== undefined) this.#why.delete(oldest);
   }
 
   /** An edit, a deletion or a reaction was taken. */

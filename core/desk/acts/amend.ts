@@ -28,7 +28,7 @@ export function amend(
 }
 
 function factsAt(session: Session, note: NoteLine): readonly Fact[] {
-  return session.timeline.entriesAt(note.turn).flatMap(({ fact }) => {
+  return session.timeline.ofTurn(note.turn).flatMap(({ fact }) => {
     const parsed = factSchema.safeParse(fact);
     return parsed.success ? [parsed.data] : [];
   });

@@ -10,5 +10,5 @@ export function targetNote(session: Session, speaker: Speaker, target: Target | 
     const note = id === undefined ? null : notes.get(id);
     if (note !== null) return note;
   }
-  return notes.latestOf(speaker.room, speaker.from, (note) => timeline.entriesAt(note.turn).length > 0);
+  return notes.latestOf(speaker.room, speaker.from, (note) => timeline.ofTurn(note.turn).length > 0);
 }

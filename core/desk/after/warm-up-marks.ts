@@ -52,7 +52,7 @@ function warmUpEnds(session: Omit<Session, 'draft'>, scanner: ScannerState): Ins
   if (fitted === null || scanner.tip === null || posts.warnedOn(fitted.entry)) return null;
   const late = ruleValue(practice, 'lateNoteMinutes') * MINUTE;
   if (fitted.noted - fitted.at > late) return null;
-  if (timeline.state.tips.get(scanner.tip)?.warnedFor?.entry === fitted.entry) return null;
+  if (timeline.state.tips.get(scanner.tip)?.warnedFor?.contact === fitted.entry) return null;
   const view = { practice, state: timeline.state, said: posts, now };
   const { seconds } = warmUpFor(view, scanner.id, scanner.site, scanner.room);
   return Math.max(fitted.noted, fitted.at + Math.ceil(seconds) * SECOND);

@@ -24,7 +24,7 @@ export function correct(
 ): boolean {
   const { draft, practice, timeline, now } = session;
   const before = guarded(practice, timeline.state, now);
-  const kept = timeline.entriesAt(note.turn);
+  const kept = timeline.ofTurn(note.turn);
   const author: Speaker = { from: note.from, room: note.room, noted: note.noted, note: note.id };
   const first = draft.entries.length;
   timeline.setAside(note.turn);

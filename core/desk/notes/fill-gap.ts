@@ -1,7 +1,7 @@
-import type { Gap } from '../language/read.ts';
-import { type Fact, fact } from '../reading/fact.ts';
-import type { State } from '../record/state.ts';
-import type { View } from '../rules/matter.ts';
+import type { Gap } from '../../language/read.ts';
+import { type Fact, fact } from '../../reading/fact.ts';
+import type { State } from '../../record/state.ts';
+import type { View } from '../../rules/matter.ts';
 
 /** What the record tells of a note that left something out, and in which words the reply says so. */
 export interface Filled {

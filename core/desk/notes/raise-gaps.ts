@@ -37,6 +37,7 @@ function ask(session: Session, speaker: Speaker, gap: Gap): void {
   const { draft, now } = session;
   const wording = questionFor(gap, viewOf(session));
   if (wording === null) return;
+  if (gap.draft === undefined && saidLately(session, speaker.room)) return;
   const { message, choices } = wording;
   const key = draft.post(speaker.room, {
     about: 'question',
@@ -45,7 +46,10 @@ function ask(session: Session, speaker: Speaker, gap: Gap): void {
     buttons: choices.slice(0, BUTTONS.length).map((_, index) => BUTTONS[index] ?? ''),
   });
   const purpose = completion(gap, speaker, draft.number);
-  if (purpose === null) return;
+  if (purpose === null) {
+    draft.matterSaid(hintOf(speaker.room), 'first', '');
+    return;
+  }
   const until = now + QUESTION_LASTS_MINUTES * MINUTE;
   draft.asked.push({
     key,
@@ -57,6 +61,18 @@ function ask(session: Session, speaker: Speaker, gap: Gap): void {
     items: [],
     purpose,
   });
+}
+
+/** Talk that merely resembles a note draws one line in ten minutes at most: noise makes people mute us. */
+const HINT_MS = 10 * MINUTE;
+
+function saidLately({ posts, now }: Session, room: string): boolean {
+  const last = posts.saidAt(hintOf(room), 'first');
+  return last !== null && now - last < HINT_MS;
+}
+
+function hintOf(room: string): string {
+  return `hint|${room}`;
 }
 
 function completion(gap: Gap, speaker: Speaker, turn: number): Purpose | null {

@@ -1,6 +1,6 @@
-import type { Fact } from '../reading/fact.ts';
-import type { TipSet } from '../reading/slots.ts';
-import type { State, TipState } from '../record/state.ts';
+import type { Fact } from '../../reading/fact.ts';
+import type { TipSet } from '../../reading/slots.ts';
+import type { State, TipState } from '../../record/state.ts';
 
 type WithSet = Fact & { readonly which?: TipSet; readonly except?: readonly string[] };
 

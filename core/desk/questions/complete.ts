@@ -30,6 +30,7 @@ function answerCompleted(session: Session, speaker: Speaker, entry: unknown): vo
     ...viewOf(session),
     room: speaker.room,
     from: speaker.from,
+    entries: session.timeline.entries,
   });
   session.draft.post(speaker.room, { about, message, items, replyTo: speaker.note });
 }

@@ -17,7 +17,7 @@ export function onEdit(session: Session, input: Extract<Input, { sort: 'edit' }>
   const facts = guardPrivacy(session, speaker, input.text, read.reading.facts);
   const filled = raiseGaps(session, speaker, read.gaps);
   const meant = [...facts, ...filled.map((one) => one.entry)];
-  if (meant.length > 0 || session.timeline.entriesAt(note.turn).length > 0) {
+  if (meant.length > 0 || session.timeline.ofTurn(note.turn).length > 0) {
     correct(session, speaker, note, meant, 'edited');
   }
   if (!note.asked) answerAsks(session, speaker, read);

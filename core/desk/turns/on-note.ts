@@ -3,8 +3,9 @@ import type { NoteRead } from '../../language/read.ts';
 import type { Fact } from '../../reading/fact.ts';
 import { MINUTE } from '../../time/instant.ts';
 import { carryOut } from '../acts/carry-out.ts';
+import { explain } from '../acts/why.ts';
 import { followUp } from '../after/follow-up.ts';
-import type { NoteInput } from '../input.ts';
+import type { NoteInput, Target } from '../input.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
 import { raiseGaps } from '../notes/raise-gaps.ts';
@@ -20,6 +21,7 @@ export function onNote(session: Session, input: NoteInput): void {
   const speaker: Speaker = { from: input.from, room: input.room, noted: input.at, note: input.id };
   const read = session.read(input.text, { at: input.at, from: input.from, room: input.room });
   draft.reading = read.reading;
+  session.notes.explain(input.id, read.why);
   const waiting = questionAnsweredBy(session, input, read);
   if (waiting !== null) {
     answerQuestion(session, speaker, waiting.question, waiting.value);
@@ -40,7 +42,7 @@ function takeNote(
   const acts = answered ? read.reading.acts.filter(isNoAnswer) : read.reading.acts;
   carryOut(session, speaker, acts, input);
   tell(session, speaker, facts, read);
-  if (session.now - input.at <= STALE_ASK_MS) answerAsks(session, speaker, read);
+  if (session.now - input.at <= STALE_ASK_MS) answerAsks(session, speaker, read, input.replyTo);
 }
 
 function tell(session: Session, speaker: Speaker, facts: readonly Fact[], read: NoteRead): void {
@@ -61,10 +63,19 @@ function tell(session: Session, speaker: Speaker, facts: readonly Fact[], read: 
 }
 
 /** Answers every ask of a note, each in a post of its own, in reply to it. */
-export function answerAsks(session: Session, speaker: Speaker, read: NoteRead): void {
+export function answerAsks(session: Session, speaker: Speaker, read: NoteRead, target?: Target): void {
   const { draft } = session;
   for (const ask of read.reading.asks) {
-    const view = { ...viewOf(session), room: speaker.room, from: speaker.from };
+    if (ask.kind === 'why') {
+      explain(session, speaker, target);
+      continue;
+    }
+    const view = {
+      ...viewOf(session),
+      room: speaker.room,
+      from: speaker.from,
+      entries: session.timeline.entries,
+    };
     const { about, message, items, file } = answer(ask, view);
     draft.post(speaker.room, { about, message, items, replyTo: speaker.note });
     if (file !== undefined) draft.file(speaker.room, file);

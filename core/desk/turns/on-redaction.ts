@@ -14,7 +14,7 @@ export function onRedaction(session: Session, input: Extract<Input, { sort: 'red
     draft.answered.push(question.key);
     questions.close(question.key);
   }
-  if (timeline.entriesAt(note.turn).length === 0) return;
+  if (timeline.ofTurn(note.turn).length === 0) return;
   // Nothing can be said under a note that is gone: what is said stands by itself.
   const speaker: Speaker = { from: input.from, room: note.room, noted: input.at, note: '' };
   correct(session, speaker, note, [], 'removed');
