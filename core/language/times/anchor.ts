@@ -32,7 +32,7 @@ export function anchorAt(scan: Scan, i: number, cue: CueStrength): Parsed<Clock>
   if (noon > 0) return { value: fixed(12), next: noon };
   const midnight = phraseEnd(scan, i, MIDNIGHT);
   if (midnight > 0) return { value: fixed(0), next: midnight };
-  const cued = cue === 'strong' || cue === 'weak';
+  const cued = cue === 'strong' || cue === 'weak' || cue === 'range';
   const closing = phraseEnd(scan, i, CLOSING);
   if (closing > 0) return { value: { sort: 'closing' }, next: closing };
   const opening = phraseEnd(scan, i, OPENING);

@@ -9,7 +9,7 @@ import { shiftAt } from './shift.ts';
 import type { Bound, Clock, DayPart, DayRange, TimeContext, TimeSpan } from './time-span.ts';
 
 /** A time phrase while it is put together from its elements. */
-export interface Draft {
+interface Draft {
   bound: Bound;
   days: readonly DayRange[];
   clocks: readonly Clock[];

@@ -120,11 +120,12 @@ function isOpen(clock: Clock): boolean {
   return clock.sort === 'time' && clock.half === 'open';
 }
 
-/** "At midnight" ends the day it is said of. */
+/** "At midnight" ends the day it is said of. With no day said, what is a little past begins now. */
 function startAt(span: TimeSpan, day: LocalDate, minute: number, at: Instant, zone: string): Instant {
   const start = instantOf(day, minute, zone);
   const midnight = minute === 0 && span.days.length === 0 && start < at;
-  return midnight ? instantOf(addDays(day, 1), 0, zone) : start;
+  if (midnight) return instantOf(addDays(day, 1), 0, zone);
+  return span.days.length === 0 ? Math.max(start, at) : start;
 }
 
 interface OpenAndShut {

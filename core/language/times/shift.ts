@@ -56,9 +56,9 @@ function agoAt(scan: Scan, i: number): Parsed<Shifted> | null {
       : length.next;
   const word = textAt(scan, end);
   if (word === 'ago' || word === 'previous' || (word === 'back' && !placeFollows(scan, end + 1)))
-    return made(-length.value, 'ago', end + 1);
+    return made(scan, -length.value, 'ago', length.next, end + 1);
   if (word === 'from' && /^(now|today)$/.test(textAt(scan, end + 1)))
-    return made(length.value, 'ahead', end + 2);
+    return made(scan, length.value, 'ahead', length.next, end + 2);
   return null;
 }
 
@@ -78,7 +78,7 @@ function inAt(scan: Scan, i: number): Parsed<Shifted> | null {
     // "20 degrees in 5 min flat" is no appointment; "in an hour's time" is.
     const own =
       textAt(scan, length.next) === "'s" || textAt(scan, length.next) === "'" ? length.next + 1 : length.next;
-    return made(length.value, 'ahead', textAt(scan, own) === 'time' ? own + 1 : own);
+    return made(scan, length.value, 'ahead', length.next, textAt(scan, own) === 'time' ? own + 1 : own);
   }
   const bare = numberAt(scan, about);
   if (bare === null || !bareMinutes(scan, i, bare.value) || countedAfter(scan, bare.next)) return null;
@@ -87,7 +87,7 @@ function inAt(scan: Scan, i: number): Parsed<Shifted> | null {
     after === undefined ||
     after.kind === 'mark' ||
     /^(please|pls|plz|or|thanks|ta|then|and|cheers)$/.test(after.text);
-  return ends ? made(bare.value, 'ahead', bare.next) : null;
+  return ends ? { value: { shift: { minutes: bare.value, sense: 'ahead' } }, next: bare.next } : null;
 }
 
 /** "Remind me in 5" is minutes, where "scan in 5" is a room. */
@@ -99,8 +99,16 @@ function bareMinutes(scan: Scan, i: number, value: number): boolean {
   return false;
 }
 
-function made(minutes: number, sense: 'ago' | 'ahead', next: number): Parsed<Shifted> {
-  if (Math.abs(minutes) >= 1440 && minutes % 1440 === 0)
+/** Days and weeks are counted on the calendar, hours and minutes on real elapsed time. `unitEnd`: past the unit's word. */
+function made(
+  scan: Scan,
+  minutes: number,
+  sense: 'ago' | 'ahead',
+  unitEnd: number,
+  next: number,
+): Parsed<Shifted> {
+  const unit = UNITS.get(textAt(scan, unitEnd - 1)) ?? 0;
+  if (unit >= 1440 && minutes % 1440 === 0)
     return { value: { day: { sort: 'offset', days: minutes / 1440 } }, next };
   return { value: { shift: { minutes: Math.round(minutes * 60) / 60, sense } }, next };
 }

@@ -17,6 +17,8 @@ export const BACK_DAYS: readonly (readonly [note: string, dates: string])[] = [
   ['log for this week', '2026-11-23..2026-11-29'],
   ['log for the past week', '2026-11-16..2026-11-22'],
   ['log for the last 7 days', '2026-11-19..2026-11-25'],
+  ['log for the last few days', '2026-11-23..2026-11-25'],
+  ['log for the last couple of weeks', '2026-11-12..2026-11-25'],
   ['log for the last fortnight', '2026-11-12..2026-11-25'],
   ['log for the past 2 weeks', '2026-11-12..2026-11-25'],
   ['log for last month', '2026-10-01..2026-10-31'],

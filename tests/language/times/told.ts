@@ -25,7 +25,7 @@ export const HOURS: SiteHours = {
 };
 
 /** Wednesday afternoon. */
-export const NOW = '2026-11-25 16:20';
+const NOW = '2026-11-25 16:20';
 
 export function contextAt(
   local: string = NOW,

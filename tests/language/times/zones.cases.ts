@@ -257,3 +257,43 @@ export const ZONE_CASES: readonly ZoneCase[] = [
     when: '2028-02-29T15:00:00Z',
   },
 ];
+
+/** When a plan or a reminder begins: hours run on real elapsed time, "at 9" on the wall clock. */
+export const ZONE_STARTS: readonly ZoneCase[] = [
+  { zone: 'Europe/London', at: '2026-03-28 16:00', note: 'tomorrow at 9', when: '2026-03-29T08:00:00Z' },
+  { zone: 'Europe/London', at: '2026-03-28 16:00', note: 'tomorrow at 1.30am', when: '2026-03-29T01:30:00Z' },
+  { zone: 'Europe/London', at: '2026-03-29 00:30', note: 'in an hour', when: '2026-03-29T01:30:00Z' },
+  { zone: 'Europe/London', at: '2026-03-28 16:00', note: 'in 24 hours', when: '2026-03-29T16:00:00Z' },
+  { zone: 'Europe/London', at: '2026-03-28 16:00', note: 'on Monday', when: '2026-03-30T07:30:00Z' },
+  { zone: 'Europe/London', at: '2026-10-24 16:00', note: 'tomorrow at 1.30am', when: '2026-10-25T00:30:00Z' },
+  { zone: 'Europe/London', at: '2026-10-24 16:00', note: 'tomorrow at 9', when: '2026-10-25T09:00:00Z' },
+  { zone: 'Europe/London', at: '2026-10-24 16:00', note: 'on Monday at close', when: '2026-10-26T17:30:00Z' },
+  {
+    zone: 'America/New_York',
+    at: '2026-03-07 16:00',
+    note: 'tomorrow at 2.30am',
+    when: '2026-03-08T07:30:00Z',
+  },
+  {
+    zone: 'America/New_York',
+    at: '2026-10-31 16:00',
+    note: 'tomorrow at 1.30am',
+    when: '2026-11-01T05:30:00Z',
+  },
+  { zone: 'America/New_York', at: '2026-10-31 16:00', note: 'on Monday at 9', when: '2026-11-02T14:00:00Z' },
+  {
+    zone: 'Australia/Lord_Howe',
+    at: '2026-10-03 16:00',
+    note: 'tomorrow at 2.15am',
+    when: '2026-10-03T15:45:00Z',
+  },
+  {
+    zone: 'Australia/Lord_Howe',
+    at: '2026-04-04 16:00',
+    note: 'tomorrow at 9',
+    when: '2026-04-04T22:30:00Z',
+  },
+  { zone: 'America/St_Johns', at: '2026-03-07 16:00', note: 'tomorrow at 9', when: '2026-03-08T11:30:00Z' },
+  { zone: 'Asia/Kathmandu', at: '2026-12-31 16:00', note: 'tomorrow at 9', when: '2027-01-01T03:15:00Z' },
+  { zone: 'Pacific/Auckland', at: '2028-02-28 16:00', note: 'tomorrow at 9', when: '2028-02-28T20:00:00Z' },
+];

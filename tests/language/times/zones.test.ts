@@ -1,15 +1,23 @@
 import { describe, expect, it } from 'vitest';
 import { resolveBack } from '../../../core/language/times/back.ts';
+import { resolveForward } from '../../../core/language/times/forward.ts';
 import { toIso } from '../../../core/time/instant.ts';
 import { BACK_BY_HOURS, FORWARD_BY_HOURS } from './hours.cases.ts';
 import { back, contextAt, forward, onlySpan } from './told.ts';
-import { ZONE_CASES } from './zones.cases.ts';
+import { ZONE_CASES, ZONE_STARTS } from './zones.cases.ts';
 
 describe('zones and clock changes', () => {
   it.each(ZONE_CASES)('$zone $at$atUtc: $note', ({ zone, at, atUtc, note, when }) => {
     const plain = contextAt(atUtc === undefined ? at : undefined, zone);
     const context = atUtc === undefined ? plain : { ...plain, at: Date.parse(atUtc) };
     expect(toIso(resolveBack(onlySpan(note, context), context).when)).toBe(when);
+  });
+});
+
+describe('plans over a clock change', () => {
+  it.each(ZONE_STARTS)('$zone $at: $note', ({ zone, at, note, when }) => {
+    const context = contextAt(at, zone);
+    expect(toIso(resolveForward(onlySpan(note, context), context).start)).toBe(when);
   });
 });
 
