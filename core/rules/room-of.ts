@@ -6,7 +6,8 @@ import type { State } from '../record/state.ts';
 /**
  * Chat room for what concerns a site: of those that serve it the one that serves the fewest (the site's own before one
  * for all), the first in the file's order. Where the file lists none for it, the room in which the thing (`last`, such
- * as a scanner's `lastNoted`), else the site, was spoken of last; else the first listed. `null`: no room is known yet.
+ * as a scanner's `lastNoted`), else anything at the site, was spoken of last; else the first listed; else the room of
+ * the last note of all. `null`: no room is known yet.
  */
 export function chatRoomFor(
   { practice, state }: { readonly practice: Practice; readonly state: State },
@@ -15,6 +16,23 @@ export function chatRoomFor(
 ): string | null {
   const [own] = chatRoomsOfSite(practice, siteId).toSorted((a, b) => a.sites.length - b.sites.length);
   if (own !== undefined) return own.room;
-  const spoken = last ?? state.sites.get(siteId)?.lastNoted ?? null;
-  return (spoken?.room || practice.chat[0]?.room) ?? null;
+  if (last !== null && last.room !== '') return last.room;
+  return lastRoom(marksAt(state, siteId)) ?? practice.chat[0]?.room ?? lastRoom(marksAt(state, null));
+}
+
+/** Last notes of a site, its scanners and its tips; `null`: of every site. */
+function marksAt(state: State, siteId: string | null): readonly (Mark | null)[] {
+  const here = ({ site }: { readonly site: string | null }) => siteId === null || site === siteId;
+  return [
+    ...[...state.sites.values()].filter(({ id }) => here({ site: id })).map(({ lastNoted }) => lastNoted),
+    ...[...state.scanners.values()].filter(here).map(({ lastNoted }) => lastNoted),
+    ...[...state.tips.values()].filter(here).map(({ spoken }) => spoken),
+  ];
+}
+
+function lastRoom(marks: readonly (Mark | null)[]): string | null {
+  let last: Mark | null = null;
+  for (const mark of marks)
+    if (mark !== null && mark.room !== '' && (last === null || mark.noted > last.noted)) last = mark;
+  return last?.room ?? null;
 }

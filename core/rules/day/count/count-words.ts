@@ -1,13 +1,17 @@
 import type { Line } from '../../../answers/message.ts';
 import { siteOf } from '../../../practice/look-up.ts';
 import type { View } from '../../matter.ts';
-import { idRanges, tipRanges } from '../id-ranges.ts';
+import { inWords } from '../../tips/tip-words.ts';
+import { idRanges } from '../id-ranges.ts';
 import { tipsOf, unknownTips } from './count-due.ts';
 
 /** What a count looks like when it is typed, with this site's own tips. */
 export function countExample(view: View, site: string): string {
   const ids = tipsOf(view.state, site);
-  return `“${tipRanges(ids).replace('–', ' to ')} ${ids.length === 1 ? 'is' : 'are'} sterile and on the shelf”`;
+  const named = inWords(idRanges(ids).replaceAll('–', ' to ').split(', '));
+  return ids.length === 1
+    ? `“tip ${named} is sterile and on the shelf”`
+    : `“tips ${named} are sterile and on the shelf”`;
 }
 
 /** The tips of a site that nobody has told of yet: "Quay Street: tips 1–12". */

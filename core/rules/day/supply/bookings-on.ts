@@ -28,10 +28,11 @@ export function bookingsOn(
   site: Site,
   date: LocalDate,
 ): readonly BookedScan[] {
+  const booked = view.state.sites.get(site.id)?.bookings.get(date) ?? [];
+  if (booked.length === 0) return [];
   const changes = changesOf(view.state, site.id);
   const hours = openSpans(site, date, changes);
   if (hours.length === 0 && (site.closed.includes(date) || changes.closed.has(date))) return [];
-  const booked = view.state.sites.get(site.id)?.bookings.get(date) ?? [];
   const timed = booked.flatMap(({ time, mark }) => {
     return time === null
       ? []

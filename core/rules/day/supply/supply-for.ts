@@ -24,8 +24,8 @@ export interface SiteSupply {
   readonly unknown: readonly string[];
   /** The first scan of that date that goes without if nobody does anything, and how many do; `null`: enough. */
   readonly short: { readonly at: Instant; readonly scans: number } | null;
-  /** Short even if every unknown tip turns out to be sterile. */
-  readonly shortWhateverTheUnknown: boolean;
+  /** `short` is no guess: the site's tips have been counted, or it is short even if all the unknown ones are sterile. */
+  readonly certain: boolean;
   /** What prevents it: tips to send, tips to bring. It covers the days before that date too. */
   readonly outlook: SupplyOutlook;
   readonly turnaround: LearnedTurnaround;
@@ -54,10 +54,14 @@ export function supplyFor(view: View, siteId: string, date: LocalDate): SiteSupp
     sterile: sterileStock(view, siteId).map(({ id }) => id),
     unknown: day.tips.filter((tip) => tip.state === 'unknown').map(({ id }) => id),
     short,
-    shortWhateverTheUnknown: short !== null && shortOn({ ...day, tips: known }, start) !== null,
+    certain: isCounted(view, siteId) || shortOn({ ...day, tips: known }, start) !== null,
     outlook: foreseeSupply(day),
     turnaround: turnaroundOf(view, siteId),
   };
+}
+
+function isCounted({ state }: View, site: string): boolean {
+  return state.sites.get(site)?.stocktake != null;
 }
 
 function supplyDay(view: View, site: Site, date: LocalDate): SupplyDay {

@@ -14,7 +14,7 @@ const RULE = 'supply';
 
 /**
  * Today or the next open day is short of tips: said at once while the site is open, once for each site, date and shortage.
- * While it is shut the next brief says it.
+ * While it is shut the next brief says it. Before the tips have been counted, only what is short whatever they are.
  */
 export const supplyRule: Rule = (view) => view.practice.sites.flatMap((site) => siteMatters(view, site));
 
@@ -25,14 +25,9 @@ function siteMatters(view: View, site: Site): readonly Matter[] {
   const days = daysAhead(view, site.id).filter(({ shut }) => shut >= view.now);
   return days.slice(0, 2).flatMap(({ date }) => {
     const supply = supplyFor(view, site.id, date);
-    if (supply?.short == null || !isCertain(view, site.id, supply)) return [];
+    if (supply?.short == null || !supply.certain) return [];
     return [matterOf(view, site, supply, supply.short.at, room)];
   });
-}
-
-/** Before the tips have been counted, only what is short whatever the unknown ones turn out to be. */
-function isCertain({ state }: View, site: string, supply: SiteSupply): boolean {
-  return state.sites.get(site)?.stocktake != null || supply.shortWhateverTheUnknown;
 }
 
 function matterOf(view: View, site: Site, supply: SiteSupply, from: Instant, room: string): Matter {

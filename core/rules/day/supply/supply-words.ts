@@ -26,6 +26,16 @@ export function bookedWords(view: View, { site, booked }: SiteSupply): string {
 export function shortWords(view: View, supply: SiteSupply): Line | null {
   const { site, short, outlook, unknown } = supply;
   if (short === null) return null;
+  if (!supply.certain) {
+    const known =
+      supply.sterile.length === 0
+        ? 'none is known to be sterile'
+        : `${tips(supply.sterile.length)} known to be sterile`;
+    return [
+      { strong: 'Enough sterile tips?' },
+      ` ${capital(scans(supply.booked.length))} booked, ${known}.${unknownWords(unknown)}`,
+    ];
+  }
   const act = [
     ...outlook.send.map((load) => sendWords(view, site, load)),
     ...outlook.bring.map(({ site: from, count, by }) => {
