@@ -9,7 +9,7 @@ import type { View } from '../matter.ts';
 import { leadIds, seniorsInWords } from '../rights.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords } from '../tips/tip-words.ts';
-import { autoclaveWords, loadWords } from './load-words.ts';
+import { autoclaveWords } from './load-words.ts';
 
 /** The tests as the trade names them. */
 export const TESTS: Readonly<Record<TestSort, string>> = {
@@ -22,7 +22,7 @@ export const TESTS: Readonly<Record<TestSort, string>> = {
 export function speakAutoclaveHeld(finding: AutoclaveHeld, view: View): readonly Speech[] {
   const { practice, state } = view;
   const load = state.loads.get(finding.load);
-  const name = load === undefined ? 'the load' : loadWords(practice, load);
+  const name = load === undefined ? 'the load' : `load ${load.number}`;
   const on = autoclaveWords(practice, finding.autoclave);
   const message = lines(
     [{ strong: `Stop ${name}: ${on} is out of service.` }, ' Its tips are not to be relied on.'],
@@ -52,7 +52,7 @@ function elsewhere({ practice, state }: View, autoclave: string): string {
 export function speakUntested(finding: Untested, view: View): readonly Speech[] {
   const { practice, state } = view;
   const load = state.loads.get(finding.load);
-  const name = load === undefined ? 'This load' : capital(loadWords(practice, load));
+  const name = load === undefined ? 'This load' : `Load ${load.number}`;
   const tests = finding.sorts.map((sort) => TESTS[sort]);
   const message = lines(
     [

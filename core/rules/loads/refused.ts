@@ -8,7 +8,7 @@ import type { Refused } from '../../record/finding.ts';
 import { loadMeant } from '../../record/load-key.ts';
 import type { Hold } from '../../record/state.ts';
 import type { View } from '../matter.ts';
-import { leadIds, seniorsInWords } from '../rights.ts';
+import { isSenior, leadIds, seniorsInWords } from '../rights.ts';
 import type { Speech } from '../speech.ts';
 import { capital } from '../tips/tip-words.ts';
 import { autoclaveWords, loadWords } from './load-words.ts';
@@ -64,9 +64,8 @@ function may(practice: Practice, todo: string): string {
 /** Who placed the hold, where that person may take it off too. */
 function placer({ practice, state }: View, item: Item | null): string {
   const held = (holdsOf(state, item) ?? []).find(({ ends }) => ends === 'placer');
-  return held === undefined || held.mark.from === ''
-    ? ''
-    : `${nameOf(practice, held.mark.from)} placed the hold and may. `;
+  if (held === undefined || held.mark.from === '' || isSenior(practice, held.mark.from)) return '';
+  return `${nameOf(practice, held.mark.from)}, who placed the hold, may release it. `;
 }
 
 function holdsOf(state: View['state'], item: Item | null): readonly Hold[] | undefined {

@@ -90,7 +90,8 @@ function due(view: View, { rule, test, autoclave, days, last, from }: Due): Matt
   const room = site === null ? null : chatRoomFor(view, site, from.mark);
   if (site === null || room === null) return null;
   const zone = zoneOf(practice, site);
-  const since = startOfDay(addDays(from.ran, days), zone);
+  // From that day's opening on: midnight is no time to have been waiting since.
+  const at = whenOpen(practice, state, site, startOfDay(addDays(from.ran, days), zone));
   const item = autoclave.id === UNNAMED ? 'autoclave' : `autoclave:${autoclave.id}`;
   const about: About = rule === 'spore-test' ? 'spore-test' : 'load';
   const ran =
@@ -102,8 +103,8 @@ function due(view: View, { rule, test, autoclave, days, last, from }: Due): Matt
     site,
     room,
     items: [item],
-    stages: [{ stage: 'first', at: whenOpen(practice, state, site, since) }],
-    since,
+    stages: [{ stage: 'first', at }],
+    since: at,
     group: `${rule}@${site}`,
     line: lines([{ strong: `${test} due:` }, ` ${autoclaveWords(practice, autoclave.id)}, ${ran}.`]),
     leads: [],

@@ -1,4 +1,4 @@
-import type { TipState, UnsafeReason } from '../../record/state.ts';
+import type { State, TipState, UnsafeReason } from '../../record/state.ts';
 import { reasonsAgainst } from '../../record/tip-safety.ts';
 import type { StockView } from './sterile-stock.ts';
 
@@ -16,11 +16,13 @@ export function canUse({ state, now }: StockView, id: string): CanUse | null {
   const tip = state.tips.get(id);
   if (tip === undefined) return null;
   const reasons = [...reasonsAgainst(state, tip, now)];
-  // What it was used for is kept as a need only once the scan is over.
-  if (reasons.length === 0 && tip.usedSinceFitted) reasons.push(usedReason(tip));
+  if (reasons.length === 0) reasons.push(...inUse(state, tip));
   return { usable: reasons.length === 0, reasons };
 }
 
-function usedReason(tip: TipState): UnsafeReason {
-  return { why: 'used', mark: tip.lastUse, load: null };
+/** Scanned with since it went on, or in a scan that is under way: what a tip needs is kept only once the scan is over. */
+function inUse(state: State, tip: TipState): readonly UnsafeReason[] {
+  const scan = tip.scanner === null ? null : (state.scanners.get(tip.scanner)?.scan ?? null);
+  if (scan?.tip === tip.id) return [{ why: 'used', mark: scan.started, load: null }];
+  return tip.usedSinceFitted ? [{ why: 'used', mark: tip.lastUse, load: null }] : [];
 }

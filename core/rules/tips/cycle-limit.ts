@@ -82,7 +82,7 @@ function nearLimit(view: View, tip: TipState, limit: number): Matter | null {
   if (site === null || room === null) return null;
   // The load that brought it here; a tip that began near its limit has none, and is spoken of at once.
   const ended = tip.load === null ? null : (state.loads.get(tip.load)?.finished?.at ?? null);
-  const since = ended ?? tip.spoken?.at ?? view.now - MINUTE;
+  const at = whenOpen(practice, state, site, ended ?? tip.spoken?.at ?? view.now - MINUTE);
   return {
     key: keyOf(tip.id, limit),
     rule: 'near-limit',
@@ -90,8 +90,8 @@ function nearLimit(view: View, tip: TipState, limit: number): Matter | null {
     site,
     room,
     items: [`tip:${tip.id}`],
-    stages: [{ stage: 'first', at: whenOpen(practice, state, site, since) }],
-    since,
+    stages: [{ stage: 'first', at }],
+    since: at,
     group: `near-limit@${site}`,
     line: lines(lineOf(tip, limit)),
     leads: [],

@@ -23,15 +23,18 @@ function warning(finding: UnsafeTip, view: View): Speech {
   const message: Message = [
     ...lines([{ strong: `Stop: tip ${tip} must not be used.` }, ` ${contact(finding, view)}`]),
     ...lines(`Why: ${[gravest ?? 'not sterile on record', ...others].join('. Also: ')}.`),
-    ...(finding.dayOne ? lines(UNCOUNTED) : []),
+    ...(finding.dayOne ? lines(uncounted(view, finding.site)) : []),
     ...sterileHere(view, finding.site),
   ];
   return { about: 'warning', items: finding.items, message, mentions: [] };
 }
 
 /** Day one: what is unknown may be on the shelf and good; the way to say so comes with the warning, once. */
-const UNCOUNTED =
-  'The tips here have not been counted yet. Say which are sterile, such as “tips 1 to 12 are sterile and on the shelf”.';
+function uncounted({ practice }: View, site: string | null): string {
+  const ids = practice.tips.filter(({ home }) => site === null || home === site).map(({ id }) => id);
+  const example = ids.length > 2 ? `tips ${ids[0]} to ${ids.at(-1)} are` : `tip ${ids[0] ?? '1'} is`;
+  return `The tips here have not been counted yet. Say which are sterile, such as “${example} sterile and on the shelf”.`;
+}
 
 function contact({ scanner, by, site, mark }: UnsafeTip, { practice, now }: View): Line[number] {
   const at = clockWords(mark.at, now, zoneOf(practice, site));

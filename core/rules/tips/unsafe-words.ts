@@ -37,7 +37,7 @@ const WORDS: Readonly<Record<UnsafeWhy, readonly [said: string, lacking: string]
   held: ['held', ''],
   missing: ['reported missing', ''],
   retired: ['retired', ''],
-  'past-cycles': ["past its maker's limit of cycles", ''],
+  'past-cycles': ['past its maker’s limit of cycles', ''],
   'too-old': ['stored for longer than the limit', ''],
 };
 
