@@ -9,7 +9,7 @@ export interface ClocksSaid {
 }
 
 const TO: ReadonlySet<string> = new Set(['to', 'till', 'until', 'til', '-', '--']);
-const AND: ReadonlySet<string> = new Set(['and', '&', ',', '+', 'or', 'then']);
+const AND: ReadonlySet<string> = new Set(['and', '&', ',', '+', '/', 'or', 'then']);
 
 /** Before these a stretch needs no cue: "open 9 to 1". */
 const OPEN: ReadonlySet<string> = new Set(

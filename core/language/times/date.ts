@@ -103,8 +103,9 @@ function joined(scan: Scan, from: number, to: number): Parsed<string> {
 
 /** "The 14th", "24th": a place in a row ("the 2nd scan") unless what follows lets it be a date. */
 function dayAlone(scan: Scan, i: number, cued: boolean): Parsed<DateDay> | null {
-  if (!dayDigits(scan, i) || !cued || idBefore(scan, i)) return null;
+  if (!dayDigits(scan, i) || idBefore(scan, i)) return null;
   const next = pastOrdinal(scan, i + 1);
+  if (!cued && !vouched(scan, i, next)) return null;
   if (next === i + 1 || !(dateMayEnd(scan, next) || textAt(scan, next) === 'of')) return null;
   if (textAt(scan, next) === 'of' && textAt(scan, whichAt(scan, next + 1).next) !== 'month') return null;
   const day = Number(digitsAt(scan, i));
@@ -112,6 +113,13 @@ function dayAlone(scan: Scan, i: number, cued: boolean): Parsed<DateDay> | null 
   if (of !== null && of.value !== 'plain' && textAt(scan, of.next) === 'month')
     return { value: { sort: 'date', day, monthOffset: MONTH_OFFSETS[of.value] }, next: of.next + 1 };
   return { value: { sort: 'date', day }, next };
+}
+
+/** "Calibrated 23rd at 10", "wiped it 23rd": with no cue a small ordinal is a place in a row. */
+function vouched(scan: Scan, i: number, next: number): boolean {
+  if (textAt(scan, next) === 'at') return digitsAt(scan, next + 1) !== '';
+  const token = scan.tokens[next];
+  return Number(digitsAt(scan, i)) >= 10 && (token === undefined || token.kind === 'mark');
 }
 
 const MONTH_OFFSETS = { last: -1, this: 0, next: 1 };

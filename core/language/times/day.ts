@@ -2,7 +2,7 @@ import { type DateCue, dateAt } from './date.ts';
 import { mayFollow } from './guards.ts';
 import { longerAt } from './longer.ts';
 import { meanings, phraseAt, phraseEnd, phraseTable } from './phrases.ts';
-import { digitsAt, type Parsed, type Scan, textAt } from './scan.ts';
+import { digitsAt, gluedAt, type Parsed, type Scan, textAt } from './scan.ts';
 import type { Day } from './time-span.ts';
 import { type WhichWord, whichAt } from './which.ts';
 import { FEASTS, RELATIVE_DAYS, SHY_WEEKDAYS, WEEKDAY_WORDS } from './words.ts';
@@ -87,6 +87,10 @@ function datedAt(scan: Scan, i: number, weekday: number, cue: DateCue): Parsed<D
   if (date !== null && (at === i || date.value.month !== undefined))
     return { value: { ...date.value, weekday }, next: date.next };
   const day = Number(digitsAt(scan, i));
+  // "Sat 28th 9-1": beside a weekday the ordinal needs no more.
+  const ordinal = day >= 1 && day <= 31 && /^(st|nd|rd|th)$/.test(gluedAt(scan, i + 1));
+  if (at === i && ordinal && digitsAt(scan, i + 2) !== '')
+    return { value: { sort: 'date', day, weekday }, next: i + 2 };
   // A bare number from 13 on can be no hour.
   if (at === i && day >= 13 && day <= 31 && mayFollow(scan, i + 1) && !/^[.:/-]$/.test(textAt(scan, i + 1)))
     return { value: { sort: 'date', day, weekday }, next: i + 1 };

@@ -136,5 +136,5 @@ function mixes(a: Day, b: Day): boolean {
   if (ahead(a) && ahead(b)) return true;
   if (a.sort === 'date' && b.sort === 'date') return true;
   if (a.sort === 'month-named' && b.sort === 'month-named') return true;
-  return a.sort === 'weekday' && b.sort === 'weekday' && b.which === 'plain';
+  return a.sort === 'weekday' && b.sort === 'weekday';
 }

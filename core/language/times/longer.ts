@@ -90,6 +90,7 @@ function unitAt(scan: Scan, i: number, which: Which): Parsed<Day> | null {
   if (unit === 'weekend' && (said || bare))
     return { value: { sort: 'weekend', offset: OFFSETS[which.value] }, next: start + 1 };
   if (!said && !(textAt(scan, i) === 'all' && unit === 'week')) return null;
+  if (unit === 'wk') return { value: { sort: 'week', offset: OFFSETS[which.value] }, next: start + 1 };
   if (unit === 'week' || unit === 'month' || unit === 'year')
     return { value: { sort: unit, offset: OFFSETS[which.value] }, next: start + 1 };
   return null;

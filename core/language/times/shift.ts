@@ -45,6 +45,8 @@ function withinAt(scan: Scan, i: number): Parsed<Shifted> | null {
 }
 
 function agoAt(scan: Scan, i: number): Parsed<Shifted> | null {
+  // The 2 of "1/2 hour".
+  if (gluedAt(scan, i) !== '' && textAt(scan, i - 1) === '/') return null;
   const about = /^(about|around|roughly|approx|like|maybe|only|over|nearly|~)$/.test(textAt(scan, i))
     ? i + 1
     : i;
@@ -56,6 +58,10 @@ function agoAt(scan: Scan, i: number): Parsed<Shifted> | null {
       : length.next;
   const word = textAt(scan, end);
   if (word === 'ago' || word === 'previous' || (word === 'back' && !placeFollows(scan, end + 1)))
+    return made(scan, -length.value, 'ago', length.next, end + 1);
+  // "An hour since", as many say for "ago".
+  const after = scan.tokens[end + 1];
+  if (word === 'since' && (after === undefined || after.kind === 'mark'))
     return made(scan, -length.value, 'ago', length.next, end + 1);
   if (word === 'from' && /^(now|today)$/.test(textAt(scan, end + 1)))
     return made(scan, length.value, 'ahead', length.next, end + 2);
@@ -123,8 +129,11 @@ function fractionAt(scan: Scan, i: number): Parsed<number> | null {
   const word = textAt(scan, start);
   let at = start + 1;
   let share = 0;
-  if (word === 'half') share = 0.5;
-  else if (word === 'quarter') share = 0.25;
+  if (word === 'half' || word === '½') share = 0.5;
+  else if (word === '1' && gluedAt(scan, start + 1) === '/' && gluedAt(scan, start + 2) === '2') {
+    share = 0.5;
+    at = start + 3;
+  } else if (word === 'quarter') share = 0.25;
   else if (textAt(scan, i) === 'three' && textAt(scan, i + 1) === 'quarters') {
     share = 0.75;
     at = i + 2;

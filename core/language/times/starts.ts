@@ -18,7 +18,7 @@ export const TIME_STARTS: ReadonlySet<string> = new Set([
   ...[...NUMBER_WORDS.keys()].map((word) => `${word}ish`),
   ...(
     'at @ on in by for from since until till til untill before after between about around bout bang dead circa approx approximately roughly ~ ' +
-    'nearly over during through of just shortly straight right soon bit gone half quarter qtr a an the this last next past ' +
+    'nearly over during through of just shortly straight right soon bit gone half ½ quarter qtr a an the this last next past ' +
     'previous coming all now atm as only have noon midday mid midnight end close cob eop eod closing home hometime opening ' +
     'start beginning middle the when first early late earlier later tonight tonite arvo sarvo overnight lunchtime lunch dinnertime so bright day ' +
     'week w wc wk moments moment seconds secs ages some sometime not while quite christmas xmas boxing new couple few ' +
