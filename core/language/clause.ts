@@ -48,6 +48,13 @@ export class Clause {
   }
 
   /** Place of the first part with this meaning, −1 where there is none. */
+  /** "Did send", "managed to wipe", "I go now to wash": a base form carries what was, or will be, done. */
+  get carries(): boolean {
+    this.#carries ??= this.parts.some((part) => part.entity === undefined && CARRIERS.test(part.text));
+    return this.#carries;
+  }
+  #carries: boolean | undefined;
+
   at(tag: string, from = 0): number {
     for (let i = from; i < this.parts.length; i++)
       if (hasTag(this.parts[i], tag) && !this.parts[i]?.entity) return i;
@@ -67,8 +74,16 @@ export class Clause {
     return -1;
   }
 
+  /** True where the clause tells what somebody means to do: base forms then say what would be done. */
+  get intends(): boolean {
+    this.#intends ??= this.parts.some((part) => part.entity === undefined && hasTag(part, 'intend'));
+    return this.#intends;
+  }
+  #intends: boolean | undefined;
+
   /** Place of the first part with a sense of this tag in one of these forms. */
-  form(tag: string, forms: string, from = 0): number {
+  form(tag: string, asked: string, from = 0): number {
+    const forms = asked.includes('d') ? `${asked}g${this.intends || this.carries ? 'b' : ''}` : asked;
     for (let i = from; i < this.parts.length; i++) {
       const part = this.parts[i];
       if (part === undefined || part.entity) continue;
@@ -102,6 +117,7 @@ export class Clause {
   /** The preposition that leads to a part, past articles and the like; empty where none does. */
   prep(at: number): string {
     for (let i = at - 1; i >= 0 && i >= at - 4; i--) {
+      if (this.parts[i]?.entity !== undefined) return '';
       const text = this.parts[i]?.text ?? '';
       if (PREPOSITIONS.has(text)) return PREPOSITIONS.get(text) ?? '';
       if (!SKIPPED.has(text)) return '';
@@ -109,6 +125,8 @@ export class Clause {
     return '';
   }
 }
+
+const CARRIERS = /^(did|have to|had to|managed to|got to|remembered to|going|go)$/;
 
 const PREPOSITIONS = new Map(
   Object.entries({

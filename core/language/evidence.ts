@@ -191,7 +191,8 @@ export function weigh(c: Clause): Evidence {
 
 /** The leftover test: how much unexplained there may be beside how much is explained. */
 export function holds({ strength, cost }: Evidence): boolean {
-  if (strength < 1.9) return false;
+  if (strength < 1.6) return false;
+  if (strength < 1.9) return cost <= 0.05;
   if (strength < 2.6) return cost <= 0.3;
   if (strength < 3.4) return cost <= 1.15;
   if (strength < 5) return cost <= 2.3;

@@ -43,7 +43,7 @@ export function interpret(parts: readonly Part[], scope: NoteScope): Interpretat
     if (result === null || result.made.length === 0) continue;
     useMood(clause, result);
     const raw = weigh(clause);
-    const evidence = { strength: raw.strength + (result.bonus ?? 0), cost: raw.cost };
+    const evidence = { strength: raw.strength + (result.bonus ?? 0) + carried(result), cost: raw.cost };
     if (!holds(evidence)) continue;
     const score = evidence.strength - 2 * evidence.cost;
     if (score > bestScore + 0.001) {
@@ -52,6 +52,17 @@ export function interpret(parts: readonly Part[], scope: NoteScope): Interpretat
     }
   }
   return best;
+}
+
+/** What the clause before spoke of, and the only scanner there is, are evidence too. */
+function carried(result: Result): number {
+  let more = 0;
+  for (const said of Object.values(result.made[0]?.said ?? {})) {
+    if (typeof said !== 'string') continue;
+    if (said.endsWith('just before')) more = Math.max(more, 1.4);
+    else if (said === 'the only scanner') more = Math.max(more, 0.5);
+  }
+  return more;
 }
 
 /** Times, and people who did it, are explained by every frame. */

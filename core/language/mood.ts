@@ -3,7 +3,6 @@ import { hasTag, type Part } from './part.ts';
 
 const WEAK_REQUEST =
   /^(please|pls|plz|plese|pleae|kindly|someone|somebody|everyone|everybody|whoever|always|go and|try|try to|try 2|lets|let's|tell|ask|mind|must)$/;
-const SELF = /^(i|we|i've|we've|ive|weve|he|she|they|you)$/;
 
 /** Forms in which the part that says what happened stands. */
 function formsAt(part: Part | undefined): string {
@@ -45,28 +44,48 @@ function cuesOf(c: Clause, verb: number): Cues {
   return cues;
 }
 
+/** The part that says what is done: of the verbs that the frame used, a base form counts before what it names. */
+function pivotOf(c: Clause, verb: number): number {
+  const forms = formsAt(c.parts[verb]);
+  if (forms.includes('d') && !/^(i'm|we're|be|is|are|'s)$/.test(c.parts[verb]?.text ?? '')) return verb;
+  for (const [i, part] of c.parts.entries()) {
+    if (!c.used.has(i) || part.entity !== undefined) continue;
+    const own = formsAt(part);
+    if (own.includes('b') && !own.includes('d') && !hasTag(part, 'be')) return i;
+  }
+  return verb;
+}
+
+/** True where somebody is asked to do something: "someone bring …", "please send …". */
+function requests(c: Clause): boolean {
+  const cue = c.parts.findIndex((part) => part.entity === undefined && hasTag(part, 'request') && !/^(everyone|everybody|mind|try)$/.test(part.text));
+  if (cue < 0) return false;
+  const next = c.parts.findIndex((part, i) => i > cue && part.entity === undefined && formsAt(part) !== '' && !hasTag(part, 'be'));
+  const forms = formsAt(c.parts[next]);
+  return next >= 0 && forms.includes('b') && !forms.includes('d') && !forms.includes('n');
+}
+
 /** How the clause stands to what it says: only what is stated can become a fact. `future` says that its time lies ahead. */
 export function moodOf(c: Clause, verb: number, future: boolean): Mood {
-  const cues = cuesOf(c, verb);
-  const forms = formsAt(c.parts[verb]);
-  const done =
-    forms === '' || forms.includes('d') || forms.includes('n') || didBefore(c, verb) || forms.includes('s');
-  if (cues.doubt) return cues.neg && !cues.doubt ? 'void' : 'doubted';
-  if (cues.neg || cues.urge) return 'void';
-  if (cues.oblige) return 'void';
-  if (cues.intend)
-    return forms === '' ||
-      forms.includes('b') ||
-      forms.includes('g') ||
-      forms.includes('n') ||
-      forms.includes('d')
-      ? 'planned'
-      : 'stated';
-  if (forms.includes('g') && !forms.includes('d') && !forms.includes('n'))
-    return future ? 'planned' : 'stated';
-  if (!done) return future && SELF.test(c.parts[verb - 1]?.text ?? '') ? 'planned' : 'void';
-  if (cues.request && !forms.includes('d') && forms.includes('b')) return 'void';
-  return future ? 'planned' : 'stated';
+  const pivot = pivotOf(c, verb);
+  const cues = cuesOf(c, pivot);
+  const forms = formsAt(c.parts[pivot]);
+  const after = pivot > 0 && c.parts[pivot - 1]?.text === 'after' && forms.includes('g');
+  const past = forms === '' || after || forms.includes('d') || forms.includes('n') || didBefore(c, pivot);
+  if (cues.doubt) return 'doubted';
+  if (cues.neg || cues.urge || cues.oblige || requests(c)) return 'void';
+  if (cues.intend && !(past && !after && forms !== '' && !forms.includes('b') && !/^(be|get|have)$/.test(c.parts[pivot - 1]?.text ?? ''))) return 'planned';
+  if (past) return future ? 'planned' : 'stated';
+  if (forms.includes('s')) return 'stated';
+  if (forms.includes('g')) return future || !PROGRESS.has(tagAt(c, pivot)) ? 'planned' : 'stated';
+  return c.carries ? 'planned' : 'void';
+}
+
+/** What is under way is a fact already: nothing more needs to happen for it. */
+const PROGRESS = new Set(['scan', 'take', 'bring', 'go', 'move', 'leave', 'travel', 'run', 'start', 'send', 'load', 'be', 'fog', 'disconnect', 'sick', 'lose', 'hold', 'get', 'come', 'cold', 'shut', 'finish', 'open', 'incubate', 'sterilise', 'put', 'drop', 'retire', 'cancel', 'fail', 'crack', 'tear']);
+
+function tagAt(c: Clause, at: number): string {
+  return c.parts[at]?.senses.find((s) => s.sort === 'verb' && s.form === 'g')?.tag ?? '';
 }
 
 /** True where a clause opens as a question does. */

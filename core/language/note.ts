@@ -35,8 +35,8 @@ export function readNote(parts: readonly Part[], shared: Shared, spaced: (part: 
     const rest = sentence.quoted ? null : readAsks(sentence, scope, out);
     if (rest === null) continue;
     statements.push(rest);
-    if (rest !== sentence || true) readStatements([rest], scope, out);
   }
+  readStatements(statements, scope, out);
   return out.done();
 }
 
@@ -79,53 +79,92 @@ function actsOf(
 /** Reads the clauses of what is no question. */
 function readStatements(sentences: readonly Sentence[], scope: NoteScope, out: Output): void {
   const drafts = merged(draftsOf(sentences), scope, out);
-  let voided = false;
   let pending: readonly Part[] = [];
   let previous: Interpretation | null = null;
   for (let i = 0; i < drafts.length; i++) {
     const draft = drafts[i];
-    if (draft === undefined || draft.quoted || voided) continue;
+    if (draft === undefined || draft.quoted) continue;
     const cut = supposition(draft.parts);
-    if (cut === 0) {
-      voided = true;
-      continue;
-    }
-    if (cut > 0) voided = true;
+    if (cut === 0) return;
     const own = cut > 0 ? draft.parts.slice(0, cut) : draft.parts;
-    const parts = pending.length > 0 ? [...pending, ...own] : own;
-    const found = readDraft(parts, draft, previous, scope);
+    const found = clauseFrom(own, pending, drafts, i, previous, scope);
     if (found === null) {
-      pending = sortOf(own) === 'entities' && i + 1 < drafts.length ? parts : [];
+      pending = sortOf(own) === 'entities' && i + 1 < drafts.length ? [...pending, ...own] : [];
       remember(own, scope.memory);
-      continue;
+    } else {
+      pending = [];
+      i += found.taken;
+      i += emit(found.read, drafts, i, scope, out);
+      previous = found.read;
+      remember(found.read.clause.parts, scope.memory);
     }
-    pending = [];
-    const taken = emit(found, drafts, i, scope, out);
-    i += taken;
-    previous = found;
-    remember(found.clause.parts, scope.memory);
+    if (cut > 0) return;
   }
 }
 
+interface Read {
+  readonly read: Interpretation;
+  /** How many of the drafts after it were taken in. */
+  readonly taken: number;
+}
+
+/** Reads a draft with what it needs of its neighbours: names before it, names and places after it. */
+function clauseFrom(own: readonly Part[], pending: readonly Part[], drafts: readonly Draft[], at: number, previous: Interpretation | null, scope: NoteScope): Read | null {
+  const draft = drafts[at];
+  if (draft === undefined) return null;
+  let parts = pending.length > 0 ? [...pending, JOINT, ...own] : own;
+  let read = readDraft(parts, draft, previous, scope);
+  if (read === null && pending.length > 0) {
+    parts = own;
+    read = readDraft(parts, draft, previous, scope);
+  }
+  if (draft.sort !== 'act' && read === null) return null;
+  let taken = 0;
+  for (let next = drafts[at + 1]; next !== undefined; next = drafts[at + 1 + taken]) {
+    if (next.sort !== 'entities' || next.quoted || next.sentence !== draft.sentence || supposition(next.parts) >= 0) break;
+    if (interpret(next.parts, { ...scope, memory: { ...scope.memory } }) !== null && read !== null) break;
+    const longer: readonly Part[] = [...parts, JOINT, ...next.parts];
+    const both = interpret(longer, scope);
+    if (both === null || !takesIn(both, parts.length + 1)) break;
+    if (read !== null && separate(read, next, scope)) break;
+    read = both;
+    parts = longer;
+    taken++;
+  }
+  if (read === null) read = readAhead(own, drafts[at + 1], draft, scope);
+  return read === null ? null : { read, taken };
+}
+
+/** A mark that keeps what stands on both sides apart. */
+const JOINT: Part = { from: 0, to: 0, text: ',', senses: [], mark: true, unknown: false };
+
+/** True where the frame uses a mention from `from` on. */
+function takesIn(read: Interpretation, from: number): boolean {
+  return read.clause.parts.some((part, i) => i >= from && part.entity !== undefined && part.entity.is !== 'time' && read.clause.used.has(i)) || read.clause.parts.every((part, i) => i < from || part.entity === undefined || part.entity.is === 'time');
+}
+
+/** "Cleaned the lens on green and the base on Robin", "used 4 on blue and 5 on green": the same done to another. */
+function separate(read: Interpretation, next: Draft, scope: NoteScope): boolean {
+  const verb = read.clause.parts[read.result.verb];
+  if (verb === undefined || verb.entity !== undefined) return false;
+  const things = (parts: readonly Part[]) => parts.filter((p) => p.entity?.is === 'tips' || p.entity?.is === 'scanner' || hasTag(p, 'lens') || hasTag(p, 'base')).length;
+  if (things(next.parts) < 2 || things(read.clause.parts) < 2) return false;
+  return interpret([verb, ...next.parts], scope) !== null;
+}
+
+/** "Niamh wiped and covered Pepper": what is done is said before what it is done to. */
+function readAhead(own: readonly Part[], next: Draft | undefined, draft: Draft, scope: NoteScope): Interpretation | null {
+  if (next === undefined || next.sentence !== draft.sentence || !/^(and|&|\+|n|,|then|and then)$/.test(next.joint)) return null;
+  if (own.some((p) => p.entity !== undefined && p.entity.is !== 'person' && p.entity.is !== 'time')) return null;
+  const objects = next.parts.filter((p) => p.entity?.is === 'scanner' || p.entity?.is === 'tips');
+  return objects.length === 0 ? null : interpret([...own, ...objects], scope);
+}
+
 /** A clause by itself; else with the verb of the clause before ("cleaned the lens on green and the base on Robin"). */
-function readDraft(
-  parts: readonly Part[],
-  draft: Draft,
-  previous: Interpretation | null,
-  scope: NoteScope,
-): Interpretation | null {
+function readDraft(parts: readonly Part[], draft: Draft, previous: Interpretation | null, scope: NoteScope): Interpretation | null {
   const verb = previous === null ? undefined : previous.clause.parts[previous.result.verb];
-  const bare =
-    draft.sort === 'entities' &&
-    previous !== null &&
-    verb !== undefined &&
-    draft.joint !== '' &&
-    verb.entity === undefined;
-  const alike =
-    bare &&
-    previous.frame.name === 'used' &&
-    draft.joint === 'and' &&
-    previous.result.made.some((m) => 'scanner' in m.entry);
+  const bare = draft.sort === 'entities' && previous !== null && verb !== undefined && draft.joint !== '' && verb.entity === undefined;
+  const alike = bare && previous.frame.name === 'used' && draft.joint === 'and' && previous.result.made.some((m) => 'scanner' in m.entry);
   const alone = alike ? null : interpret(parts, scope);
   if (alone !== null || !bare) return alone;
   return interpret([verb, ...parts], scope);

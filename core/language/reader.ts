@@ -20,7 +20,7 @@ export const makeReader: MakeReader = (practice, learned = []) => {
   const spelling = new Spelling(table);
   return (note, context) => {
     const typed = tokenize(note);
-    const tokens = spelling.correct(typed, note);
+    const tokens = spelling.correct(typed);
     const texts = tokens.map((token) => token.text);
     const scan: Scan = { note, tokens, texts, table, names };
     const time = timeContextOf(names, context);

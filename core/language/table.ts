@@ -12,6 +12,8 @@ export interface Sense {
   readonly ref: string;
 }
 
+const RANKS: Readonly<Record<Sort, number>> = { verb: 3, noun: 3, name: 3, mood: 3, glue: 1, other: 0, person: 0, number: 0 };
+
 interface Node {
   next: Map<string, Node> | undefined;
   senses: Sense[] | undefined;
@@ -28,11 +30,17 @@ export class Table {
   readonly #root: Node = { next: undefined, senses: undefined };
   /** Every single word that stands in some phrase. */
   readonly words = new Set<string>();
+  /** Words that a slip may be put right toward, with how much they matter: 3 verbs, nouns, names and moods, 1 glue. */
+  readonly targets = new Map<string, number>();
+  /** Names of one word that may own ("greens" for "green's"). */
+  readonly owners = new Set<string>();
 
   add(tokens: readonly string[], sense: Sense): void {
     let node = this.#root;
     for (const text of tokens) {
       this.words.add(text);
+      const rank = RANKS[sense.sort];
+      if (rank > (this.targets.get(text) ?? 0)) this.targets.set(text, rank);
       node.next ??= new Map();
       let step = node.next.get(text);
       if (step === undefined) {
@@ -42,6 +50,8 @@ export class Table {
       node = step;
     }
     if (node === this.#root) return;
+    const [only, more] = tokens;
+    if (sense.sort === 'name' && only !== undefined && more === undefined && only.length > 2) this.owners.add(only);
     node.senses ??= [];
     const known = node.senses.some(
       (s) => s.tag === sense.tag && s.form === sense.form && s.ref === sense.ref && s.sort === sense.sort,
