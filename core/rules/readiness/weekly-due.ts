@@ -32,20 +32,26 @@ const WEEKS_BACK = 60;
  * `null`: done, or no such day has come.
  */
 export function weeklyDue(moment: Moment, scanner: ScannerState): WeeklyDay | null {
+  return missedWeeks(moment, scanner, 1)[0] ?? null;
+}
+
+/** The weekly calibrations that have come and not been done, the latest first, so many at most. */
+export function missedWeeks(moment: Moment, scanner: ScannerState, most: number): readonly WeeklyDay[] {
   const site = scanner.site === null ? undefined : siteOf(moment.practice, scanner.site);
-  if (site === undefined) return null;
+  if (site === undefined) return [];
   const today = localDateOf(moment.now, site.timezone);
   const changes = changesOf(moment.state, site.id);
+  const missed: WeeklyDay[] = [];
   let nominal = onOrBefore(today, ruleValue(moment.practice, 'calibrationWeekday', { site: site.id }));
-  for (let week = 0; week < WEEKS_BACK; week++) {
+  for (let week = 0; week < WEEKS_BACK && missed.length < most; week++) {
     const day = openDayFrom(site, nominal, changes);
     if (day !== null && day <= today) {
-      if (hasPassed(scanner, site.timezone, nominal)) return null;
-      return { nominal, day, closing: lastClosing(site, day, changes) };
+      if (hasPassed(scanner, site.timezone, nominal)) break;
+      missed.push({ nominal, day, closing: lastClosing(site, day, changes) });
     }
     nominal = addDays(nominal, -7);
   }
-  return null;
+  return missed;
 }
 
 /** The next weekly calibration whose day is still to come and that no pass has done yet; `null` where the site never opens. */

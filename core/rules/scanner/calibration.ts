@@ -1,13 +1,16 @@
 import type { ScannerState } from '../../record/state.ts';
 import { type Instant, toIso } from '../../time/instant.ts';
 import type { Matter, Rule, View } from '../matter.ts';
-import { nextWeekly } from '../readiness/weekly-due.ts';
+import { missedWeeks, nextWeekly } from '../readiness/weekly-due.ts';
 import { leadIds } from '../rights.ts';
 import { chatRoomFor } from '../room-of.ts';
 import { calibrationLine } from './calibration-words.ts';
 import { CALIBRATION_RULE, calibrationKey, type DueCause, dueCauses } from './due-causes.ts';
 import { requestTime } from './request-time.ts';
 import { onlyOnce, threeStages } from './stages.ts';
+
+/** Unanswered requests of so many weeks stay open; older posts are out of sight. */
+const WEEKS_KEPT = 8;
 
 /**
  * Calibration that is due: asked for where the scanner is now, with every cause in one post, three times at most; then the
@@ -49,9 +52,15 @@ function calibrationMatters(view: View, scanner: ScannerState): readonly Matter[
   });
   if (fresh !== null)
     matters.push(matter(fresh.key, fresh.since, threeStages(view, site, fresh.key, fresh.askAt)));
+  const word = scanner.lastPass === null ? 'never' : 'weekly';
+  // What was asked for in weeks before and never done stands until a pass: nobody has done it.
+  for (const { day } of missedWeeks(view, scanner, WEEKS_KEPT).slice(1)) {
+    const key = calibrationKey(scanner.id, word, day);
+    const at = view.said.saidAt(key, 'first');
+    if (at !== null) matters.push(matter(key, at, onlyOnce(view, site, key, at)));
+  }
   const next = isAway(scanner) ? null : nextWeekly(view, scanner);
   if (next !== null) {
-    const word = scanner.lastPass === null ? 'never' : 'weekly';
     const key = calibrationKey(scanner.id, word, next.day);
     const { at } = requestTime(view, scanner, site, next.day);
     matters.push(matter(key, at, onlyOnce(view, site, key, at)));

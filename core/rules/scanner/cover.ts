@@ -1,4 +1,4 @@
-import type { ScannerState } from '../../record/state.ts';
+import type { Mark, ScannerState, State } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
 import { localDateOf } from '../../time/zone.ts';
@@ -19,17 +19,18 @@ export const coverRule: Rule = (view) => {
 
 function coverMatters(view: View, scanner: ScannerState): readonly Matter[] {
   const { practice, said, now } = view;
-  const { site, lastNoted, usedOn, uncovered } = scanner;
-  if (site === null || lastNoted === null || usedOn === null) return [];
+  const { site, usedOn, uncovered } = scanner;
+  const last = lastOf(view.state, scanner);
+  if (site === null || last === null || usedOn === null) return [];
   if (scanner.covered !== null || scanner.tip !== null || scanner.scan !== null) return [];
-  const since = uncovered ?? lastNoted;
-  const key = `${RULE}|scanner:${scanner.id}|${since.entry}|${usedOn}`;
-  const room = chatRoomFor(view, site, lastNoted);
+  const since = uncovered ?? last;
+  const key = `${RULE}|scanner:${scanner.id}|${(scanner.lastScan?.started ?? since).entry}`;
+  const room = chatRoomFor(view, site, last);
   if (room === null) return [];
   if (said.saidAt(key, 'first') === null) {
     const today = localDateOf(now, zoneOf(practice, site));
     const away = scanner.departed !== null || scanner.missing !== null;
-    if (usedOn !== today || away || isLateNote(practice, lastNoted)) return [];
+    if (usedOn !== today || away || isLateNote(practice, last)) return [];
   }
   const wait = ruleValue(practice, 'coverAfterMinutes', { site, scanner: scanner.id }) * MINUTE;
   return [
@@ -40,8 +41,8 @@ function coverMatters(view: View, scanner: ScannerState): readonly Matter[] {
       site,
       room,
       items: [`scanner:${scanner.id}`],
-      stages: onlyOnce(view, site, key, lastNoted.at + wait),
-      since: lastNoted.at,
+      stages: onlyOnce(view, site, key, last.at + wait),
+      since: last.at,
       group: `cover@${site}`,
       line: [
         {
@@ -55,4 +56,13 @@ function coverMatters(view: View, scanner: ScannerState): readonly Matter[] {
       tick: (at, by) => [{ kind: 'covered', when: toIso(at), by, scanner: scanner.id }],
     },
   ];
+}
+
+/** The last thing noted of it; its tip coming off is noted of the tip alone. */
+function lastOf({ tips, history }: State, { id, lastNoted, lastScan }: ScannerState): Mark | null {
+  const tip = lastScan?.tip == null ? undefined : tips.get(lastScan.tip);
+  const off = tip?.scanner === null ? tip.lastContact : null;
+  if (tip === undefined || off === null || history.fittings.get(tip.id)?.at(-1)?.scanner !== id)
+    return lastNoted;
+  return lastNoted === null || off.at > lastNoted.at ? off : lastNoted;
 }

@@ -1,5 +1,5 @@
 import { scannerOf } from '../../practice/look-up.ts';
-import type { ScannerState } from '../../record/state.ts';
+import type { Mark, ScannerState } from '../../record/state.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
 import { ruleValue } from '../defaults/rule-value.ts';
 import type { Matter, Rule, View } from '../matter.ts';
@@ -7,11 +7,11 @@ import { chatRoomFor } from '../room-of.ts';
 import { scannerWords } from '../tips/tip-words.ts';
 import { isLateNote } from './late-note.ts';
 import { scanWords } from './reason-words.ts';
-import { onlyOnce } from './stages.ts';
+import { onlyOnce, sayableAt } from './stages.ts';
 
 const RULE = 'wipe';
 
-/** A scanner not wiped down ten minutes after a finished scan: one reminder for each scan. */
+/** A scanner not wiped down ten minutes after a finished scan: one reminder for the scan. */
 export const wipeRule: Rule = (view) => {
   return [...view.state.scanners.values()].flatMap((scanner) => wipeMatters(view, scanner));
 };
@@ -21,7 +21,8 @@ function wipeMatters(view: View, scanner: ScannerState): readonly Matter[] {
   const { dirtySince, site } = scanner;
   const finished = dirtySince?.finished ?? null;
   if (dirtySince === null || finished === null || site === null) return [];
-  const key = `${RULE}|scanner:${scanner.id}|${dirtySince.started.entry}`;
+  // Known by the last wipe-down, so that only a wipe-down settles it, however many scans come between.
+  const key = `${RULE}|scanner:${scanner.id}|since ${scanner.lastWipe?.entry ?? 'the start'}`;
   const room = chatRoomFor(view, site, scanner.lastNoted);
   const posted = said.saidAt(key, 'first') !== null;
   // The next scan has its own warning, and a scanner that is not here cannot be wiped here.
@@ -38,7 +39,9 @@ function wipeMatters(view: View, scanner: ScannerState): readonly Matter[] {
       site,
       room,
       items: [`scanner:${scanner.id}`],
-      stages: onlyOnce(view, site, key, finished.at + wait),
+      stages: moot
+        ? onlyOnce(view, site, key, finished.at + wait)
+        : wipeStages(view, site, key, finished, wait),
       since: finished.at,
       group: `clean@${site}`,
       line: [
@@ -54,4 +57,13 @@ function wipeMatters(view: View, scanner: ScannerState): readonly Matter[] {
       tick: (at, by) => [{ kind: 'wiped', when: toIso(at), by, scanner: scanner.id, part: 'all' }],
     },
   ];
+}
+
+/** One reminder for the scan; one more for a later scan on the same dirt, ten minutes after it too, and then no more. */
+function wipeStages(view: View, site: string, key: string, finished: Mark, wait: number): Matter['stages'] {
+  const first = onlyOnce(view, site, key, finished.at + wait);
+  const posted = view.said.saidAt(key, 'first');
+  if (posted === null || finished.at <= posted || isLateNote(view.practice, finished)) return first;
+  const again = view.said.saidAt(key, 'again') ?? sayableAt(view, site, finished.at + wait);
+  return [...first, { stage: 'again', at: again }];
 }

@@ -38,13 +38,19 @@ describe('not wiped', () => {
     expect(wipes(given, '11:09', '17:00')).toEqual([]);
   });
 
-  it('another scan finished without a wipe: one reminder for that one', () => {
+  it('more scans on the same dirt: one more reminder, and only a wipe-down settles them', () => {
     const given = thisWeek();
     given.note(`${WED} 10:00`, finished);
     wipes(given, '10:00', '10:30');
     given.note(`${WED} 11:00`, { kind: 'scan-started', scanner: 'A' });
     given.note(`${WED} 11:20`, finished);
-    expect(wipes(given, '11:20', '17:00')).toEqual(['wed 11:30 !quay clean first scanner:A']);
+    const keys = wipeRule(given.view(`${WED} 11:20`)).map(({ key }) => key);
+    expect(keys.map((key) => given.said.saidAt(key, 'first'))).toEqual([given.at(`${WED} 10:10`)]);
+    expect(wipes(given, '11:20', '12:00')).toEqual(['wed 11:30 !quay clean again scanner:A']);
+    given.note(`${WED} 12:00`, finished);
+    expect(wipes(given, '12:00', '17:00')).toEqual([]);
+    given.note(`${WED} 17:00`, wiped);
+    expect(wipeRule(given.view(`${WED} 17:00`))).toEqual([]);
   });
 
   it('a note typed more than an hour after its time starts no reminder; one an hour after does', () => {
@@ -111,6 +117,16 @@ describe('not covered', () => {
     const given = thisWeek();
     given.note(`${WED} 10:00`, { kind: 'moved', items: ['scanner:A'], site: 'quay', room: 's2' });
     expect(covers(given, '10:00', '17:00')).toEqual([]);
+  });
+
+  it('one reminder after each scan', () => {
+    const given = thisWeek();
+    scanned(given);
+    given.note(`${WED} 10:05`, [tipOff, wiped]);
+    covers(given, '10:05', '11:00');
+    given.note(`${WED} 11:00`, [{ kind: 'fitted', tip: '2', scanner: 'A' }, finished, wiped]);
+    given.note(`${WED} 11:10`, { kind: 'removed', tips: ['2'] });
+    expect(covers(given, '11:10', '17:00')).toEqual(['wed 11:25 !quay cover first scanner:A']);
   });
 
   it('a tick records the cover', () => {

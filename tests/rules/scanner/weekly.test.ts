@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readinessOf } from '../../../core/rules/readiness.ts';
+import { calibrationRule } from '../../../core/rules/scanner/calibration.ts';
 import { Given } from '../given.ts';
 import { calibrated, FERNGATE, passed } from './ferngate.ts';
 import { play } from './play.ts';
@@ -105,6 +106,24 @@ describe('weekly calibration: asked for', () => {
     expect(play(given, '2026-10-26 00:00', '2026-10-26 10:30')).toEqual([
       'mon 10:30 !quay calibration first scanner:A scanner:B',
     ]);
+  });
+});
+
+describe('weekly calibration: never done', () => {
+  it('stays open from week to week, so that no post says it was done, until a pass', () => {
+    const given = calibrated();
+    play(given, `${MON} 08:30`, '2026-12-07 10:30');
+    const open = (at: string) =>
+      calibrationRule(given.view(at)).filter(
+        ({ key, items }) => items.includes('scanner:A') && given.said.saidAt(key, 'first') !== null,
+      );
+    expect(open('2026-12-07 10:31').map(({ key }) => key)).toEqual([
+      'calibration|scanner:A|weekly|2026-12-07',
+      'calibration|scanner:A|weekly|2026-11-30',
+      'calibration|scanner:A|weekly|2026-11-23',
+    ]);
+    given.note('2026-12-07 10:40', passed('A'));
+    expect(open('2026-12-07 10:40')).toEqual([]);
   });
 });
 
