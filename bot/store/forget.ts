@@ -2,7 +2,7 @@ import { forgotten } from './erasable.ts';
 import { parseLine } from './line.ts';
 import type { People } from './people.ts';
 import { openLine } from './seal.ts';
-import type { Text, Texts } from './texts.ts';
+import { blank, type Text, type Texts } from './texts.ts';
 
 /** What to forget: a person's name (and where it stands in texts), or what was typed or said in one line. */
 export type ForgetWhat = { person: string } | { line: number };
@@ -35,12 +35,6 @@ export function forgetIn(
   const gone = texts.forget((text) => without(text, what.person, pseudonym ?? forgotten));
   if (person !== null) people.forget(person);
   return { pseudonym, texts: gone };
-}
-
-/** Nothing; of JSON, the same shape with nothing said in it. */
-function blank(text: Text): string | null {
-  if (!text.json || text.text === null) return null;
-  return JSON.stringify(JSON.parse(text.text), (_, value) => (typeof value === 'string' ? forgotten : value));
 }
 
 /** A text with a name taken out where it stands as a word of its own ("Ann", not "Annual"). */

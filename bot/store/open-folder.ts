@@ -1,6 +1,7 @@
 import { dirname } from 'node:path';
 import { type Burst, makeBurst, type NewTurn } from './burst.ts';
 import type { Head } from './chain.ts';
+import { type Closing, closeLines } from './close-months.ts';
 import { openErasable } from './erasable.ts';
 import { checkVersion, filesOf } from './folder.ts';
 import { type Forgetting, type ForgetWhat, forgetIn, refsIn } from './forget.ts';
@@ -174,15 +175,29 @@ export class OpenFolder implements Store {
   }
 
   forget(what: ForgetWhat): Forgetting {
+    return this.#erase(() => forgetIn(this.#people, this.#texts, what, (n) => this.#refsOf(n)));
+  }
+
+  closeMonths(month: string): Closing {
+    return this.#erase(() => {
+      const months = this.#current();
+      const open = months.find((each) => each.name >= month);
+      const through = open === undefined ? this.#head.n : (open.first ?? 1) - 1;
+      const lines = textsOf(this.#fs, { months, from: null, to: this.#file.end });
+      return closeLines(this.#people, this.#texts, lines, through);
+    });
+  }
+
+  /** The snapshot may hold what is to be forgotten: it goes first, and is worked out again from the journal. */
+  #erase<T>(work: () => T): T {
     const why = this.readOnly;
     if (why !== null) throw new StoreTrouble(why);
     return plainly('Nothing was forgotten', () => {
-      // The snapshot may hold what is to be forgotten; it is worked out again from the journal.
       const { snapshot } = filesOf(this.folder);
       this.#snapshots.data = null;
       if (this.#fs.exists(snapshot)) this.#fs.remove(snapshot);
       syncFolder(this.#fs, dirname(snapshot));
-      return forgetIn(this.#people, this.#texts, what, (n) => this.#refsOf(n));
+      return work();
     });
   }
 

@@ -1,5 +1,6 @@
 import type { NewTurn } from './burst.ts';
 import type { Head } from './chain.ts';
+import type { Closing } from './close-months.ts';
 import { makeFolders } from './folder.ts';
 import type { Forgetting, ForgetWhat } from './forget.ts';
 import { type FsLike, machineFs } from './fs-port.ts';
@@ -37,6 +38,11 @@ export interface Store {
   saveSnapshot(value: unknown): void;
   /** Erases a person's name, or the free text of one line, and the snapshot; the chain still verifies. */
   forget(what: ForgetWhat): Forgetting;
+  /**
+   * Closes the months before `month` (2019-01): erases what was typed and said in their lines, and the names of people
+   * whom no later line names. Export them first. The chain still verifies and the state stays as it is.
+   */
+  closeMonths(month: string): Closing;
   readonly transport: Transport;
   close(): void;
 }

@@ -160,6 +160,12 @@ export class Texts {
   }
 }
 
+/** What is left of a text that is forgotten: nothing; of JSON, the same shape with nothing said in it. */
+export function blank(text: Text): string | null {
+  if (!text.json || text.text === null) return null;
+  return JSON.stringify(JSON.parse(text.text), (_, value) => (typeof value === 'string' ? forgotten : value));
+}
+
 /** A line of texts.jsonl, or null where it is none. */
 export function readText(line: string): Text | null {
   try {

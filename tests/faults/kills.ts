@@ -40,7 +40,7 @@ async function runAndKill(folder: string, random: () => number): Promise<string[
   const child = spawn(process.execPath, [writer, folder, '10000000'], { stdio: ['ignore', 'pipe', 'pipe'] });
   let out = '';
   let trouble = '';
-  const start = (): void => void setTimeout(() => child.kill('SIGKILL'), random() * 25);
+  const start = (): void => void setTimeout(() => child.kill('SIGKILL'), random() * 100);
   // One in four is killed at a moment counted from its birth, so while it opens the folder.
   if (random() < 0.25) setTimeout(() => child.kill('SIGKILL'), 60 + random() * 80);
   else child.stdout.once('data', start);
