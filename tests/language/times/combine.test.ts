@@ -26,6 +26,11 @@ describe('two time phrases of one clause', () => {
     expect(found?.times).toEqual(['09:00', '14:00']);
   });
 
+  it('keeps a stretch of hours', () => {
+    const found = combined('open 9 to 1 at quay on Saturday');
+    expect([found?.days, found?.open, found?.shut]).toEqual([['2026-11-28'], '09:00', '13:00']);
+  });
+
   it('lets "just" give way', () => {
     expect(combined('just wiped A at 5')?.times).toEqual(['17:00']);
   });
