@@ -2,9 +2,6 @@ import type { Fact } from '../reading/fact.ts';
 import type { Item } from '../reading/slots.ts';
 import type { Instant } from '../time/instant.ts';
 
-/** How long an unclear note waits for its answer: assumed, long enough for a patient in between. */
-export const QUESTION_LASTS_MINUTES = 30;
-
 /** One answer that is offered: typed as its number or its label, or tapped. */
 export interface Choice {
   /** What is shown. */

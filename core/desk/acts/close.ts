@@ -1,3 +1,4 @@
+import { itemWords } from '../../answers/item-words.ts';
 import { lines } from '../../answers/message.ts';
 import { toIso } from '../../time/instant.ts';
 import { followUp } from '../after/follow-up.ts';
@@ -29,7 +30,7 @@ export function close(
     return;
   }
   if (meant.length > 1) {
-    const which = meant.map((one) => one.items.map((item) => item.replace(':', ' ')).join(', '));
+    const which = meant.map((one) => one.items.map((item) => itemWords(session.practice, item)).join(', '));
     const message = lines(
       `Which one? Open: ${which.join('; ')}. Reply to its post with “closed” and what was done.`,
     );

@@ -1,4 +1,6 @@
+import { itemWords } from '../../answers/item-words.ts';
 import { lines } from '../../answers/message.ts';
+import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import type { Matter } from '../../rules/matter.ts';
 import { openMatters } from '../../rules/matters.ts';
 import { MINUTE } from '../../time/instant.ts';
@@ -7,7 +9,7 @@ import type { Target } from '../input.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { BUTTONS } from '../notes/raise-gaps.ts';
 import type { PostLine } from '../post-log.ts';
-import { type Choice, type Purpose, QUESTION_LASTS_MINUTES } from '../question.ts';
+import type { Choice, Purpose } from '../question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
 /** A tick on a reminder: the post replied to, else the only one open in this chat room; with several, it asks which. */
@@ -43,11 +45,16 @@ export function tick(session: Session, speaker: Speaker, line: PostLine): void {
   }
   if (matters.length === 1) recordTick(session, speaker, [only]);
   else
-    askWhich(session, speaker, matters.map(matterChoice), {
-      sort: 'which-done',
-      post: line.post.key,
-      matters: matters.map((matter) => matter.key),
-    });
+    askWhich(
+      session,
+      speaker,
+      matters.map((matter) => matterChoice(session, matter)),
+      {
+        sort: 'which-done',
+        post: line.post.key,
+        matters: matters.map((matter) => matter.key),
+      },
+    );
 }
 
 /** Records what these matters asked for, by whoever ticked, at that time. */
@@ -83,7 +90,7 @@ function askWhich(session: Session, speaker: Speaker, choices: readonly Choice[]
     ...(speaker.note === '' ? {} : { replyTo: speaker.note }),
     buttons: BUTTONS.slice(0, offered.length),
   });
-  const until = now + QUESTION_LASTS_MINUTES * MINUTE;
+  const until = now + ruleValue(session.practice, 'questionMinutes') * MINUTE;
   draft.asked.push({
     key,
     room: speaker.room,
@@ -96,15 +103,13 @@ function askWhich(session: Session, speaker: Speaker, choices: readonly Choice[]
   });
 }
 
-function matterChoice(matter: Matter): Choice {
-  return { label: matter.items.map(plainItem).join(', '), value: matter.key };
+function matterChoice({ practice }: Session, matter: Matter): Choice {
+  return { label: matter.items.map((item) => itemWords(practice, item)).join(', '), value: matter.key };
 }
 
 function reminderChoice(session: Session, line: PostLine): Choice {
-  const items = tickable(session, line).flatMap((matter) => matter.items.map(plainItem));
+  const items = tickable(session, line).flatMap(({ items }) =>
+    items.map((item) => itemWords(session.practice, item)),
+  );
   return { label: `${line.post.about}: ${items.join(', ')}`, value: line.post.key };
-}
-
-function plainItem(item: string): string {
-  return item.replace(':', ' ');
 }

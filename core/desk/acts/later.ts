@@ -1,10 +1,9 @@
 import { lines } from '../../answers/message.ts';
+import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import { HOUR, MINUTE, toIso } from '../../time/instant.ts';
 import type { Target } from '../input.ts';
 import type { Session, Speaker } from '../session.ts';
 
-/** Assumed: what "later" means when no time is said. */
-const LATER_MINUTES = 30;
 /** Assumed: nothing is put off for longer than a working day in one go. */
 const LONGEST_MS = 12 * HOUR;
 
@@ -15,7 +14,7 @@ export function later(
   until: string | undefined,
   target: Target | undefined,
 ): void {
-  const { draft, posts, now } = session;
+  const { draft, posts, practice, now } = session;
   const named = target !== undefined && 'post' in target ? posts.get(target.post) : null;
   const post = named ?? posts.open(speaker.room).at(-1) ?? null;
   if (post === null || post.matters.length === 0) {
@@ -26,7 +25,7 @@ export function later(
     });
     return;
   }
-  const asked = until === undefined ? now + LATER_MINUTES * MINUTE : Date.parse(until);
+  const asked = until === undefined ? now + ruleValue(practice, 'laterMinutes') * MINUTE : Date.parse(until);
   const at = Math.min(Math.max(asked, now + MINUTE), now + LONGEST_MS);
   for (const matter of post.matters) draft.putOff.push({ matter, until: toIso(at) });
   draft.react(speaker.room, speaker.note, '👍');

@@ -2,9 +2,10 @@ import { questionFor } from '../../answers/questions.ts';
 import type { Gap } from '../../language/read.ts';
 import { sitesOfChatRoom } from '../../practice/look-up.ts';
 import { item } from '../../reading/slots.ts';
+import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
 import { apply } from '../apply.ts';
-import { type Purpose, QUESTION_LASTS_MINUTES } from '../question.ts';
+import type { Purpose } from '../question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 import { type Filled, fillGap } from './fill-gap.ts';
 
@@ -50,7 +51,7 @@ function ask(session: Session, speaker: Speaker, gap: Gap): void {
     draft.matterSaid(hintOf(speaker.room), 'first', '');
     return;
   }
-  const until = now + QUESTION_LASTS_MINUTES * MINUTE;
+  const until = now + ruleValue(session.practice, 'questionMinutes') * MINUTE;
   draft.asked.push({
     key,
     room: speaker.room,

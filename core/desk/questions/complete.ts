@@ -2,11 +2,12 @@ import { answer } from '../../answers/answer.ts';
 import { lines } from '../../answers/message.ts';
 import { ask as askSchema } from '../../reading/ask.ts';
 import { fact as factSchema } from '../../reading/fact.ts';
+import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import { MINUTE } from '../../time/instant.ts';
 import { followUp } from '../after/follow-up.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { withSlot } from '../notes/fill-gap.ts';
-import { type Purpose, QUESTION_LASTS_MINUTES } from '../question.ts';
+import type { Purpose } from '../question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
 type Completion = Extract<Purpose, { sort: 'complete' }>;
@@ -74,7 +75,7 @@ function offerLearning(session: Session, speaker: Speaker, purpose: Completion, 
     { label: 'yes', value: 'yes' },
     { label: 'no', value: 'no' },
   ];
-  const until = now + QUESTION_LASTS_MINUTES * MINUTE;
+  const until = now + ruleValue(session.practice, 'questionMinutes') * MINUTE;
   const learn: Purpose = { sort: 'learn', words: purpose.words, means };
   draft.asked.push({
     key,

@@ -1,9 +1,9 @@
 import { composePost } from '../../rules/compose.ts';
-import type { Matter, Stage } from '../../rules/matter.ts';
+import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import type { Matter, Stage, View } from '../../rules/matter.ts';
 import { openMatters } from '../../rules/matters.ts';
 import type { Instant } from '../../time/instant.ts';
 import { readyMarks } from '../after/warm-up-marks.ts';
-import { QUESTION_LASTS_MINUTES } from '../question.ts';
 import { type Session, viewOf } from '../session.ts';
 
 interface Due {
@@ -28,32 +28,37 @@ export function onTick(session: Session): void {
 }
 
 /** The earliest instant after `after` at which a matter falls due; `null` when nothing is waited for. */
-export function nextMatter(view: Parameters<typeof openMatters>[0], after: Instant): Instant | null {
-  let next: Instant | null = null;
-  for (const matter of openMatters(view)) {
-    const putOff = view.said.putOffUntil(matter.key) ?? Number.NEGATIVE_INFINITY;
-    for (const { stage, at } of matter.stages) {
-      if (view.said.saidAt(matter.key, stage) !== null) continue;
-      const falls = Math.max(at, putOff);
-      if (falls > after && (next === null || falls < next)) next = falls;
-    }
-  }
-  return next;
+export function nextMatter(view: View, after: Instant): Instant | null {
+  const times = openMatters(view).flatMap((matter) => unsaid(matter, view).map(({ at }) => at));
+  const future = times.filter((at) => at > after);
+  return future.length === 0 ? null : Math.min(...future);
 }
 
 function dueNow(session: Session): readonly Due[] {
   const view = viewOf(session);
   return openMatters(view).flatMap((matter) => {
-    const putOff = view.said.putOffUntil(matter.key);
-    if (putOff !== null && putOff > session.now) return [];
-    const due = matter.stages.filter(
-      ({ stage, at }) => at <= session.now && view.said.saidAt(matter.key, stage) === null,
-    );
+    const due = unsaid(matter, view).filter(({ at }) => at <= session.now);
     const last = due.at(-1);
     if (last === undefined) return [];
     return [{ matter, stage: last.stage, missed: due.slice(0, -1).map(({ stage }) => stage) }];
   });
 }
+
+/** Stages not said yet, with when they fall due: the next one comes when it was put off to, sooner or later than it would have. */
+function unsaid(matter: Matter, view: View): readonly { readonly stage: Stage; readonly at: Instant }[] {
+  const waiting = matter.stages.filter(({ stage }) => view.said.saidAt(matter.key, stage) === null);
+  const putOff = view.said.putOffUntil(matter.key);
+  if (putOff === null) return waiting;
+  const lastSaid = Math.max(
+    ...STAGES.map((stage) => view.said.saidAt(matter.key, stage) ?? Number.NEGATIVE_INFINITY),
+  );
+  if (putOff <= lastSaid) return waiting;
+  return waiting.map((one, index) =>
+    index === 0 ? { ...one, at: putOff } : { ...one, at: Math.max(one.at, putOff + 1) },
+  );
+}
+
+const STAGES: readonly Stage[] = ['first', 'again', 'lead'];
 
 function postTogether(session: Session, due: readonly Due[]): void {
   const { draft } = session;
@@ -77,7 +82,7 @@ function postTogether(session: Session, due: readonly Due[]): void {
         room: matter.room,
         person: null,
         asked: session.now,
-        until: session.now + QUESTION_LASTS_MINUTES * 60_000,
+        until: session.now + ruleValue(session.practice, 'questionMinutes') * 60_000,
         choices: matter.asks.choices,
         items: matter.items,
         purpose: matter.asks.purpose,
