@@ -1,5 +1,5 @@
 import { copyState } from './copy-state.ts';
-import { cutHistory, type HistoryLengths, historyLengths } from './cut-history.ts';
+import { cutTo, type Grown, grown } from './grown.ts';
 import type { State } from './state.ts';
 
 /** Entries between checkpoints: a correction of the last notes refolds at most this many. */
@@ -11,7 +11,7 @@ interface Checkpoint {
   /** Entries folded into it. */
   readonly count: number;
   readonly state: State;
-  readonly lengths: HistoryLengths;
+  readonly grown: Grown;
 }
 
 /** Copies of the state along the record: dense at its end, where corrections fall, and thinner the further back. */
@@ -27,7 +27,7 @@ export class Checkpoints {
   }
 
   keep(count: number, state: State): void {
-    this.#kept.push({ count, state: copyState(state), lengths: historyLengths(state.history) });
+    this.#kept.push({ count, state: copyState(state), grown: grown(state) });
     this.#kept = this.#kept.filter((each) => each.count === count || Checkpoints.wanted(each.count, count));
   }
 
@@ -40,7 +40,7 @@ export class Checkpoints {
     const latest = this.#kept.at(-1);
     if (latest === undefined) return null;
     const state = copyState(latest.state);
-    cutHistory(state.history, latest.lengths);
+    cutTo(state, latest.grown);
     return { count: latest.count, state };
   }
 }

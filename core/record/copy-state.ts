@@ -2,7 +2,8 @@ import type { SiteState, State } from './state.ts';
 
 /**
  * A copy that folding on does not change. Only what the fold changes in place is copied; marks, loads, lists and the
- * practice are replaced by it, never changed, and stay shared. History is shared too: see `historyLengths`.
+ * practice are replaced by it, never changed, and stay shared. History and loads, which grow with the record, are shared
+ * too and gone back on: see `grown`.
  */
 export function copyState(state: State): State {
   return {
@@ -10,8 +11,8 @@ export function copyState(state: State): State {
     file: state.file,
     scanners: copyEach(state.scanners, (each) => ({ ...each })),
     tips: copyEach(state.tips, (each) => ({ ...each })),
-    loads: new Map(state.loads),
-    loadsByNumber: new Map(state.loadsByNumber),
+    loads: state.loads,
+    loadsByNumber: state.loadsByNumber,
     autoclaves: copyEach(state.autoclaves, (each) => ({ ...each })),
     sites: copyEach(state.sites, copySite),
     incidents: new Map(state.incidents),

@@ -7,6 +7,7 @@ import {
   type TipState,
   UNNAMED,
 } from './state.ts';
+import { UndoMap } from './undo-map.ts';
 
 /** The record of a practice about which nothing has been noted: scanners and tips at home, everything else not known. */
 export function startState(practice: Practice): State {
@@ -15,8 +16,8 @@ export function startState(practice: Practice): State {
     file: practice,
     scanners: new Map(),
     tips: new Map(),
-    loads: new Map(),
-    loadsByNumber: new Map(),
+    loads: new UndoMap(),
+    loadsByNumber: new UndoMap(),
     autoclaves: new Map(),
     sites: new Map(),
     incidents: new Map(),

@@ -8,6 +8,7 @@ import type { Mark } from './mark.ts';
 import type { ScannerState } from './scanner-state.ts';
 import type { SiteState } from './site-state.ts';
 import type { TipState } from './tip-state.ts';
+import type { UndoMap } from './undo-map.ts';
 
 export * from './autoclave-state.ts';
 export type * from './finding.ts';
@@ -42,9 +43,9 @@ export interface State {
   readonly scanners: Map<string, ScannerState>;
   readonly tips: Map<string, TipState>;
   /** By key; see `LoadState.key`. In the order in which they were first spoken of. */
-  readonly loads: Map<string, LoadState>;
+  readonly loads: UndoMap<string, LoadState>;
   /** Keys by load number, oldest first. */
-  readonly loadsByNumber: Map<string, readonly string[]>;
+  readonly loadsByNumber: UndoMap<string, readonly string[]>;
   readonly autoclaves: Map<string, AutoclaveState>;
   readonly sites: Map<string, SiteState>;
   /** Open ones, and closed ones for the list of the year. */

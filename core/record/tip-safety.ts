@@ -1,5 +1,5 @@
 import { ruleValue } from '../rules/defaults/rule-value.ts';
-import type { Instant } from '../time/instant.ts';
+import { DAY, type Instant } from '../time/instant.ts';
 import { addDays, addMonths, type LocalDate } from '../time/local-date.ts';
 import type { LoadState, State, SterileSince, TipState, UnsafeReason, UnsafeWhy } from './state.ts';
 import { dateAt } from './where.ts';
@@ -83,8 +83,12 @@ export function goodUntil(state: State, tip: TipState, sterile: SterileSince): L
 
 /** "From then it is warned of and not counted as sterile stock, though its state stays `sterile`." */
 function tooOld(state: State, tip: TipState, sterile: SterileSince, at: Instant): boolean {
-  // A year is the most; nothing younger than a day can be too old, and this is asked for at every fitting.
-  if (at - sterile.mark.at < 0) return false;
+  // Asked at every fitting: what is younger than its limit whatever the calendar says is settled without dates.
+  const { practice } = state;
+  const site = tip.site ?? undefined;
+  const wrapped = sterile.bagged || ruleValue(practice, 'wrapped', { site }) === 'always';
+  const months = wrapped ? ruleValue(practice, 'wrappedGoodMonths', { site }) : 0;
+  if (at - sterile.mark.at < months * 27 * DAY) return false;
   return dateAt(state.practice, tip.site, at) > goodUntil(state, tip, sterile);
 }
 

@@ -1,16 +1,25 @@
 import type { Practice } from '../practice/practice.ts';
-import type { Instant } from '../time/instant.ts';
-import { localDateOf } from '../time/zone.ts';
+import { DAY, type Instant } from '../time/instant.ts';
+import { dateOfDayNumber } from '../time/local-date.ts';
+import { offsetAt } from '../time/offsets.ts';
 
 /** IANA zone of a site; the practice's where the site is not known. */
 export function zoneOf(practice: Practice, site: string | null): string {
   return practice.sites.find((each) => each.id === site)?.timezone ?? practice.timezone;
 }
 
-/** The date on that site's calendar. */
+/** The date on that site's calendar. The fold asks for it at every scan, mostly of one day: texts of days are kept. */
 export function dateAt(practice: Practice, site: string | null, at: Instant): string {
-  return localDateOf(at, zoneOf(practice, site));
+  const day = Math.floor((at + offsetAt(at, zoneOf(practice, site))) / DAY);
+  let date = dates.get(day);
+  if (date === undefined) {
+    date = dateOfDayNumber(day);
+    dates.set(day, date);
+  }
+  return date;
 }
+
+const dates = new Map<number, string>();
 
 /** Sites that a chat room serves; every site where the practice file gives it none. */
 export function sitesOfRoom(practice: Practice, room: string): readonly string[] {

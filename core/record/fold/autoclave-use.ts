@@ -37,7 +37,7 @@ function untested(step: Step, autoclave: AutoclaveState, date: string): TestSort
 export function afterLoad(step: Step, load: LoadState, first: boolean): void {
   const autoclave = step.state.autoclaves.get(load.autoclave ?? UNNAMED);
   if (autoclave === undefined) return;
-  if (!autoclave.loadsSinceNegative.includes(load.key) && first)
+  if (first && load.started === null)
     autoclave.loadsSinceNegative = [...autoclave.loadsSinceNegative.slice(1 - LOADS_KEPT), load.key];
   if (autoclave.positivesInRow === 0) return;
   if (load.tips.length > 0) {

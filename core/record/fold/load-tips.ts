@@ -77,8 +77,11 @@ export function unsterile(
   why: 'load-failed' | 'recalled' | 'load-wet',
   load: string,
 ): void {
-  const { sent } = tip;
+  const { sent, stage } = tip;
   addNeed(tip, why, mark, load);
+  // Behind the rest only where nothing had been noted of it since the load: see `isUntouched`.
+  if (stage !== 'sterile' && stage !== 'in-load')
+    tip.needs = [...tip.needs.slice(-1), ...tip.needs.slice(0, -1)];
   if (tip.stage === 'sent' || tip.stage === 'bagged' || tip.stage === 'washed') {
     // It left for another load before this was known: coming back from that one still counts.
     tip.sent = sent;

@@ -116,7 +116,7 @@ function addTips(step: Step, key: string, ids: readonly string[]): void {
     const load = state.loads.get(key);
     if (load === undefined) return;
     // Told again: of several loads that it is said to be in, the one named last decides.
-    if (tip.openLoads.includes(key)) {
+    if (tip.openLoads.includes(key) && tip.stage === 'in-load') {
       tip.load = key;
       continue;
     }
@@ -128,7 +128,7 @@ function addTips(step: Step, key: string, ids: readonly string[]): void {
     const idle = tip.loadsSinceUse.length > 0 && tip.needs.every((each) => each.why === 'reprocessing');
     const good = reasonsAgainst(state, tip, mark.at).every((each) => each.why === 'reprocessing');
     const items = [`tip:${tip.id}`, `load:${load.number}`];
-    if (tip.openLoads.length > 0)
+    if (tip.openLoads.some((each) => each !== key))
       found(step, { kind: 'in-two-loads', items, tip: tip.id, loads: [...tip.openLoads, key] });
     else if (idle && good)
       found(step, {
@@ -139,7 +139,7 @@ function addTips(step: Step, key: string, ids: readonly string[]): void {
       });
     if (tip.site === null) tip.site = load.site;
     tip.load = key;
-    tip.openLoads = [...tip.openLoads, key];
+    tip.openLoads = [...tip.openLoads.filter((each) => each !== key), key];
     tip.loadsSinceUse = [...tip.loadsSinceUse.slice(-7), key];
     tip.sterile = null;
     tip.usedSinceFitted = false;

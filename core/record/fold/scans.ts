@@ -151,7 +151,8 @@ function checkWiped(step: Step, scanner: ScannerState, by: 'fitted' | 'scan-star
 function isToldTwice(step: Step, scanner: ScannerState, tip: TipState | undefined): boolean {
   const { lastScan, dirtySince } = scanner;
   if (lastScan === null || lastScan.finished === null || dirtySince === null) return false;
-  if (tip !== undefined && tip.id !== lastScan.tip) return false;
+  // A tip that has gone on since (in a load, sterile) has been on again.
+  if (tip !== undefined && (tip.id !== lastScan.tip || tip.stage !== 'used')) return false;
   return step.mark.at - lastScan.finished.at <= TOLD_TWICE;
 }
 

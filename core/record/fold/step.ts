@@ -40,9 +40,9 @@ export function tipOf(step: Step, id: string): TipState | undefined {
 /** Those tips, in order, each once. */
 export function tipsOf(step: Step, ids: readonly string[] | undefined): TipState[] {
   const tips: TipState[] = [];
-  for (const id of new Set(ids)) {
+  for (const id of ids ?? []) {
     const tip = tipOf(step, id);
-    if (tip !== undefined) tips.push(tip);
+    if (tip !== undefined && !tips.includes(tip)) tips.push(tip);
   }
   return tips;
 }
