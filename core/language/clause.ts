@@ -131,6 +131,8 @@ const CARRIERS = /^(did|have to|had to|managed to|got to|remembered to|going|go)
 const PREPOSITIONS = new Map(
   Object.entries({
     to: 'to',
+    '->': 'to',
+    '->': 'to',
     into: 'to',
     onto: 'on',
     at: 'at',

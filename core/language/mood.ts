@@ -51,7 +51,7 @@ function pivotOf(c: Clause, verb: number): number {
   for (const [i, part] of c.parts.entries()) {
     if (!c.used.has(i) || part.entity !== undefined) continue;
     const own = formsAt(part);
-    if (own.includes('b') && !own.includes('d') && !hasTag(part, 'be')) return i;
+    if (own.includes('b') && !own.includes('d') && !hasTag(part, 'be') && !hasTag(part, 'glue') && part.senses.every((s) => s.sort === 'verb')) return i;
   }
   return verb;
 }

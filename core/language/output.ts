@@ -100,16 +100,9 @@ export class Output {
   }
 
   #dated(entry: Entry, more: Record<string, unknown>, time: When, clause: Clause): Entry {
-    if (entry.kind !== 'spore-test' || time.slots.when === toIso(this.#scope.time.at)) {
-      return {
-        ...entry,
-        ...(entry.kind === 'spore-test' ? ranOf(clause, this.#scope) : {}),
-        ...time.slots,
-        ...(entry.kind === 'spore-test' ? { when: toIso(this.#scope.time.at) } : {}),
-        ...more,
-      };
-    }
-    return { ...entry, ...ranOf(clause, this.#scope), when: toIso(this.#scope.time.at), ...more };
+    // A spore test's day is when it was run: it became known with the note.
+    if (entry.kind === 'spore-test') return { ...entry, ...ranOf(clause, this.#scope), when: toIso(this.#scope.time.at), ...more };
+    return { ...entry, ...time.slots, ...more };
   }
 
   #unclear(
@@ -150,7 +143,7 @@ export class Output {
 /** The item that an entry is about, where it is one only. */
 function itemOf(entry: Entry): string | undefined {
   if (typeof entry.load === 'string')
-    return `load:${typeof entry.autoclave === 'string' && false ? `${entry.autoclave}/` : ''}${entry.load}`;
+    return `load:${entry.load}`;
   if (typeof entry.item === 'string') return entry.item;
   const tips = entry.tips;
   if (Array.isArray(tips) && tips.length === 1) return `tip:${tips[0]}`;

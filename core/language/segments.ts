@@ -14,7 +14,7 @@ export interface Sentence {
 }
 
 const HARD = new Set(['.', '!', '?', ';', '\n', '--']);
-const SOFT_MARKS = new Set([',', '(', ')', ':', '/', '&', '+', '-', '[', ']', '|', '•', '*', '→', '>', '=']);
+const SOFT_MARKS = new Set([',', '(', ')', ':', '/', '&', '+', '-', '[', ']', '|', '•', '*', '>', '=']);
 const SOFT_WORDS = new Set([
   'and',
   'then',
@@ -92,7 +92,7 @@ export function sentencesOf(parts: readonly Part[], spaced: (part: Part) => bool
       closeSegment(current.length === 0 && joint !== '' && joint !== ',' ? joint : part.text);
       continue;
     }
-    if (part.mark && !hasSort(part, 'verb')) continue;
+    if (part.mark && !hasSort(part, 'verb') && part.text !== '->') continue;
     if (part.entity === undefined && SOFT_WORDS.has(part.text) && joins(parts, i)) {
       closeSegment(part.text);
       if (hasTag(part, 'wh') && part.text === 'which') current.push(part);

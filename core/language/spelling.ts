@@ -71,6 +71,8 @@ export class Spelling {
   }
 
   #fixed(tokens: readonly Token[], i: number, token: Token): { tokens: readonly Token[]; taken: number } | null {
+    const spoken = spokenMark(token.text, tokens[i + 1]?.text);
+    if (spoken !== null) return { tokens: [{ ...token, text: spoken.mark, kind: 'mark', end: tokens[i + spoken.taken - 1]?.end ?? token.end }], taken: spoken.taken };
     if (token.kind !== 'word' || token.text.length < 2) return this.#joined(tokens, i, token);
     if (this.#isWord(token.text)) return null;
     const joined = this.#joined(tokens, i, token);
@@ -158,6 +160,15 @@ export class Spelling {
     }
     return [];
   }
+}
+
+/** Punctuation that a phone wrote out when it was dictated. */
+function spokenMark(text: string, next: string | undefined): { mark: string; taken: number } | null {
+  if (text === 'question' && next === 'mark') return { mark: '?', taken: 2 };
+  if (text === 'full' && next === 'stop') return { mark: '.', taken: 2 };
+  if (text === 'exclamation' && (next === 'mark' || next === 'point')) return { mark: '!', taken: 2 };
+  if (text === 'new' && (next === 'line' || next === 'paragraph')) return { mark: '\n', taken: 2 };
+  return text === 'comma' ? { mark: ',', taken: 1 } : null;
 }
 
 /**

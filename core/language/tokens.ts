@@ -25,7 +25,10 @@ export function tokenize(note: string): Token[] {
       continue;
     }
     const end = sort === 'mark' ? at + width : runEnd(note, at, sort);
-    pushRun(tokens, note, at, end, sort, spaced);
+    if (note[at] === '>' && at > 0 && tokens.at(-1)?.text === '-' && tokens.at(-1)?.end === at) {
+      const dash = tokens.pop();
+      tokens.push({ text: '->', start: dash?.start ?? at, end, kind: 'mark', spaced: dash?.spaced ?? true });
+    } else pushRun(tokens, note, at, end, sort, spaced);
     spaced = false;
     at = end;
   }
@@ -135,6 +138,9 @@ const MARKS: Readonly<Record<string, string>> = {
   '\u2015': '--',
   '\u2212': '-',
   '\u2026': '.',
+  '→': '->',
+  '➡': '->',
+  '\u27a1': '->',
   '\uff1f': '?',
   '\uff01': '!',
   '\uff0c': ',',

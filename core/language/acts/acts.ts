@@ -33,7 +33,7 @@ export function readAct(c: Clause): Made | null {
     if (UNDO.test(one)) return made('undo', {});
     if (YES.test(one)) return made('yes', {});
     if (NO.test(one)) return made('no', {});
-    if (LATER.test(one) && c.entities('time').length === 0) return made('later', {});
+    if (LATER.test(one)) return made('later', {});
   }
   return laterAt(c) ?? closing(c) ?? amend(c) ?? pick(c);
 }
@@ -41,7 +41,7 @@ export function readAct(c: Clause): Made | null {
 function words(c: Clause): string {
   return c.parts
     .filter((p) => !p.mark || p.senses.length > 0)
-    .map((p) => p.text)
+    .map((p) => (p.entity?.is === 'time' ? c.scope.note.slice(...c.scope.offset(p)).toLowerCase() : p.text))
     .join(' ')
     .replace(/ 's/g, "'s")
     .trim();
@@ -95,7 +95,7 @@ function closing(c: Clause): Made | null {
 }
 
 const SORRY =
-  /^(sorry|oops|correction|whoops|i meant|meant|i mean|actually|no|make that|should be|should have been|should've been|that should be|that should have been|it was|was|that's|wrong|typo|apologies|soz|my bad|mistake|it should be|wait|edit|correct that to|change that to|change it to|scrap that|rather|not|that was|it's|its|it is|\*|corr|amend|amend that to|amendment|ah|oh|sry|my mistake|whoopsie|hang on|i should have said|i should've said|should say|should read|that should say|read|meant to say|meant to put|meant to type|supposed to be|change to|swap|to|and|instead|for|instead of|with|,|autocorrect|fat fingers|wrong tip|wrong number|wrong one|make it|i ment|ment|wasn't|wasnt|isn't|isnt|the|replace|mean|meaning|that one|instead|it wasn't|that wasn't|was actually|it was actually|please|pls|change|thats|tip|tips|scanner|load|number|in fact|to be|of|rather than|ah sorry|oh sorry|so sorry|bad|say|said|read|typed|put|wrote|i said|i put|i typed|i wrote|meant|all|just|one|that|it|this|is|be|have|been|should|would|'s)$/;
+  /^(sorry|excuse me|lads|guys|everyone|pardon|oops|correction|whoops|i meant|meant|i mean|actually|no|make that|should be|should have been|should've been|that should be|that should have been|it was|was|that's|wrong|typo|apologies|soz|my bad|mistake|it should be|wait|edit|correct that to|change that to|change it to|scrap that|rather|not|that was|it's|its|it is|\*|corr|amend|amend that to|amendment|ah|oh|sry|my mistake|whoopsie|hang on|i should have said|i should've said|should say|should read|that should say|read|meant to say|meant to put|meant to type|supposed to be|change to|swap|to|and|instead|for|instead of|with|,|autocorrect|fat fingers|wrong tip|wrong number|wrong one|make it|i ment|ment|wasn't|wasnt|isn't|isnt|the|replace|mean|meaning|that one|instead|it wasn't|that wasn't|was actually|it was actually|please|pls|change|thats|tip|tips|scanner|load|number|in fact|to be|of|rather than|ah sorry|oh sorry|so sorry|bad|say|said|read|typed|put|wrote|i said|i put|i typed|i wrote|meant|all|just|one|that|it|this|is|be|have|been|should|would|'s)$/;
 
 /** "Sorry, tip 5 not 4", "I meant 5", "not 4, 5", "make that blue". */
 function amend(c: Clause): Made | null {
@@ -177,6 +177,8 @@ function pick(c: Clause): Made | null {
     const token = c.scope.note.slice(...c.scope.offset(only)).replace(/\D/g, '');
     return made('pick', { choice: token === '' ? (entity.ids[0] ?? entity.unknown[0] ?? '') : token });
   }
+  const typed = c.scope.note.slice(...c.scope.offset(only));
+  if (/^#\d+$/.test(typed)) return made('pick', { choice: typed.slice(1) });
   const id = plainId(entity);
   if (id !== null && id !== 'many')
     return entity?.is === 'tips' && entity.unknown.length > 0 ? null : made('pick', { choice: id });

@@ -132,6 +132,7 @@ const who: Ask = {
 const how: Ask = {
   name: 'ask:how',
   read(c, question) {
+    if (c.form('show', 'd') >= 0 && c.entities('person').length > 0) return null;
     const text = c.parts.map((p) => p.text).join(' ');
     const asks =
       /\bhow (do|does|to|should|can|would|are|am|did|long|often|d'?you|you|we|best)\b|how's|\b(steps|instructions|guide|procedure|protocol|best way|right way|what's the way|proper way|correct way|what is the way|process) (for|to|of)\b|\bwhat('s| is) the (procedure|process|protocol|best way|right way|drill|routine|proper way|correct way)|(show|tell|remind) me how|remind me how|walk me through|can (someone|you|anyone|somebody) (show|tell|remind|explain|talk|walk) (me )?(to me )?(how|through)|explain how|how-to|what do i do (to|when|if)|what do we do (to|when|if)|not sure how to|don't know how to|forgot how to|forgotten how to|can't remember how to|cant remember how to|unsure how to|anyone know how to|know how to|do i need to warm|what's the trick/.test(
@@ -343,10 +344,7 @@ const last: Ask = {
     )
       return null;
     const of = lastOf(c);
-    if (of === null) return null;
-    if (!when && of === 'temperature') {
-      /* "what's the temp in surgery 2?" asks for the last reading too */
-    }
+    if (of === null || (!when && asksSomeone(c))) return null;
     if (c.has('oblige') && !/last/.test(text)) return null;
     c.useTags(
       ...WH,
@@ -380,7 +378,6 @@ const last: Ask = {
       c.entities('tips').some(({ entity }) => entity.named) ||
       caltip ||
       c.entities('no-scanner').length > 0;
-    const single = c.names.scannerIds.length === 1;
     const item =
       hasItem &&
       !(
@@ -396,7 +393,6 @@ const last: Ask = {
       if (item.missing.words === undefined) return ask('last', { of, ...siteOf(c) }, 1);
       return ask('last', { of }, 1, {}, item.missing);
     }
-    void single;
     for (const one of c.entities('time')) c.use(one.at);
     for (const one of c.entities('person')) c.use(one.at);
     const site = of === 'temperature' || item === null ? siteOf(c) : {};
@@ -409,6 +405,11 @@ const last: Ask = {
     );
   },
 };
+
+/** "Can someone wipe A?" asks for it to be done. */
+function asksSomeone(c: Clause): boolean {
+  return ['calibrate', 'wipe', 'clean', 'move', 'scan', 'take', 'bring'].some((tag) => c.parts.some((p) => p.entity === undefined && p.senses.some((s) => s.tag === tag && s.form === 'b') && !p.senses.some((s) => s.tag === tag && s.form === 'd')));
+}
 
 function lastOf(c: Clause): string | null {
   if (c.at('calibrate') >= 0) return 'calibration';

@@ -42,7 +42,7 @@ function forward(
 function booking(c: Clause): { at: number; plural: boolean } | null {
   const scan = c.form('scan', 'n');
   const noun = c.at('booking');
-  const at = noun >= 0 ? noun : scan;
+  const at = noun >= 0 && (scan >= 0 || /scan/.test(c.parts[noun]?.text ?? '')) ? noun : scan;
   if (at < 0) return null;
   return { at, plural: /s$/.test(c.parts[at]?.text ?? '') };
 }
@@ -95,7 +95,7 @@ export const cancelled: Frame = {
   read(c) {
     const said = booking(c);
     const verb = c.form('cancel', 'dgn') >= 0 ? c.form('cancel', 'dgn') : c.form('cancel', 'bs');
-    const off = c.word(/^(off|called off|not happening|not coming|no longer)$/);
+    const off = c.word(/^(off|is off|called off|not happening|not coming|no longer)$/);
     if (said === null || (verb < 0 && off < 0)) return null;
     const count = countBefore(c, said.at);
     const place = placeOf(c);

@@ -28,13 +28,7 @@ export const calibrated: Frame = {
     c.useTags('calibrate', 'finish', 'do', 'take', 'run', 'have', 'turn', 'come', 'go', 'redo', 'get');
     const refused =
       /^(wouldn't|wont|won't|wouldnt|couldn't|couldnt|can't|cant|cannot|will not|refuses to|refused to|doesn't|doesnt)$/;
-    const balks =
-      c.parts.findIndex(
-        (part, i) => i < verb && i >= verb - 3 && (refused.test(part.text) || part.text === 'not'),
-      ) >= 0 &&
-      !past &&
-      c.form('calibrate', 'b') >= 0 &&
-      c.word(/^(i|we|didn't|haven't|don't|dont)$/) < 0;
+    const balks = c.parts.some((part, i) => i < verb && i >= verb - 3 && refused.test(part.text)) && c.word(/^(i|we)$/) < 0;
     const scanners = scannersOf(c);
     if (balks || outcome?.outcome === 'failed') {
       return {

@@ -56,6 +56,8 @@ export const temperature: Frame = {
       'check',
       'fahrenheit',
     );
+    // A patient's own: no surgery is that warm, and rooms are named where they are.
+    if (said.value >= 35 && place === null) return null;
     const slots = { celsius: said.value, ...placeSlots(place) };
     return result(
       [made('temperature', slots, { celsius: [said.at], ...(place === null ? {} : { site: place.said }) })],

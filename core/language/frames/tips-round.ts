@@ -64,7 +64,7 @@ export const fitted: Frame = {
   name: 'fitted',
   on: ['fit', 'put', 'tips', 'tip', 'load', 'swap', 'be', 'remove', 'push'],
   read(c) {
-    const on = c.word(/^(on|onto|on to|back on|back onto)$/);
+    const on = c.word(/^(on|onto|on to|back on|back onto|->|in)$/);
     const fit = c.form('fit', 'dn');
     const put = c.form('put', 'd');
     if (fit < 0 && on < 0) return null;

@@ -54,6 +54,7 @@ export function addLexicon(table: Table): void {
     put(noun, 'other', 'other');
     put(plural(noun), 'other', 'other');
   }
+  for (const end of ["'s"]) table.add([end], { sort: 'glue', tag: 'glue', form: '', ref: '' });
   for (const name of firstNames.trim().split(/\s+/)) put(name, 'person', 'person', '', '');
   for (const [word, value] of Object.entries(numberWords)) put(word, 'number', 'number', '', String(value));
 }

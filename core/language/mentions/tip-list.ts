@@ -17,7 +17,7 @@ interface IdSaid {
   readonly words: boolean;
 }
 
-const JOINTS = new Set([',', '&', '+', '/', 'and', 'n', 'plus', 'an', 'und', 'y', 'also']);
+const JOINTS = new Set([',', 'comma', '&', '+', '/', 'and', 'n', 'plus', 'an', 'und', 'y', 'also']);
 const RANGES = new Set(['-', 'to', 'thru', 'through', 'til', 'till', '--', 'upto', 'tru']);
 const LONGEST_RANGE = 200;
 
@@ -86,7 +86,7 @@ export function tipList(scan: Scan, from: number, named: 'one' | 'several' | 'no
     to = item.to;
     const joint = pastJoint(scan, to);
     if (joint > to) at = joint;
-    else if (named === 'several' && isNumber(scan, to) && !isMeasured(scan, to + 1)) at = to;
+    else if (named === 'several' && (isNumber(scan, to) || item.said[0]?.words === true) && !isMeasured(scan, to + 1)) at = to;
     else break;
   }
   return to < 0 ? null : asList(scan, found.flat(), to);
