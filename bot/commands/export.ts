@@ -69,8 +69,8 @@ function date(option: string, value: string | undefined): string | null {
   throw new PlainError(`${option} wants a date such as 2026-11-23, not "${value}".`);
 }
 
-/** The practice as the record has it last. */
-function practiceOf(store: Store): Practice {
+/** The practice as the record has it last. Throws PlainError where it holds none that reads. */
+export function practiceOf(store: Store): Practice {
   let file: string | null = null;
   for (const line of store.lines()) file = practiceIn(line) ?? file;
   const parsed = file === null ? null : parsePractice(file);

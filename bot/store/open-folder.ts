@@ -178,13 +178,17 @@ export class OpenFolder implements Store {
     return this.#erase(() => forgetIn(this.#people, this.#texts, what, (n) => this.#refsOf(n)));
   }
 
+  lastBefore(month: string): number {
+    const open = plainly('The record could not be read', () => this.#current()).find(
+      (each) => each.name >= month,
+    );
+    return open === undefined ? this.#head.n : (open.first ?? 1) - 1;
+  }
+
   closeMonths(month: string): Closing {
     return this.#erase(() => {
-      const months = this.#current();
-      const open = months.find((each) => each.name >= month);
-      const through = open === undefined ? this.#head.n : (open.first ?? 1) - 1;
-      const lines = textsOf(this.#fs, { months, from: null, to: this.#file.end });
-      return closeLines(this.#people, this.#texts, lines, through);
+      const lines = textsOf(this.#fs, { months: this.#current(), from: null, to: this.#file.end });
+      return closeLines(this.#people, this.#texts, lines, this.lastBefore(month));
     });
   }
 

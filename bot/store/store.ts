@@ -38,6 +38,8 @@ export interface Store {
   saveSnapshot(value: unknown): void;
   /** Erases a person's name, or the free text of one line, and the snapshot; the chain still verifies. */
   forget(what: ForgetWhat): Forgetting;
+  /** The number of the last line in the files of months before `month` (2019-01); 0 when there is none. */
+  lastBefore(month: string): number;
   /**
    * Closes the months before `month` (2019-01): erases what was typed and said in their lines, and the names of people
    * whom no later line names. Export them first. The chain still verifies and the state stays as it is.

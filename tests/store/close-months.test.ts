@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
+import { run } from '../../bot/commands/close-months.ts';
 import { openStore } from '../../bot/store/store.ts';
 import { verifyRecord } from '../../bot/store/verify.ts';
 import { temporaryFolders } from './temp-folder.ts';
@@ -36,4 +37,40 @@ it('closing old months erases what was said in them and who is named no more, an
   expect(journal.map((path) => readFileSync(path, 'utf8'))).toEqual(before);
   expect(readFileSync(join(folder, 'texts.jsonl'), 'utf8')).not.toMatch(/first|second/);
   expect(verifyRecord(folder)).toMatchObject({ fault: null, head });
+});
+
+it('exports before it closes, and does nothing until told', async () => {
+  const folder = newFolder();
+  const practice = readFileSync(new URL('../../config/practices/example.yaml', import.meta.url), 'utf8');
+  const store = openStore(folder);
+  const used = (at: string) => ({
+    what: { kind: 'held', items: ['tip:1'], when: at, reason: `odd ${at}` },
+    noted: at,
+    from: '@a:x.org',
+    room: '',
+  });
+  store.append([
+    {
+      at: '2019-01-05T08:00:00Z',
+      turn: { cause: { sort: 'practice', file: practice }, entries: [used('2019-01-05T08:00:00Z')] },
+    },
+  ]);
+  store.append([
+    {
+      at: '2019-03-05T08:00:00Z',
+      turn: { cause: { sort: 'tick' }, entries: [used('2019-03-05T08:00:00Z')] },
+    },
+  ]);
+  store.close();
+  const said: string[] = [];
+  const io = { out: (line: string) => void said.push(line), err: () => {} };
+  const file = join(newFolder(), 'old.csv');
+  const args = ['--store', folder, '--before', '2019-03', '--to', file];
+  expect(await run(args, io)).toBe(1);
+  expect(said).toEqual(['1 entries before 2019-03. Nothing was changed: run it again with --yes.']);
+  expect(await run([...args, '--yes'], io)).toBe(0);
+  expect(readFileSync(file, 'utf8')).toContain('odd 2019-01-05');
+  expect(readFileSync(file, 'utf8')).not.toContain('odd 2019-03-05');
+  expect(readFileSync(join(folder, 'texts.jsonl'), 'utf8')).not.toContain('odd 2019-01-05');
+  await expect(run([...args, '--yes'], io)).rejects.toThrow('already there');
 });
