@@ -6,6 +6,7 @@ import { leadAt } from './lead.ts';
 import { partAfterDay, partAt } from './part.ts';
 import { digitsAt, type Scan, textAt } from './scan.ts';
 import { shiftAt } from './shift.ts';
+import { AFTER_CUE } from './starts.ts';
 import type { Bound, Clock, DayPart, DayRange, TimeContext, TimeSpan } from './time-span.ts';
 
 /** A time phrase while it is put together from its elements. */
@@ -69,6 +70,8 @@ function addNext(scan: Scan, i: number, draft: Draft, order: Order, comma = fals
 }
 
 function addElement(scan: Scan, i: number, cue: Cue, draft: Draft, order: Order, comma: boolean): boolean {
+  // Most words after "the", "in" or "at" begin no time; one look tells.
+  if (scan.tokens[i]?.kind !== 'number' && !AFTER_CUE.has(textAt(scan, i))) return false;
   if (LENGTH_CUES.has(cue.word) && addLateShift(scan, i, cue, draft)) return true;
   return (
     addDays(scan, i, cue, draft, order, comma) ||

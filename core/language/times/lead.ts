@@ -3,8 +3,12 @@ import { type Parsed, type Scan, textAt } from './scan.ts';
 import { lengthAt } from './shift.ts';
 import type { Clock } from './time-span.ts';
 
+/** The commonest words that begin a time phrase begin no length. */
+const CUES: ReadonlySet<string> = new Set(['at', 'on', 'in', 'for', 'of', 'by', 'to', 'from', 'this', 'and']);
+
 /** "An hour before close", "10 minutes after opening", "half an hour before 2": a clock time reckoned from another. */
 export function leadAt(scan: Scan, i: number): Parsed<Clock> | null {
+  if (CUES.has(textAt(scan, i))) return null;
   const length = lengthAt(scan, i);
   if (length === null || length.value >= 720) return null;
   const word = textAt(scan, length.next);

@@ -25,3 +25,13 @@ export const TIME_STARTS: ReadonlySet<string> = new Set([
     'several hour hr within like maybe weekend'
   ).split(' '),
 ]);
+
+/** Words that may stand right after a cue besides these: "before we open", "over dinner". */
+export const AFTER_CUE: ReadonlySet<string> = new Set([
+  ...TIME_STARTS,
+  'we',
+  'open',
+  'dinner',
+  'shutting',
+  'shut',
+]);
