@@ -37,6 +37,6 @@ export function threeStages(view: View, site: string, key: string, at: Instant):
   const behind = saidAgain === null || until <= saidAgain ? until + toLead - repeat : until;
   const lead = said.saidAt(key, 'lead') ?? sayableAt(view, site, Math.max(delivered + toLead, behind));
   const last = { stage: 'lead', at: lead } as const;
-  const together = saidAgain === null && (lead <= again || lead <= view.now);
+  const together = saidAgain === null && lead <= again;
   return together ? [first, last] : [first, { stage: 'again', at: again }, last];
 }

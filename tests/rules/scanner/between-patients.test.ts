@@ -62,6 +62,13 @@ describe('not wiped', () => {
     expect(wipes(intime, '11:00', '17:00')).toEqual(['wed 11:00 !quay clean first scanner:A']);
   });
 
+  it('none while the next scan is under way: that had its warning', () => {
+    const given = thisWeek();
+    given.note(`${WED} 10:00`, finished);
+    given.note(`${WED} 10:08`, { kind: 'scan-started', scanner: 'A' });
+    expect(wipes(given, '10:08', '17:00')).toEqual([]);
+  });
+
   it('finished just before the lunch break: asked when the site is open again', () => {
     const given = thisWeek();
     given.note(`${WED} 12:25`, finished);
@@ -111,6 +118,18 @@ describe('not covered', () => {
     given.note(`${WED} 10:41`, tipOff);
     given.note(`${WED} 10:42`, { kind: 'covered', scanner: 'A' });
     expect(covers(given, '10:42', '17:00')).toEqual([]);
+  });
+
+  it('not on the day after, and not once it has left', () => {
+    const stood = thisWeek();
+    scanned(stood);
+    stood.note(`${WED} 17:25`, tipOff);
+    expect(covers(stood, '17:25', '23:59')).toEqual([]);
+    expect(play(stood, '2026-11-26 00:00', '2026-11-26 17:00', [coverRule])).toEqual([]);
+    const gone = thisWeek();
+    scanned(gone);
+    gone.note(`${WED} 10:05`, [tipOff, { kind: 'departed', items: ['scanner:A'] }]);
+    expect(covers(gone, '10:05', '17:00')).toEqual([]);
   });
 
   it('not of a scanner that was not used that day', () => {

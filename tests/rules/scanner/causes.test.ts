@@ -37,6 +37,13 @@ describe('moved', () => {
     ]);
   });
 
+  it('settled at that minute, and not before', () => {
+    const given = thisWeek();
+    given.note(`${WED} 09:00`, { kind: 'moved', items: ['scanner:A'], site: 'north' });
+    expect(readinessOf(given.view(`${WED} 09:24`), 'A').settledBy).toBe(given.at(`${WED} 09:25`));
+    expect(notReadyWords(readinessOf(given.view(`${WED} 09:25`), 'A'))).toEqual(['moved']);
+  });
+
   it('says where it came from and how long calibrating takes', () => {
     const given = thisWeek();
     given.note(`${WED} 09:00`, { kind: 'moved', items: ['scanner:A'], site: 'north' });

@@ -72,7 +72,16 @@ describe('on a Monday morning the request waits while the room settles', () => {
 
   it('not by a reading of the day before', () => {
     const given = calibrated();
-    given.note('2026-11-22 23:50', { kind: 'temperature', celsius: 10, site: 'quay' });
+    given.note('2026-11-22 23:50', { kind: 'temperature', celsius: 5, site: 'quay' });
+    read(given, '08:40', 19);
+    expect(play(given, `${MON} 08:40`, `${MON} 10:30`)).toEqual([
+      'mon 10:30 !quay calibration first scanner:A scanner:B',
+    ]);
+  });
+
+  it('not by one reading that two people noted in the same minute', () => {
+    const given = calibrated();
+    read(given, '08:40', 19);
     read(given, '08:40', 19);
     expect(play(given, `${MON} 08:40`, `${MON} 10:30`)).toEqual([
       'mon 10:30 !quay calibration first scanner:A scanner:B',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readinessOf } from '../../../core/rules/readiness.ts';
 import { calibrationRule } from '../../../core/rules/scanner/calibration.ts';
+import { requestTime } from '../../../core/rules/scanner/request-time.ts';
 import { Given } from '../given.ts';
 import { calibrated, FERNGATE, passed } from './ferngate.ts';
 import { play } from './play.ts';
@@ -152,6 +153,20 @@ describe('weekly calibration: put off', () => {
     ]);
   });
 
+  it.each([
+    ['begun after it', `${MON} 10:31`, null, '10:30'],
+    ['of the day before that nobody ended', '2026-11-22 17:00', null, '10:30'],
+    ['that ends after 11:00', `${MON} 10:20`, `${MON} 11:20`, '11:00'],
+  ])('by a scan %s: asked at the time it would be', (_name, started, ended, expected) => {
+    const given = calibrated();
+    given.note(started, { kind: 'scan-started', scanner: 'A' });
+    if (ended !== null) given.note(ended, { kind: 'scan-finished', scanner: 'A' });
+    const view = given.view(`${MON} 11:30`);
+    const scanner = view.state.scanners.get('A');
+    const time = scanner === undefined ? null : requestTime(view, scanner, 'quay', MON);
+    expect(time?.at).toBe(given.at(`${MON} ${expected}`));
+  });
+
   it('not by a scan that finished before 10:30', () => {
     const given = calibrated();
     given.note(`${MON} 10:10`, { kind: 'scan-started', scanner: 'A' });
@@ -251,6 +266,13 @@ describe('never calibrated', () => {
       'wed 10:30 !quay calibration first scanner:A scanner:B',
       'wed 11:30 !quay calibration again scanner:A scanner:B',
       'wed 12:30 !quay calibration lead scanner:A scanner:B',
+    ]);
+  });
+
+  it('begun on a Wednesday evening: on Thursday', () => {
+    const posts = play(new Given(FERNGATE), '2026-11-25 18:00', '2026-11-26 10:30');
+    expect(posts.filter((post) => post.includes('!quay'))).toEqual([
+      'thu 10:30 !quay calibration first scanner:A scanner:B',
     ]);
   });
 
