@@ -1,6 +1,6 @@
 import { clockAt } from './clock.ts';
+import { lengthAt } from './length.ts';
 import { type Parsed, type Scan, textAt } from './scan.ts';
-import { lengthAt } from './shift.ts';
 import type { Clock } from './time-span.ts';
 
 /** The commonest words that begin a time phrase begin no length. */
