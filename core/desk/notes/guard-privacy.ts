@@ -1,9 +1,8 @@
-import { lines } from '../../answers/message.ts';
+import { lines, type Message } from '../../answers/message.ts';
+import type { NoteRead } from '../../language/read.ts';
 import type { Practice } from '../../practice/practice.ts';
 import { findPersonal, type PersonalSort } from '../../privacy/find-personal.ts';
-import type { Fact } from '../../reading/fact.ts';
-import { toIso } from '../../time/instant.ts';
-import type { Session, Speaker } from '../session.ts';
+import { type Instant, toIso } from '../../time/instant.ts';
 
 const WORDS: Readonly<Record<PersonalSort, string>> = {
   'health-number': 'a health-service number',
@@ -13,36 +12,51 @@ const WORDS: Readonly<Record<PersonalSort, string>> = {
   'patient-name': 'a patient’s name',
 };
 
+/** A note as it may be kept, and what is to be asked of its author. */
+export interface Guarded {
+  readonly read: NoteRead;
+  readonly message: Message | null;
+}
+
 /**
  * Asks to remove a note that carries what looks like a patient's identity. What is recorded from such a note keeps no
- * words of it: reasons and names said are left out.
+ * words of it: reasons, names said and words not known are left out.
  */
-export function guardPrivacy(
-  session: Session,
-  speaker: Speaker,
-  text: string,
-  facts: readonly Fact[],
-): readonly Fact[] {
-  const { practice, draft } = session;
-  const year = Number(toIso(speaker.noted).slice(0, 4));
+export function guardPrivacy(practice: Practice, noted: Instant, text: string, read: NoteRead): Guarded {
+  const year = Number(toIso(noted).slice(0, 4));
   const found = findPersonal(text, { year, ownNames: ownNames(practice) });
-  if (found.length === 0) return facts;
+  if (found.length === 0) return { read, message: null };
   const what = found.map((sort) => WORDS[sort]).join(' and ');
   const message = lines(
     [{ strong: 'Please delete or edit that note:' }, ` it seems to hold ${what}.`],
     'No patient belongs in this record. What you recorded is kept without those words.',
   );
-  draft.post(speaker.room, { about: 'privacy', message, replyTo: speaker.note, mentions: [speaker.from] });
-  return facts.map(withoutWords);
+  return { read: withoutWords(read), message };
 }
 
-function withoutWords(fact: Fact): Fact {
-  const { by: _by, ...rest } = fact;
-  if ('reason' in rest) {
-    const { reason: _reason, ...kept } = rest;
-    return kept as Fact;
-  }
-  return rest as Fact;
+/** A reading that says the same of our things and keeps no words of the note. */
+function withoutWords({ reading, gaps }: NoteRead): NoteRead {
+  const { facts, acts, asks, plans, unclear } = reading;
+  return {
+    reading: {
+      facts: facts.map(bare),
+      acts: acts.map((act) => (act.kind === 'close' ? { kind: 'close' } : act)),
+      asks,
+      plans: plans.map((plan) => ({ ...plan, fact: bare(plan.fact) })),
+      unclear,
+    },
+    gaps: gaps.map(({ words: _words, draft: gapDraft, ...gap }) =>
+      gapDraft === undefined ? gap : { ...gap, draft: { ...gapDraft, entry: bare(gapDraft.entry) } },
+    ),
+    why: [],
+  };
+}
+
+/** An entry without a person's name and without its reason. */
+function bare<T extends object>(entry: T): T {
+  return Object.fromEntries(
+    Object.entries(entry).filter(([slot]) => slot !== 'by' && slot !== 'reason'),
+  ) as T;
 }
 
 /** Names of the practice's own people, places and things, in lower case, word by word. */

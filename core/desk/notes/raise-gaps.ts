@@ -9,20 +9,29 @@ import type { Purpose } from '../question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 import { type Filled, fillGap } from './fill-gap.ts';
 
-/**
- * What a note left open: completed from the record where that leaves no doubt, else asked back with numbered choices.
- * A doubt that points at danger counts from now, whatever the answer will be.
- */
-export function raiseGaps(session: Session, speaker: Speaker, gaps: readonly Gap[]): readonly Filled[] {
+/** What a note left open: what the record completes without doubt, and what has to be asked. */
+export interface Gaps {
+  readonly filled: readonly Filled[];
+  readonly open: readonly Gap[];
+}
+
+/** Completes what the record leaves no doubt of. A doubt that points at danger counts from now, whatever the answer. */
+export function fillGaps(session: Session, speaker: Speaker, gaps: readonly Gap[]): Gaps {
   const sites = sitesOfChatRoom(session.practice, speaker.room).map((site) => site.id);
   const filled: Filled[] = [];
+  const open: Gap[] = [];
   for (const gap of gaps) {
     doubt(session, speaker, gap);
     const known = fillGap(gap, viewOf(session), sites);
-    if (known !== null) filled.push(known);
-    else ask(session, speaker, gap);
+    if (known === null) open.push(gap);
+    else filled.push(known);
   }
-  return filled;
+  return { filled, open };
+}
+
+/** Asks back what is open, with numbered choices; what was warned of has been said before. */
+export function askGaps(session: Session, speaker: Speaker, open: readonly Gap[]): void {
+  for (const gap of open) ask(session, speaker, gap);
 }
 
 function doubt(session: Session, speaker: Speaker, gap: Gap): void {

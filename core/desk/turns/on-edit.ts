@@ -1,7 +1,7 @@
 import { correct } from '../corrections/correct.ts';
 import type { Input } from '../input.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
-import { raiseGaps } from '../notes/raise-gaps.ts';
+import { askGaps, fillGaps } from '../notes/raise-gaps.ts';
 import type { Session, Speaker } from '../session.ts';
 import { answerAsks } from './on-note.ts';
 
@@ -10,17 +10,21 @@ export function onEdit(session: Session, input: Extract<Input, { sort: 'edit' }>
   const { draft, notes } = session;
   const note = notes.get(input.edits);
   if (note === null || note.from !== input.from) return;
-  const read = session.read(input.text, { at: note.noted, from: note.from, room: note.room });
+  const asTyped = session.read(input.text, { at: note.noted, from: note.from, room: note.room });
+  const { read, message } = guardPrivacy(session.practice, note.noted, input.text, asTyped);
   draft.reading = read.reading;
   closeQuestionsOf(session, note.id);
   const speaker: Speaker = { from: note.from, room: note.room, noted: note.noted, note: note.id };
-  const facts = guardPrivacy(session, speaker, input.text, read.reading.facts);
-  const filled = raiseGaps(session, speaker, read.gaps);
-  const meant = [...facts, ...filled.map((one) => one.entry)];
+  const { filled, open } = fillGaps(session, speaker, read.gaps);
+  const meant = [...read.reading.facts, ...filled.map((one) => one.entry)];
   if (meant.length > 0 || session.timeline.ofTurn(note.turn).length > 0) {
     correct(session, speaker, note, meant, 'edited');
   }
+  askGaps(session, speaker, open);
   if (!note.asked) answerAsks(session, speaker, read);
+  if (message !== null) {
+    draft.post(note.room, { about: 'privacy', message, replyTo: note.id, mentions: [note.from] });
+  }
 }
 
 /** What was asked about the note as it stood is no longer the question. */

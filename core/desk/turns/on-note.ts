@@ -1,6 +1,5 @@
 import { answer } from '../../answers/answer.ts';
 import type { NoteRead } from '../../language/read.ts';
-import type { Fact } from '../../reading/fact.ts';
 import { MINUTE } from '../../time/instant.ts';
 import { carryOut } from '../acts/carry-out.ts';
 import { explain } from '../acts/why.ts';
@@ -8,7 +7,7 @@ import { followUp } from '../after/follow-up.ts';
 import type { NoteInput, Target } from '../input.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
-import { raiseGaps } from '../notes/raise-gaps.ts';
+import { askGaps, fillGaps } from '../notes/raise-gaps.ts';
 import { answerQuestion, questionAnsweredBy } from '../questions/answer-question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
@@ -17,17 +16,18 @@ const STALE_ASK_MS = 10 * MINUTE;
 
 /** One note: what it answers, what it corrects, what it tells, what it asks; warnings come first. */
 export function onNote(session: Session, input: NoteInput): void {
-  const { draft } = session;
+  const { draft, practice } = session;
   const speaker: Speaker = { from: input.from, room: input.room, noted: input.at, note: input.id };
-  const read = session.read(input.text, { at: input.at, from: input.from, room: input.room });
+  const asTyped = session.read(input.text, { at: input.at, from: input.from, room: input.room });
+  const { read, message } = guardPrivacy(practice, input.at, input.text, asTyped);
   draft.reading = read.reading;
   session.notes.explain(input.id, read.why);
   const waiting = questionAnsweredBy(session, input, read);
-  if (waiting !== null) {
-    answerQuestion(session, speaker, waiting.question, waiting.value);
-    if (waiting.wholeNote) return;
+  if (waiting !== null) answerQuestion(session, speaker, waiting.question, waiting.value);
+  if (waiting?.wholeNote !== true) takeNote(session, speaker, input, read, waiting !== null);
+  if (message !== null) {
+    draft.post(speaker.room, { about: 'privacy', message, replyTo: speaker.note, mentions: [speaker.from] });
   }
-  takeNote(session, speaker, input, read, waiting !== null);
 }
 
 /** The parts of a note in the order in which a person wants to hear of them. */
@@ -38,28 +38,15 @@ function takeNote(
   read: NoteRead,
   answered: boolean,
 ): void {
-  const facts = guardPrivacy(session, speaker, input.text, read.reading.facts);
   const acts = answered ? read.reading.acts.filter(isNoAnswer) : read.reading.acts;
   carryOut(session, speaker, acts, input);
-  tell(session, speaker, facts, read);
+  const { filled, open } = fillGaps(session, speaker, read.gaps);
+  const facts = [...read.reading.facts, ...filled.map((one) => one.entry)];
+  const entered = enterFacts(session, speaker, facts, session.draft.number);
+  const filledIn = filled.map((one) => one.filledIn);
+  if (entered.length > 0) followUp(session, speaker, entered, filledIn);
+  askGaps(session, speaker, open);
   if (session.now - input.at <= STALE_ASK_MS) answerAsks(session, speaker, read, input.replyTo);
-}
-
-function tell(session: Session, speaker: Speaker, facts: readonly Fact[], read: NoteRead): void {
-  const filledIn = raiseGaps(session, speaker, read.gaps);
-  const entered = enterFacts(
-    session,
-    speaker,
-    [...facts, ...filledIn.map((one) => one.entry)],
-    session.draft.number,
-  );
-  if (entered.length > 0)
-    followUp(
-      session,
-      speaker,
-      entered,
-      filledIn.map((one) => one.filledIn),
-    );
 }
 
 /** Answers every ask of a note, each in a post of its own, in reply to it. */
