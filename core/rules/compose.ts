@@ -18,6 +18,8 @@ export interface Composed {
 
 /** These keep what they are about whoever is named in them: an escalation is of a reminder. */
 const KEEPS_ABOUT = new Set<About>(['incident', 'look-back', 'warning', 'spore-test', 'question']);
+/** Lists of their own: they follow one another whole. */
+const DAY_POSTS = new Set<About>(['brief', 'close-out', 'question']);
 /** Here the lead is named from the first. */
 const NAMES_LEAD = new Set<About>(['incident', 'look-back', 'warning']);
 
@@ -35,7 +37,7 @@ export function composePost(matters: readonly Matter[], stage: Stage, view: View
     about: stage === 'lead' && !KEEPS_ABOUT.has(own) ? 'escalation' : own,
     message: [
       ...(named ? leadWords(view.practice, stage, mentions) : []),
-      ...gathered(told.map(({ line }) => line)),
+      ...(DAY_POSTS.has(own) ? told.flatMap(({ line }) => line) : gathered(told.map(({ line }) => line))),
       ...lateWords(told, stage, view),
       ...choices(told),
       ...howToAnswer(told),

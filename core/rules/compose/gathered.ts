@@ -2,7 +2,7 @@ import type { Block, Line, Message } from '../../answers/message.ts';
 
 /**
  * Several matters in one message: their own lines under one another, then what each adds to its line, said once where
- * several add the same. Messages of more than one line of their own (briefs) follow one another whole.
+ * several add the same. Where one has more than one line of its own, they follow one another whole.
  */
 export function gathered(messages: readonly Message[]): Message {
   const [only] = messages;

@@ -13,8 +13,8 @@ import type { CloseOut } from './close-out.ts';
 /** The close-out as it is posted: what to do before going home, what touches a patient first. */
 export function closeOutMessage(view: View, { site, tips, notWiped, notCovered, loads }: CloseOut): Message {
   const name = siteOf(view.practice, site)?.name ?? site;
-  const off = tips.filter(({ state }) => state !== 'fitted').map(({ id }) => id);
-  const on = tips.filter(({ state }) => state === 'fitted');
+  const off = tips.filter(({ scanner }) => scanner === null).map(({ id }) => id);
+  const on = tips.filter(({ scanner }) => scanner !== null);
   const points: Line[] = [];
   if (notWiped.length > 0) points.push([{ strong: 'Wipe down' }, ` ${namesOf(view, notWiped)}`]);
   if (off.length > 0) points.push([{ strong: 'Send' }, ` ${tipRanges(off)}: used and not sent`]);
