@@ -77,7 +77,7 @@ function takeOff({ practice, state }: View, load: LoadState): string {
 function stillUnder(state: State, load: LoadState): string[] {
   return load.tips.filter((id) => {
     const tip = state.tips.get(id);
-    return tip !== undefined && tip.load === load.key && tip.sterile === null && tip.retired === null;
+    return tip !== undefined && tip.load === load.key && tip.retired === null;
   });
 }
 

@@ -1,6 +1,6 @@
 import type { Item } from '../../reading/slots.ts';
 import type { LoadState, Mark, State, TipFitting, TipUse } from '../../record/state.ts';
-import type { Instant } from '../../time/instant.ts';
+import { DAY, type Instant } from '../../time/instant.ts';
 
 /** A scan, or a fitting with no scan noted after it, that a tip's bad load concerns. Never who the patient was. */
 export interface Concerned {
@@ -25,16 +25,15 @@ interface Window {
  * Every scan concerned when these loads prove bad, newest first: after a load's end and before the tip's next load
  * that passed and still stands; those of earlier good loads are not. Tips that left a load while it ran count too:
  * they were in it. Looks only at these tips' own lists, so the size of the record does not matter.
- * @param loads keys; each is also no good load for another one of them. Unknown keys are passed over.
+ * @param loads keys. Unknown ones are passed over.
  */
 export function lookBack(state: State, loads: readonly string[]): readonly Concerned[] {
-  const bad = new Set(loads);
   const found = new Map<string, Concerned>();
-  for (const key of bad) {
+  for (const key of new Set(loads)) {
     const load = state.loads.get(key);
     if (load === undefined) continue;
     for (const tip of load.tips) {
-      const window = windowOf(state, tip, load, bad);
+      const window = windowOf(state, tip, load);
       for (const each of within(state, tip, window, key)) {
         // Later of two bad loads first: the scan stood under that one.
         const id = `${each.what} ${each.mark.entry} ${tip}`;
@@ -52,18 +51,24 @@ export function lookBack(state: State, loads: readonly string[]): readonly Conce
  */
 export function lookBackTip(state: State, tip: string): readonly Concerned[] {
   const loads = state.history.tipLoads.get(tip) ?? [];
-  const good = loads.filter((key) => isGood(state, tip, key));
-  const last = good.at(-1) ?? null;
+  const last = loads.findLast((key) => isGood(state, tip, key)) ?? null;
   const from = last === null ? Number.NEGATIVE_INFINITY : endOf(state, last);
   return [...within(state, tip, { from, until: null }, last)].sort(newestFirst);
 }
 
-function windowOf(state: State, tip: string, load: LoadState, bad: ReadonlySet<string>): Window {
+function windowOf(state: State, tip: string, load: LoadState): Window {
   const from = endOf(state, load.key);
-  const later = (state.history.tipLoads.get(tip) ?? []).filter((key) => {
-    return !bad.has(key) && isGood(state, tip, key) && passedAt(state, key) > from;
-  });
-  return { from, until: later.length === 0 ? null : Math.min(...later.map((key) => passedAt(state, key))) };
+  const loads = state.history.tipLoads.get(tip) ?? [];
+  let until: Instant | null = null;
+  // In the order it was put in: only one that went in while the first good one ran could end before it.
+  for (let at = loads.lastIndexOf(load.key) + 1; at < loads.length; at += 1) {
+    const key = loads[at] ?? '';
+    if (until !== null && (state.loads.get(key)?.started?.at ?? 0) >= until) break;
+    if (!isGood(state, tip, key)) continue;
+    const passed = passedAt(state, key);
+    if (passed > from && (until === null || passed < until)) until = passed;
+  }
+  return { from, until };
 }
 
 /** Passed, or released by someone who may, and neither wet, doubted nor recalled since. */
@@ -96,9 +101,17 @@ function* within(state: State, tip: string, window: Window, load: string | null)
 
 /** Those that may have happened in the window: a stretch of which any part falls inside counts. */
 function inside<T extends TipUse | TipFitting>(list: readonly T[], { from, until }: Window): readonly T[] {
-  const first = firstAtOrAfter(list, from);
-  return list.slice(first).filter(({ mark }) => until === null || mark.earliest < until);
+  const found: T[] = [];
+  for (let at = firstAtOrAfter(list, from); at < list.length; at += 1) {
+    const each = list[at];
+    if (each === undefined || (until !== null && each.mark.at >= until + LONGEST_STRETCH)) break;
+    if (until === null || each.mark.earliest < until) found.push(each);
+  }
+  return found;
 }
+
+/** Nobody who notes a scan says of it less than "last month": what ended this long after began after, too (assumed). */
+const LONGEST_STRETCH = 62 * DAY;
 
 /** Lists are in the order of the fold, so of `at`: halving finds the place. */
 function firstAtOrAfter(list: readonly { readonly mark: Mark }[], from: Instant): number {

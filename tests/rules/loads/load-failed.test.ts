@@ -76,6 +76,8 @@ describe('a load that failed', () => {
     });
     scan(given, '2026-11-23 12:00', '2');
     const [warning] = heard(given, '2026-11-23 12:30', failed);
+    // Tip 2 is sterile by load 119: only tip 5 still needs one.
+    expect(warning?.split('\n')[2]).toBe('Tip 5 is not sterile: through another load before use.');
     expect(warning?.split('\n').filter((line) => line.startsWith('•'))).toEqual([
       '• 10:15, blue scanner, Surgery 2, Quay Street: tip 2 (Tom)',
     ]);

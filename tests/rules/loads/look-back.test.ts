@@ -74,6 +74,30 @@ describe('the scans concerned by a bad load', () => {
     expect(seen(given, ['118'])).toEqual(['scan 11:20 tip 2 under 118', 'scan 09:50 tip 2 under 118']);
   });
 
+  it('given the tip’s next load came out wet, then the scans after it are concerned too', () => {
+    const given = counted();
+    load(given, '118', ['2'], '2026-11-23 08:40', '2026-11-23 09:40', 'passed');
+    given.note('2026-11-23 10:30', { kind: 'load-started', load: '119', tips: ['2'], autoclave: 'small' });
+    given.note('2026-11-23 11:00', { kind: 'load-finished', load: '119', outcome: 'passed', dry: false });
+    used(given, '2026-11-23 11:15', '2');
+    expect(seen(given, ['118'])).toEqual(['scan 11:15 tip 2 under 118']);
+  });
+
+  it('given it was noted in another load that passed while this one ran, then that one does not end it', () => {
+    const given = counted();
+    given.note('2026-11-23 08:40', { kind: 'load-started', load: '118', tips: ['2'], autoclave: 'small' });
+    given.note('2026-11-23 08:50', { kind: 'load-started', load: '7', tips: ['2'], autoclave: 'big' });
+    given.note('2026-11-23 09:30', { kind: 'load-finished', load: '7', outcome: 'passed', autoclave: 'big' });
+    given.note('2026-11-23 09:40', {
+      kind: 'load-finished',
+      load: '118',
+      outcome: 'failed',
+      autoclave: 'small',
+    });
+    used(given, '2026-11-23 10:15', '2');
+    expect(seen(given, ['118'])).toEqual(['scan 10:15 tip 2 under 118']);
+  });
+
   it('given other tips, then only those of the load', () => {
     const given = counted();
     load(given, '118', ['2'], '2026-11-23 08:40', '2026-11-23 09:40', 'passed');

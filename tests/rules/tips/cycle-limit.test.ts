@@ -147,4 +147,12 @@ describe('what the record cannot take', () => {
       'load\nTip 2: out before load 118 (the small autoclave) had its result. A pass will not count for it. It needs another load.',
     ]);
   });
+
+  it('given a tip in an open load is fitted, then the warning says that the load has no result, and nothing says it twice', () => {
+    const given = counted();
+    given.note('2026-11-23 09:10', { kind: 'load-started', load: '118', tips: ['2'], autoclave: 'small' });
+    const said = heard(given, '2026-11-23 09:30', { kind: 'fitted', tip: '2', scanner: 'A' });
+    expect(said.map((post) => post.split('\n')[0])).toEqual(['warning', 'question']);
+    expect(said[0]).toContain('load 118 (the small autoclave) has no result yet');
+  });
 });
