@@ -79,6 +79,14 @@ describe('on a Monday morning the request waits while the room settles', () => {
     ]);
   });
 
+  it('not for a scanner that is on its way', () => {
+    const given = calibrated();
+    read(given, '08:40', 15);
+    read(given, '09:40', 19);
+    given.note(`${MON} 09:45`, { kind: 'departed', items: ['scanner:A'], site: 'north' });
+    expect(play(given, `${MON} 09:45`, `${MON} 10:30`)).toEqual(['mon 10:30 !quay settle first scanner:B']);
+  });
+
   it('not by one reading that two people noted in the same minute', () => {
     const given = calibrated();
     read(given, '08:40', 19);

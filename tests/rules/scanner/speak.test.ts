@@ -160,6 +160,19 @@ describe('a scan on a scanner that is not ready: a caution', () => {
     ]);
   });
 
+  it('a scanner that is being scanned with is not offered, and what is warned of is not said again', () => {
+    const given = thisWeek();
+    given.note(`${WED} 09:50`, { kind: 'scan-started', scanner: 'B' });
+    given.note(`${WED} 09:55`, { kind: 'scan-finished', scanner: 'A' });
+    given.note(`${WED} 10:00`, { kind: 'held', items: ['scanner:A'] });
+    const posts = said(given, `${WED} 10:20`, { kind: 'scan-started', scanner: 'A' });
+    expect(posts.find(([head]) => head === 'caution scanner:A')).toEqual([
+      'caution scanner:A',
+      'Blue scanner is not ready: held since 10:00 by Rosa.',
+      'No other scanner is ready.',
+    ]);
+  });
+
   it('ready elsewhere is said where none is here', () => {
     const given = thisWeek();
     given.note(`${WED} 10:00`, { kind: 'moved', items: ['scanner:A'], site: 'north' }, NORTH);
@@ -245,6 +258,18 @@ describe('a failed calibration', () => {
     given.note(`${WED} 10:10`, passed('B'));
     const [post] = said(given, `${WED} 10:30`, { kind: 'calibrated', scanner: 'B', outcome: 'failed' });
     expect(post?.[1]).toBe('Red scanner is not ready: calibration failed. Try this:');
+  });
+
+  it('told late, of a time before a pass: that pass stands', () => {
+    const given = thisWeek();
+    given.note(`${WED} 10:10`, passed('A'));
+    const failed = { kind: 'calibrated', scanner: 'A', outcome: 'failed' } as const;
+    const turn = given.note(`${WED} 10:00`, failed, { noted: `${WED} 10:20` });
+    const view = given.view(`${WED} 10:20`);
+    const posts = given.timeline.ofTurn(turn).flatMap((entry) => calibrationReply(entry, view));
+    expect(posts.map(({ message }) => words(message))).toEqual([
+      ['Blue scanner passed again 10:10: it is not due for that failure.'],
+    ]);
   });
 
   it('a pass gets no reply', () => {

@@ -270,7 +270,10 @@ describe('never calibrated', () => {
   });
 
   it('begun on a Wednesday evening: on Thursday', () => {
-    const posts = play(new Given(FERNGATE), '2026-11-25 18:00', '2026-11-26 10:30');
+    const given = new Given(FERNGATE);
+    const [matter] = calibrationRule(given.view('2026-11-25 18:00'));
+    expect(matter?.stages).toEqual([{ stage: 'first', at: given.at('2026-11-26 10:30') }]);
+    const posts = play(given, '2026-11-25 18:00', '2026-11-26 10:30');
     expect(posts.filter((post) => post.includes('!quay'))).toEqual([
       'thu 10:30 !quay calibration first scanner:A scanner:B',
     ]);
