@@ -59,7 +59,7 @@ function carried(result: Result): number {
   let more = 0;
   for (const said of Object.values(result.made[0]?.said ?? {})) {
     if (typeof said !== 'string') continue;
-    if (said.endsWith('just before')) more = Math.max(more, 1.4);
+    if (said.endsWith('just before')) more = Math.max(more, 1.5);
     else if (said === 'the only scanner') more = Math.max(more, 0.5);
   }
   return more;

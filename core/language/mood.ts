@@ -8,6 +8,8 @@ const WEAK_REQUEST =
 function formsAt(part: Part | undefined): string {
   if (part === undefined) return '';
   const verbs = part.senses.filter((s) => s.sort === 'verb');
+  // A noun that could be a verb too ("autoclave") says nothing of mood.
+  if (part.senses.some((s) => s.sort === 'noun' || s.sort === 'name') && verbs.every((s) => s.form === 'b' || s.form === 's')) return '';
   return [...new Set(verbs.map((s) => s.form))].join('');
 }
 
@@ -71,9 +73,13 @@ export function moodOf(c: Clause, verb: number, future: boolean): Mood {
   const cues = cuesOf(c, pivot);
   const forms = formsAt(c.parts[pivot]);
   const after = pivot > 0 && c.parts[pivot - 1]?.text === 'after' && forms.includes('g');
-  const past = forms === '' || after || forms.includes('d') || forms.includes('n') || didBefore(c, pivot);
+  const base = forms.includes('b') && (/^(to|i|we|and)$/.test(c.parts[pivot - 1]?.text ?? '') || cues.intend) && !forms.includes('d');
+  const already = forms.includes('b') && c.word(/^already$/) >= 0;
+  const begins = hasTag(c.parts[pivot], 'start') && /^(i|we)$/.test(c.parts[pivot - 1]?.text ?? '');
+  const finished = hasTag(c.parts[pivot], 'finish') && /^(is|'s|are)$/.test(c.parts[pivot - 1]?.text ?? '');
+  const past = already || begins || finished || forms === '' || after || forms.includes('d') || (forms.includes('n') && !base) || didBefore(c, pivot);
   if (cues.doubt) return 'doubted';
-  if (cues.neg || cues.urge || cues.oblige || requests(c)) return 'void';
+  if (cues.neg || cues.urge || cues.oblige || requests(c) || c.has('habit')) return 'void';
   if (cues.intend && !(past && !after && forms !== '' && !forms.includes('b') && !/^(be|get|have)$/.test(c.parts[pivot - 1]?.text ?? ''))) return 'planned';
   if (past) return future ? 'planned' : 'stated';
   if (forms.includes('s')) return 'stated';
@@ -94,21 +100,16 @@ export function opensQuestion(parts: readonly Part[]): boolean {
   const first = parts[at];
   if (first === undefined || first.entity !== undefined) return false;
   if (hasTag(first, 'wh') || hasTag(first, 'anyq')) return true;
-  if (
-    /^(is|are|was|were|has|have|had|did|do|does|can|could|should|will|would|can i|could i|can we|should i|do i|do we|shall i|should we|may i|isn't|aren't|hasn't|haven't|didn't|doesn't|wasn't|can you tell me|did you|have we|have i)$/.test(
-      first.text,
-    )
-  ) {
-    const next = parts[at + 1];
-    return (
-      next !== undefined &&
-      (next.entity !== undefined ||
-        !next.senses.some((s) => s.sort === 'verb' && s.form === 'd') ||
-        /^(we|i|the|anyone|it)$/.test(next.text))
-    );
+  const next = parts[at + 1];
+  if (next === undefined) return false;
+  if (/^(is|are|was|were|has|have|had|can|could|should|will|would|may|shall|isn't|aren't|hasn't|haven't|wasn't|did|do|does|didn't|doesn't|don't)$/.test(first.text)) {
+    if (next.entity !== undefined) return next.entity.is !== 'time' || first.text !== 'was';
+    return SUBJECTS.test(next.text) || (!/^(have|had|do|did|don't)$/.test(first.text) && /^(the|that|this|my|our|your|those|these|all|both|every|'s)$/.test(next.text)) || (next.unknown && !/^(have|had|will)$/.test(first.text));
   }
-  return false;
+  return /^(can i|could i|can we|should i|do i|do we|shall i|should we|may i|can you tell me|did you|have we|have i)$/.test(first.text);
 }
+
+const SUBJECTS = /^(we|i|you|u|anyone|anybody|any1|it|they|there|any|he|she|someone|somebody|everyone|us|something|anything|scanner|tip|tips|ye|ya|it possible|either|everything|the scanner)$/;
 
 const OPENERS =
   /^(hi|hello|hey|hiya|morning|so|um|umm|er|erm|uh|sorry|ok|okay|please|pls|and|but|also|guys|all|team|girls|ladies|quick question|oh|right|well|then|just|actually|hi all|morning all|folks|everyone|q|question|excuse me|to ask again|asking again|now|remind me again|again|yo|alright|lads|anyway|btw|hi team|hi guys|hi everyone|good morning|afternoon|thanks|quick one|random q|out of interest|before i start|before i forget|silly question|dumb question|stupid question|eh|aye|ah|hmm)$/;

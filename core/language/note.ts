@@ -11,6 +11,7 @@ import { byOf, hasOwnSubject } from './people.ts';
 import type { NoteRead } from './read.ts';
 import { reasonAfter, reasonBefore } from './reasons.ts';
 import { type Sentence, sentencesOf } from './segments.ts';
+import type { TimeSpan } from './times/time-span.ts';
 import { liesAhead, whenOf } from './when.ts';
 
 type Shared = Omit<NoteScope, 'memory' | 'headTime'>;
@@ -89,7 +90,7 @@ function readStatements(sentences: readonly Sentence[], scope: NoteScope, out: O
     const own = cut > 0 ? draft.parts.slice(0, cut) : draft.parts;
     const found = clauseFrom(own, pending, drafts, i, previous, scope);
     if (found === null) {
-      pending = sortOf(own) === 'entities' && i + 1 < drafts.length ? [...pending, ...own] : [];
+      pending = waits(own) && i + 1 < drafts.length ? [...pending, ...(pending.length > 0 ? [JOINT] : []), ...own] : [];
       remember(own, scope.memory);
     } else {
       pending = [];
@@ -97,6 +98,7 @@ function readStatements(sentences: readonly Sentence[], scope: NoteScope, out: O
       i += emit(found.read, drafts, i, scope, out);
       previous = found.read;
       remember(found.read.clause.parts, scope.memory);
+      rememberFacts(found.read, scope.memory);
     }
     if (cut > 0) return;
   }
@@ -122,7 +124,7 @@ function clauseFrom(own: readonly Part[], pending: readonly Part[], drafts: read
   let taken = 0;
   for (let next = drafts[at + 1]; next !== undefined; next = drafts[at + 1 + taken]) {
     if (next.sort !== 'entities' || next.quoted || next.sentence !== draft.sentence || supposition(next.parts) >= 0) break;
-    if (interpret(next.parts, { ...scope, memory: { ...scope.memory } }) !== null && read !== null) break;
+    if (interpret(next.parts, scope) !== null) break;
     const longer: readonly Part[] = [...parts, JOINT, ...next.parts];
     const both = interpret(longer, scope);
     if (both === null || !takesIn(both, parts.length + 1)) break;
@@ -133,6 +135,12 @@ function clauseFrom(own: readonly Part[], pending: readonly Part[], drafts: read
   }
   if (read === null) read = readAhead(own, drafts[at + 1], draft, scope);
   return read === null ? null : { read, taken };
+}
+
+/** True where a draft only names things: what is said of them comes after. */
+function waits(parts: readonly Part[]): boolean {
+  const sort = sortOf(parts);
+  return sort === 'entities' || (sort === 'act' && !parts.some((p) => hasSort(p, 'verb') && !hasSort(p, 'noun') && !hasSort(p, 'glue')));
 }
 
 /** A mark that keeps what stands on both sides apart. */
@@ -182,6 +190,11 @@ function supposition(parts: readonly Part[]): number {
     : at;
 }
 
+/** "Arvo all,": a part of the day that greets. */
+function isGreeting(parts: readonly Part[], span: TimeSpan): boolean {
+  return span.part !== undefined && span.days.length === 0 && span.clocks.length === 0 && span.to - span.from === 1 && parts.some((p) => p.entity === undefined && !p.mark);
+}
+
 /** Segments that say nothing by themselves are joined to the clause they belong to. */
 function merged(drafts: readonly Draft[], scope: NoteScope, out: Output): Draft[] {
   const list: Draft[] = [];
@@ -190,7 +203,7 @@ function merged(drafts: readonly Draft[], scope: NoteScope, out: Output): Draft[
     if (draft.sort === 'time') {
       const span = draft.parts.find((p) => p.entity?.is === 'time')?.entity;
       if (last === undefined && span?.is === 'time') {
-        if (out.empty && list.length === 0) scope.headTime = span.span;
+        if (out.empty && list.length === 0 && !isGreeting(draft.parts, span.span)) scope.headTime = span.span;
         continue;
       }
     }
@@ -230,6 +243,7 @@ function takesResult(parts: readonly Part[]): boolean {
 function joinsTo(last: Draft, draft: Draft): boolean {
   if (draft.sort === 'time') return true;
   if (draft.sort === 'outcome' && isOutcomeOnly(draft.parts)) return takesResult(last.parts);
+  if (last.parts.some((p) => hasTag(p, 'magnifier') || hasTag(p, 'inspection') || (hasTag(p, 'check') && p.entity === undefined)) && isVerdict(draft.parts)) return true;
   const load =
     last.parts.some((p) => p.entity?.is === 'load' || p.entity?.is === 'cycle') ||
     (last.parts.some((p) => p.entity?.is === 'tips' && p.entity.unknown.length > 0) &&
@@ -244,6 +258,13 @@ function joinsTo(last: Draft, draft: Draft): boolean {
   if (draft.sort === 'talk' && draft.parts.some((p) => hasTag(p, 'samept'))) return true;
   if (last.sort === 'entities' && draft.sort === 'outcome' && last.sentence === draft.sentence) return true;
   return false;
+}
+
+/** "It's not clean", "both spotless", "bit of gunk on it still": what an inspection showed. */
+function isVerdict(parts: readonly Part[]): boolean {
+  const words = parts.filter((p) => !p.mark);
+  if (words.length > 8 || words.some((p) => p.entity !== undefined && p.entity.is !== 'time')) return false;
+  return words.some((p) => hasTag(p, 'clean') || hasTag(p, 'debris') || hasTag(p, 'pass') || hasTag(p, 'fail')) && words.every((p) => hasSort(p, 'glue') || hasSort(p, 'mood') || ['clean', 'debris', 'pass', 'fail', 'be', 'have', 'see', 'do'].some((tag) => hasTag(p, tag)));
 }
 
 /** What belongs to a load's result: figures, indicator, dry or wet packs. */
@@ -272,7 +293,7 @@ function emit(
   out: Output,
 ): number {
   const { clause, result } = found;
-  const ahead = liesAhead(clause);
+  const ahead = liesAhead(clause, result.verb);
   const verb = Math.max(result.verb, 0);
   let mood = moodOf(clause, verb, ahead);
   if (result.anyMood && (mood === 'void' || mood === 'planned')) mood = 'stated';
@@ -297,13 +318,18 @@ function emit(
       ? scope.memory.by
       : null;
   scope.memory.by = by?.name ?? inherited;
-  if (scope.memory.by !== null && mood === 'stated' && first?.entry.kind !== 'shown')
-    more.by = scope.memory.by;
+  if (scope.memory.by !== null) more.by = scope.memory.by;
   if (clause.has('samept')) more.samePatient = true;
   out.clause(found, mood === 'planned', more, (site) =>
     whenOf(clause, site, mood === 'planned' ? 'forward' : 'back'),
   );
   return taken;
+}
+
+/** A scanner or tip that was filled in is spoken of as well. */
+function rememberFacts(read: Interpretation, memory: Memory): void {
+  const ids = read.result.made.flatMap(({ entry }) => (typeof entry.scanner === 'string' ? [entry.scanner] : []));
+  if (ids.length > 0) memory.scanners = [...new Set(ids)];
 }
 
 /** Keeps what the clause spoke of, for those after it that leave it out. */

@@ -16,14 +16,36 @@ export function blockedTokens(scan: Scan): boolean[] {
   const blocked = scan.tokens.map(() => false);
   let at = 0;
   while (at < scan.tokens.length) {
-    const match = scan.table.longest(scan.texts, at);
+    const match = ordinalTail(scan, at) ? null : scan.table.longest(scan.texts, at);
     const found = anchoredAt(scan, at, match) ?? strangeRoom(scan, at) ?? unitTemperature(scan, at);
-    const named = match?.senses.some((s) => s.sort === 'name' && s.tag !== 'steri') ? match.to : at;
+    const named = match !== null && holdsItsWords(scan, match, at) ? match.to : at;
     const to = found !== null && found.to >= named ? found.to : named;
     for (let i = at; i < to; i++) blocked[i] = true;
     at = Math.max(to, at + 1);
   }
   return blocked;
+}
+
+/** Names, and verbs that end in a preposition ("looked at 4"), are no times. */
+function holdsItsWords(scan: Scan, match: Match, at: number): boolean {
+  if (match.senses.some((s) => s.sort === 'name' && s.tag !== 'steri')) return true;
+  return match.to - at > 1 && match.senses.some((s) => s.sort === 'verb') && /^(at|in|on|by|for)$/.test(textAt(scan, match.to - 1));
+}
+
+/** The letters of "2nd" are no room's name. */
+function ordinalTail(scan: Scan, at: number): boolean {
+  return /^(st|nd|rd|th)$/.test(textAt(scan, at)) && scan.tokens[at]?.spaced === false && scan.tokens[at - 1]?.kind === 'number';
+}
+
+const TO: Sense = { sort: 'glue', tag: 'glue', form: '', ref: '' };
+
+/** "Ok 2 use", "moved lefty 2 op 2": a figure typed for "to". */
+function isTo(scan: Scan, at: number): boolean {
+  if (textAt(scan, at) !== '2' || scan.tokens[at - 1]?.kind !== 'word' || scan.tokens[at + 1]?.kind !== 'word') return false;
+  if (/^(tip|tips|room|surgery|op|surg|and|load|number|no|t|the|s|scanner|at|by|n)$/.test(textAt(scan, at - 1))) return false;
+  const next = scan.table.longest(scan.texts, at + 1);
+  if (next === null) return false;
+  return /^(use|go|be|do|get|calibrate|clean|wipe|send)$/.test(textAt(scan, at + 1)) || next.senses.some((s) => s.tag === 'room' || s.tag === 'site');
 }
 
 function unitTemperature(scan: Scan, at: number): Found | null {
@@ -59,7 +81,8 @@ export function partsOf(scan: Scan, times: readonly TimeSpan[]): Part[] {
 }
 
 function partAt(scan: Scan, at: number, time: TimeSpan | undefined): Part {
-  const match = scan.table.longest(scan.texts, at);
+  if (isTo(scan, at)) return { ...plainPart(scan, at, at + 1, [TO]), text: 'to' };
+  const match = ordinalTail(scan, at) ? null : scan.table.longest(scan.texts, at);
   const anchored = anchoredAt(scan, at, match);
   const barrier = time !== undefined && time.from > at ? time.from : Number.POSITIVE_INFINITY;
   if (anchored !== null && anchored.to <= barrier) return entityPart(scan, at, anchored);

@@ -37,8 +37,8 @@ export function whenOf(c: Clause, site: string | null, direction: 'back' | 'forw
   };
 }
 
-/** True where the clause's time can only lie ahead: "tomorrow", "in 20 minutes", "later". */
-export function liesAhead(c: Clause): boolean {
+/** True where the clause's time can only lie ahead: "tomorrow", "in 20 minutes", "later"; of what is being done, any time to come. */
+export function liesAhead(c: Clause, verb: number): boolean {
   const own = timeOf(c);
   if (own === null) return false;
   const { span } = own;
@@ -50,5 +50,7 @@ export function liesAhead(c: Clause): boolean {
     if (first.sort === 'weekday' && first.which === 'next') return true;
     if ((first.sort === 'week' || first.sort === 'month') && first.offset > 0) return true;
   }
-  return false;
+  const part = c.parts[verb];
+  const doing = part?.senses.some((s) => s.form === 'g') === true && !part.senses.some((s) => s.form === 'd');
+  return doing && (span.clocks.length > 0 || span.days.length > 0);
 }

@@ -9,13 +9,13 @@ const YES =
 const NO =
   /^(no|nope|nah|no it (hasn't|didn't|isn't|wasn't|hasnt|didnt|isnt|wasnt)|naw|n|no thanks|no thank you|not yet|not really|no ta|no not yet|nay|nope not yet|negative|it (hasn't|didn't|isn't|wasn't|hasnt|didnt)|no (they|we|i) (haven't|didn't|aren't|weren't|havent|didnt)|no way|👎|neither|none|no chance|nah mate|no sorry|sorry no|wrong|no don't|no leave it)$/;
 const DONE =
-  /^(done|all done|done it|did it|that's done|thats done|done that|sorted|all sorted|done now|just done|it's done|its done|both done|finished|completed|have done|i've done it|ive done it|done and dusted|that's sorted|thats sorted|dun|done done|job done|did that|done thanks|done sorry|already done|done already|yes done|yep done|yeah done|did it already|just did it|just done it|done ta|took care of it|taken care of|ticked off|✅|✔|☑|all finished|been done|it's been done|that's been done|it is done|done both|all complete|complete|sorted it|sorted now|done for today|just did|i did it|we did it|doneski|done ya|all good done|sorted thanks|done this|that one's done|that is done)$/;
+  /^(done|is done|done so it is|all done|done it|did it|that's done|thats done|done that|sorted|all sorted|done now|just done|it's done|its done|both done|finished|completed|have done|i've done it|ive done it|done and dusted|that's sorted|thats sorted|dun|done done|job done|did that|done thanks|done sorry|already done|done already|yes done|yep done|yeah done|did it already|just did it|just done it|done ta|took care of it|taken care of|ticked off|✅|✔|☑|all finished|been done|it's been done|that's been done|it is done|done both|all complete|complete|sorted it|sorted now|done for today|just did|i did it|we did it|doneski|done ya|all good done|sorted thanks|done this|that one's done|that is done)$/;
 const UNDO =
-  /^((can you |could you |please |pls |plz |oops |sorry |no |wait |scrap that |whoops |actually |ah |oh )*(undo|undo that|undo it|undo this|undo last|undo the last|undo the last one|undo please|scrap that|scratch that|delete that|delete the last one|delete last|ignore that|ignore the last one|ignore that last one|ignore my last|ignore last|ignore the last message|ignore my last message|ignore last message|ignore me|cancel that|cancel the last one|take that back|i take that back|forget that|forget the last one|remove that|strike that|disregard|disregard that|disregard the last one|disregard my last|disregard my last message|that was wrong|that's wrong|thats wrong|that was a mistake|my mistake|wrong one|revert|revert that|undo my last|undo my last note|undo my last message|undo my last one|undo that last one|rewind that|never mind that|nevermind that|bin that|wipe that|scrub that|wrong chat|wrong group|didn't happen|that didn't happen|delete my last|delete my last message|delete my last one|scrap the last one|scrap last|void that|void the last one|cancel my last|cancel last|cancel my last message|remove the last one|remove my last|take the last one back|i was wrong|delete last one|undo last one|undo last note|undo the last note)( please| pls| plz| sorry| thanks| thx| ta| x| mate| thank you)*)$/;
+  /^((can you |could you |please |pls |plz |oops |sorry |no |wait |scrap that |whoops |actually |ah |oh )*(undo|undo that|undo it|undo this|undo last|undo the last|undo the last one|undo please|scrap that|scratch that|delete that|delete the last one|delete last|ignore that|ignore the last one|ignore that last one|ignore my last|ignore last|ignore the last message|ignore my last message|ignore last message|ignore me|cancel that|cancel the last one|take that back|i take that back|forget that|forget the last one|remove that|strike that|disregard|disregard that|disregard the last one|disregard my last|disregard my last message|that was wrong|that's wrong|thats wrong|that was a mistake|my mistake|wrong one|revert|revert that|undo my last|undo my last note|undo my last message|undo my last one|undo that last one|rewind that|never mind that|nevermind that|bin that|wipe that|scrub that|wrong chat|wrong group|didn't happen|that didn't happen|delete my last|delete my last message|delete my last one|scrap the last one|scrap last|scrap that last note|scrap the last note|scrap my last note|scrap that note|scrap that last one|delete that note|delete that last note|delete my last note|remove my last note|ignore my last note|ignore that note|ignore that last note|cancel that note|void that|void the last one|cancel my last|cancel last|cancel my last message|remove the last one|remove my last|take the last one back|i was wrong|delete last one|undo last one|undo last note|undo the last note)( please| pls| plz| sorry| thanks| thx| ta| x| mate| thank you)*)$/;
 const LATER =
   /^(later|not now|remind me later|remind me|remind me again|snooze|snooze it|in a bit|in a minute|in a mo|in a min|ask me later|ask later|ask me again later|ask me again|will do later|later please|later pls|do it later|i'll do it later|ill do it later|remind me in a bit|give me a minute|give me a bit|give me a sec|hold off|not just now|not right now|not yet remind me later|bit later|maybe later|remind later|come back to me|put it off|put that off|leave it for now|can't now|cant now|busy now|busy|busy at the moment|wait|hold on|hang on|one sec|one minute|two ticks|in a while|remind us later|after this patient|after this one|when i'm free|when im free|remind me shortly|later on|come back later|later thanks|later ta|too busy|too busy now|ask me in a bit|ask again later|ping me later|nudge me later|give us a minute|remind me when i'm done|in a second|in a sec|shortly)$/;
 const LATER_AT =
-  /^(remind me|remind us|ask me|ask me again|snooze|later|give me|give us|ping me|nudge me|can you remind me|could you remind me|please remind me|pls remind me|do it|put it off|put that off|ask again|try me|ask|again|come back|come back to me|remind me again|remind|not now|not yet|tell me again|another|nudge us|poke me|prompt me|set a reminder|reminder|reminder please|snooze it|snooze for|hold off|hold it|push it|push it back|can you ask me|can you ask me again|remind me about it|remind me about that|will you remind me|wait|delay it|delay|postpone it|leave it|leave it till)( again| please| pls| about it| about that| this| that| it| me| until| till| for| another| to)*$/;
+  /^(give us a nudge|give me a nudge|give us a shout|give me a shout|nudge|shout|remind me|remind us|ask me|ask me again|snooze|later|give me|give us|ping me|nudge me|can you remind me|could you remind me|please remind me|pls remind me|do it|put it off|put that off|ask again|try me|ask|again|come back|come back to me|remind me again|remind|not now|not yet|tell me again|another|nudge us|poke me|prompt me|set a reminder|reminder|reminder please|snooze it|snooze for|hold off|hold it|push it|push it back|can you ask me|can you ask me again|remind me about it|remind me about that|will you remind me|wait|delay it|delay|postpone it|leave it|leave it till)( again| please| pls| about it| about that| this| that| it| me| until| till| for| another| to)*$/;
 
 /** The whole note, or a sentence of it, as something to do with what was said; `null` where it is none. */
 export function readAct(c: Clause): Made | null {
@@ -95,13 +95,13 @@ function closing(c: Clause): Made | null {
 }
 
 const SORRY =
-  /^(sorry|excuse me|lads|guys|everyone|pardon|oops|correction|whoops|i meant|meant|i mean|actually|no|make that|should be|should have been|should've been|that should be|that should have been|it was|was|that's|wrong|typo|apologies|soz|my bad|mistake|it should be|wait|edit|correct that to|change that to|change it to|scrap that|rather|not|that was|it's|its|it is|\*|corr|amend|amend that to|amendment|ah|oh|sry|my mistake|whoopsie|hang on|i should have said|i should've said|should say|should read|that should say|read|meant to say|meant to put|meant to type|supposed to be|change to|swap|to|and|instead|for|instead of|with|,|autocorrect|fat fingers|wrong tip|wrong number|wrong one|make it|i ment|ment|wasn't|wasnt|isn't|isnt|the|replace|mean|meaning|that one|instead|it wasn't|that wasn't|was actually|it was actually|please|pls|change|thats|tip|tips|scanner|load|number|in fact|to be|of|rather than|ah sorry|oh sorry|so sorry|bad|say|said|read|typed|put|wrote|i said|i put|i typed|i wrote|meant|all|just|one|that|it|this|is|be|have|been|should|would|'s)$/;
+  /^(i|sorry|excuse me|lads|guys|everyone|pardon|oops|correction|whoops|i meant|meant|i mean|actually|no|make that|should be|should have been|should've been|that should be|that should have been|it was|was|that's|wrong|typo|apologies|soz|my bad|mistake|it should be|wait|edit|correct that to|change that to|change it to|scrap that|rather|not|that was|it's|its|it is|\*|corr|amend|amend that to|amendment|ah|oh|sry|my mistake|whoopsie|hang on|i should have said|i should've said|should say|should read|that should say|read|meant to say|meant to put|meant to type|supposed to be|change to|swap|to|and|instead|for|instead of|with|,|autocorrect|fat fingers|wrong tip|wrong number|wrong one|make it|i ment|ment|wasn't|wasnt|isn't|isnt|the|replace|mean|meaning|that one|instead|it wasn't|that wasn't|was actually|it was actually|please|pls|change|thats|tip|tips|scanner|load|number|in fact|to be|of|rather than|ah sorry|oh sorry|so sorry|bad|say|said|read|typed|put|wrote|i said|i put|i typed|i wrote|meant|all|just|one|that|it|this|is|be|have|been|should|would|'s)$/;
 
 /** "Sorry, tip 5 not 4", "I meant 5", "not 4, 5", "make that blue". */
 function amend(c: Clause): Made | null {
   const ids: { id: string; at: number }[] = [];
   for (const [at, part] of c.parts.entries()) {
-    const id = plainId(part.entity);
+    const id = plainId(part.entity) ?? spokenId(part, c);
     if (id === 'many') return null;
     if (id !== null) ids.push({ id, at });
     else if (part.entity !== undefined) return null;
@@ -139,6 +139,13 @@ function amend(c: Clause): Made | null {
   return made('amend', { to: first.id });
 }
 
+/** A number in words stands for the tip of that number, where there is one. */
+function spokenId(part: Clause['parts'][number], c: Clause): string | null {
+  const sense = part.entity === undefined ? part.senses.find((s) => s.tag === 'number') : undefined;
+  if (sense === undefined || part.text === 'one') return null;
+  return c.names.tips.find('', sense.ref)[0] ?? sense.ref;
+}
+
 function plainId(entity: Clause['parts'][number]['entity']): string | 'many' | null {
   if (entity === undefined) return null;
   if (entity.is === 'tips') {
@@ -155,15 +162,13 @@ function plainId(entity: Clause['parts'][number]['entity']): string | 'many' | n
   return null;
 }
 
+/** Words that may stand beside the answer to "which one?". */
+const BESIDE = /^(the|please|pls|number|option|one|no|no.|ta|thanks|x|it's|its|that|was|it|it was|yes|yeah|sorry|that one|i meant|in|at|to|xx|um|oh|tip|scanner|'s|that's|choice|erm|of|err|er)$/;
+
 /** A number or a name and nothing more: the answer to "which one?". */
 function pick(c: Clause): Made | null {
-  const solid = c.parts.filter(
-    (p) =>
-      !p.mark &&
-      !/^(the|please|pls|number|option|one|no|no.|ta|thanks|x|it's|its|that|was|it|it was|yes|yeah|sorry|that one|i meant|in|at|on|to|xx|um|oh|tip|scanner|'s|that's|choice|erm|👍|of|err|er)$/.test(
-        p.text,
-      ),
-  );
+  if (c.parts.some((p) => p.text === '->' || p.text === 'on')) return null;
+  const solid = c.parts.filter((p) => p.entity !== undefined || (!p.mark && !BESIDE.test(p.text)));
   const [only, more] = solid;
   if (more !== undefined) return null;
   if (only === undefined) {

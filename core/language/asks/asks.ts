@@ -86,7 +86,7 @@ const help: Ask = {
   read(c) {
     const text = c.parts.map((p) => p.text).join(' ');
     if (
-      !/^(please |pls |hi |hello |hey )*(help|help me|help please|help pls|menu|commands|\? help|bot help)( please| pls| bot)?$|what can (you|u) do|what do you do|what can i (ask|say|type|tell)|how do (you|u) work|how does (this|it) work|how do i use (you|this|the bot)|what (commands|things) (can|do)|what are you for|what can this bot do|how does this bot work|what can the bot do|what can i ask you/.test(
+      !/^(please |pls |hi |hello |hey )*(help|help me|help please|help pls|menu|commands|\? help|bot help)( please| pls| bot)?$|what can (you|u) do|what are you able to do|what else can you do|what do you do|what can i (ask|say|type|tell)|how do (you|u) work|how does (this|it) work|how do i use (you|this|the bot)|what (commands|things) (can|do)|what are you for|what can this bot do|how does this bot work|what can the bot do|what can i ask you/.test(
         text,
       )
     )
@@ -135,7 +135,7 @@ const how: Ask = {
     if (c.form('show', 'd') >= 0 && c.entities('person').length > 0) return null;
     const text = c.parts.map((p) => p.text).join(' ');
     const asks =
-      /\bhow (do|does|to|should|can|would|are|am|did|long|often|d'?you|you|we|best)\b|how's|\b(steps|instructions|guide|procedure|protocol|best way|right way|what's the way|proper way|correct way|what is the way|process) (for|to|of)\b|\bwhat('s| is) the (procedure|process|protocol|best way|right way|drill|routine|proper way|correct way)|(show|tell|remind) me how|remind me how|walk me through|can (someone|you|anyone|somebody) (show|tell|remind|explain|talk|walk) (me )?(to me )?(how|through)|explain how|how-to|what do i do (to|when|if)|what do we do (to|when|if)|not sure how to|don't know how to|forgot how to|forgotten how to|can't remember how to|cant remember how to|unsure how to|anyone know how to|know how to|do i need to warm|what's the trick/.test(
+      /\bhow (do|does|to|must|is|should|can|would|are|am|did|long|often|d'?you|you|we|best)\b|how's|\b(steps|instructions|guide|procedure|protocol|best way|right way|what's the way|proper way|correct way|what is the way|process) (for|to|of)\b|\bwhat('s| is) the (procedure|process|protocol|best way|right way|drill|routine|proper way|correct way)|(show|tell|remind) me how|remind me how|walk me through|can (someone|you|anyone|somebody) (show|tell|remind|explain|talk|walk) (me )?(to me )?(how|through)|explain how|how-to|what do i do (to|when|if)|what do we do (to|when|if)|not sure how to|don't know how to|forgot how to|forgotten how to|can't remember how to|cant remember how to|unsure how to|anyone know how to|know how to|do i need to warm|what's the trick/.test(
         text,
       );
     const fogs =
@@ -431,7 +431,7 @@ const where: Ask = {
   read(c, question) {
     const text = c.parts.map((p) => p.text).join(' ');
     const asks =
-      /\bwhere('s|s|abouts)?\b|whereabouts|(anyone|anybody|any1|someone|somebody|who) ?('s|has|have)? ?(seen|got|nicked|pinched|taken|borrowed|took|know where|found|spotted|having)|seen (the |my |our )?|who's got|whos got|who has|which (room|site|clinic|surgery|surg|branch|practice|place|op)|any sign of|find me|locate|\bwhr\b|what (room|site|surgery) is|hiding|gone to|where has/.test(
+      /\bwhere('s|s|abouts)?\b|whereabouts|(anyone|anybody|any1|someone|somebody|who) ?('s|has|have)? ?(see|seen|got|nicked|pinched|taken|borrowed|took|know where|found|spotted|having)|seen (the |my |our )?|who's got|whos got|who has|which (room|site|clinic|surgery|surg|branch|practice|place|op)|any sign of|find me|locate|\bwhr\b|what (room|site|surgery) is|hiding|gone to|where has/.test(
         text,
       );
     const here =
@@ -481,7 +481,7 @@ const due: Ask = {
   read(c, question) {
     const text = c.parts.map((p) => p.text).join(' ');
     const asks =
-      /(what|anything|whats|what's|any|is there anything|something|wots|owt|wats|which|who's|are there|list|show)( \w+)*? (due|outstanding|overdue|needs? doing|needs? done|to do|left to do|pending|on the list|still to do|still needs|need doing|to be done|need to do|due today|on today|left|have to do|remaining|not been done|hasn't been done|not done|open)|what (do|should|must) (we|i) (need to|have to|still)|what's (left|due|next|outstanding|on)|what needs|to-?do list|jobs (for|left|to do|due|today)|anything (for me )?to do|is .*calibration due|due (today|tomorrow|this)|when('s| is) .*(due|calibration)|due for calibration|need(s)? calibrating|what have (we|i) (got )?(to do|left|outstanding)|reminders|what am i (meant|supposed) to|calibrations? due|anything i need to do|anything need/.test(
+      /(what|anything|something|whats|what's|any|is there anything|is something|something|wots|owt|wats|which|who's|are there|list|show)( \w+)*? (due|outstanding|overdue|needs? doing|needs? done|to do|left to do|pending|on the list|still to do|still needs|need doing|to be done|need to do|due today|on today|left|have to do|remaining|not been done|hasn't been done|not done|open)|what (do|should|must) (we|i) (need to|have to|still)|what's (left|due|next|outstanding|on)|what needs|to-?do list|jobs (for|left|to do|due|today)|anything (for me )?to do|is .*calibration due|due (today|tomorrow|this)|when('s| is) .*(due|calibration)|due for calibration|need(s)? calibrating|what have (we|i) (got )?(to do|left|outstanding)|reminders|what am i (meant|supposed) to|calibrations? due|anything i need to do|anything need/.test(
         text,
       );
     if (!asks) return null;
@@ -656,7 +656,7 @@ const history: Ask = {
   read(c, question) {
     const text = c.parts.map((p) => p.text).join(' ');
     const asks =
-      /what('s| is| has)? ?(been |has )?happened (with|to)|history|what's the story|story (with|of|on)|tell me about|what do (we|you) know about|what('s| has) been (done|going on)|what's (up|going on|the deal|wrong) with|whats (up|going on|wrong) with|everything (about|on|for)|life story|log (of|for) tip|timeline|track record|what's happening with|journey|what('s| is) the latest (on|with)|update on|where has .* been|what was done (to|with)|what have we done|how many (times|cycles|uses|goes)|show me|record of|records? for/.test(
+      /what('s| is| has)? ?(been |has )?happened (with|to)|everything that( has|'s)? happened|history|what's the story|story (with|of|on)|tell me about|what do (we|you) know about|what('s| has) been (done|going on)|what's (up|going on|the deal|wrong) with|whats (up|going on|wrong) with|everything (about|on|for)|life story|log (of|for) tip|timeline|track record|what's happening with|journey|what('s| is) the latest (on|with)|update on|where has .* been|what was done (to|with)|what have we done|how many (times|cycles|uses|goes)|show me|record of|records? for/.test(
         text,
       );
     if (!asks) return null;
@@ -745,7 +745,7 @@ const ready: Ask = {
   read(c, question) {
     const text = c.parts.map((p) => p.text).join(' ');
     const asks =
-      /ready|good to go|\b(ok|okay|fine|safe|alright|all right|clear|cleared|good|clean|sterile|free|available|usable|useable|allowed|fit|up and running|working|in service|charged|working|wiped|settled|dirty)\b|can (i|we|u|you|she|he|someone) (use|have|take|scan|grab|start|pop|put|borrow)|(should|may|could|shall) (i|we) (use|scan)|is .* (usable|on hold|held|out of service|broken|fixed|back|mended|sterilised|autoclaved|used|been used)|has .* (been|passed|come back)|(been|being) (used|sterilised|autoclaved|sent|washed|bagged)|which (scanner|one|of the scanners)/.test(
+      /ready|good to go|right to (go|use)|possible to use|able to use|\b(ok|okay|fine|safe|alright|all right|clear|cleared|good|clean|sterile|free|available|usable|useable|allowed|fit|up and running|working|in service|charged|working|wiped|settled|dirty)\b|can (i|we|u|you|she|he|someone) (use|have|take|scan|grab|start|pop|put|borrow)|(should|may|could|shall) (i|we) (use|scan)|is .* (usable|on hold|held|out of service|broken|fixed|back|mended|sterilised|autoclaved|used|been used)|has .* (been|passed|come back)|(been|being) (used|sterilised|autoclaved|sent|washed|bagged)|which (scanner|one|of the scanners)/.test(
         text,
       );
     if (!asks || (!question && !/^(is|are|can|could|which|has|may|should|do|does|any)/.test(text)))

@@ -19,10 +19,15 @@ export function readAsks(sentence: Sentence, scope: NoteScope, out: Output): Sen
   const strong = sentence.question || asked.some((s) => opensQuestion(s.parts));
   rememberFor(segments.slice(0, from), scope);
   const parts = asked.flatMap((s, i) => (i === 0 ? s.parts : [jointPart(s), ...s.parts]));
-  const found = bestAsk(parts, strong, scope);
+  let found = bestAsk(parts, strong, scope);
+  let start = from;
+  if (found === null && from > 0 && sentence.question) {
+    found = bestAsk(segments.flatMap((s, i) => (i === 0 ? s.parts : [jointPart(s), ...s.parts])), true, scope);
+    if (found !== null) start = 0;
+  }
   if (found !== null) {
     out.ask(found.result.made, found.ask.name, found.clause, found.result.missing);
-    return from === 0 ? null : { ...sentence, segments: segments.slice(0, from), question: false };
+    return start === 0 ? null : { ...sentence, segments: segments.slice(0, from), question: false };
   }
   if (!sentence.question && !plainlyAsks(asked)) return sentence;
   return from === 0 ? null : { ...sentence, segments: segments.slice(0, from), question: false };

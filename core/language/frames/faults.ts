@@ -33,7 +33,7 @@ function signs(c: Clause): Sign | null {
 
 function dropped(c: Clause): Sign | null {
   const drop = c.form('drop', 'd');
-  const fell = c.form('fall', 'd');
+  const fell = c.form('fall', 'd') >= 0 ? c.form('fall', 'd') : c.word(/^let$/) >= 0 ? c.at('fall') : -1;
   const floor = c.word(/^(floor|ground|lino|tiles|concrete|deck|sink)$/);
   if (drop >= 0 && c.entities('site').length === 0 && !/^(in|at)$/.test(c.word(/^off$/) >= 0 ? 'in' : ''))
     return { sort: 'dropped', at: drop, also: [floor] };
@@ -68,7 +68,7 @@ function pack(c: Clause): Sign | null {
 /** A part of the thing and what is wrong with it: "mirror's cracked", "lens scratched", "cable frayed". */
 function named(c: Clause): Sign | null {
   const fog = c.form('fog', 'sdgn');
-  if (fog >= 0 && c.form('fog', 'b') !== fog)
+  if (fog >= 0)
     return { sort: 'fogging', at: fog, also: [c.at('mirror'), c.at('keep')] };
   if (c.at('cold') >= 0) return { sort: 'heating', at: c.at('cold'), also: [c.at('heater')], denies: true };
   if (c.at('disconnect') >= 0 && c.form('disconnect', 'dsg') >= 0)

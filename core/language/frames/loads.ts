@@ -136,7 +136,7 @@ export const loadFinished: Frame = {
     );
     const missing =
       outcome === null
-        ? ({ about: 'outcome', of: itemOf(load.entity), slot: 'outcome', form: 'outcome' } as const)
+        ? ({ about: 'outcome', of: itemOf(load.entity, typeof autoclave?.said === 'string' ? null : autoclave?.id), slot: 'outcome', form: 'outcome' } as const)
         : undefined;
     const verb = outcome?.at ?? (over >= 0 ? over : (cycle?.at ?? 0));
     const base: Result = result(facts, verb, missing);
@@ -144,8 +144,9 @@ export const loadFinished: Frame = {
   },
 };
 
-function itemOf(load: EntityOf<'load'>): string {
-  return load.autoclave === undefined ? `load:${load.ids[0]}` : `load:${load.autoclave}/${load.ids[0]}`;
+function itemOf(load: EntityOf<'load'>, named: string | null | undefined): string {
+  const autoclave = load.autoclave ?? named ?? null;
+  return autoclave === null ? `load:${load.ids[0]}` : `load:${autoclave}/${load.ids[0]}`;
 }
 
 interface Found<T> {

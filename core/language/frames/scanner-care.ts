@@ -114,7 +114,7 @@ export const scanFinished: Frame = {
   read(c) {
     const past = c.form('scan', 'd');
     const noun = c.form('scan', 'ng');
-    const finish = c.form('finish', 'dn');
+    const finish = c.form('finish', 'dn') >= 0 ? c.form('finish', 'dn') : /^(is|'s)$/.test(c.parts[c.at('finish') - 1]?.text ?? '') ? c.at('finish') : -1;
     const did = c.form('do', 'd') >= 0 ? c.form('do', 'd') : c.word(/^(done|over|did)$/);
     if (c.has('start', 'book', 'cancel', 'fail')) return null;
     const singular = noun >= 0 && c.parts[noun]?.text !== 'scans';
@@ -175,7 +175,7 @@ export const wiped: Frame = {
         ),
       ),
     );
-    return result(facts, verb, scanners.missing);
+    return result(facts, verb, scanners.missing, c.word(/^down$/) >= 0 && wipe >= 0 ? 0.6 : 0);
   },
 };
 
@@ -200,7 +200,8 @@ export const covered: Frame = {
     const noun = c.form('cover', 'b') >= 0 ? c.form('cover', 'b') : c.at('cover');
     const past = c.form('cover', 'd');
     const on = c.word(/^(on|onto|back on|in place|on again|back)$/);
-    if (past < 0 && (noun < 0 || on < 0)) return null;
+    const put = noun >= 0 ? c.form('put', 'd') : -1;
+    if (past < 0 && (noun < 0 || (on < 0 && put < 0))) return null;
     if (c.word(/^off$/) >= 0 || c.has('fall', 'remove', 'lose', 'crack', 'wipe', 'find', 'clean'))
       return null;
     c.use(noun, past, on);

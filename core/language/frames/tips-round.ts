@@ -43,7 +43,7 @@ export const removed: Frame = {
   name: 'removed',
   on: ['remove', 'take', 'off', 'come', 'put', 'get', 'glue'],
   read(c) {
-    const off = c.word(/^off$/);
+    const off = c.word(/^off$/) >= 0 ? c.word(/^off$/) : c.form('take', 'd') >= 0 && c.parts[c.parts.length - 1]?.text === 'of' ? c.parts.length - 1 : -1;
     const direct = c.form('remove', 'dg');
     const took = c.form('take', 'd');
     const verb = direct >= 0 ? direct : off >= 0 && took >= 0 ? took : off;
@@ -64,7 +64,7 @@ export const fitted: Frame = {
   name: 'fitted',
   on: ['fit', 'put', 'tips', 'tip', 'load', 'swap', 'be', 'remove', 'push'],
   read(c) {
-    const on = c.word(/^(on|onto|on to|back on|back onto|->|in)$/);
+    const on = c.word(/^(on|onto|on to|back on|back onto|->)$/);
     const fit = c.form('fit', 'dn');
     const put = c.form('put', 'd');
     if (fit < 0 && on < 0) return null;
@@ -97,8 +97,9 @@ export const fitted: Frame = {
     const tips = tipsOf(c, { bare: true, before: false }) ?? (fit >= 0 || put >= 0 ? tipsOf(c, {}) : null);
     if (tips === null) return null;
     const scanner = scannersOf(c);
-    if (!scanner.spoken && fit < 0 && !(put >= 0 && on >= 0)) return null;
-    if (typeof scanner.said === 'string' && !scanner.spoken && fit < 0 && put < 0) return null;
+    const last = on === c.parts.length - 1 && c.entities('tips').some(({ entity }) => entity.named);
+    if (!scanner.spoken && fit < 0 && !(put >= 0 && on >= 0) && !last) return null;
+    if (typeof scanner.said === 'string' && !scanner.spoken && fit < 0 && put < 0 && !last) return null;
     const verb = fit >= 0 ? fit : put >= 0 ? put : on;
     c.use(fit, put, on);
     c.useTags('click');
@@ -135,7 +136,8 @@ export const bagged: Frame = {
   on: ['bag', 'pouch'],
   read(c) {
     const verb = c.form('bag', 'd');
-    const into = verb < 0 && c.has('pouch') ? c.form('put', 'd') : -1;
+    const pouch = verb < 0 ? c.at('pouch') : -1;
+    const into = pouch < 0 ? -1 : c.form('put', 'd') >= 0 ? c.form('put', 'd') : c.prep(pouch) === 'in' ? pouch : -1;
     if (verb < 0 && into < 0) return null;
     c.useTags('bag');
     if (into >= 0) c.use(into, c.at('pouch'));

@@ -73,6 +73,7 @@ export const moved: Frame = {
     if (!/^(to|at|in|on|own|)$/.test(prep)) return null;
     const items = movable(c);
     if (items === null) return null;
+    if (place.room !== undefined && c.names.sterileRooms.has(`${place.site}/${place.room}`) && items.items.length > 0 && items.items.every((item) => item.startsWith('tip:'))) return null;
     c.use(verb);
     c.useTags(...MOVING, 'tip');
     // A place once gone to that was only passed through says nothing ("from north").

@@ -99,10 +99,16 @@ function degreesOf(
   value: number,
   at: number,
 ): { celsius: number; to: number; unit: boolean } | null {
-  const unit = unitAt(scan, at);
+  const unit = spacedUnit(scan, at) ?? unitAt(scan, at);
   const fahrenheit = unit.letter === 'f' || (unit.letter !== 'c' && value >= 245 && value <= 290);
   const celsius = fahrenheit ? Math.round(((value - 32) * 50) / 9) / 10 : value;
   return celsius >= 105 && celsius <= 145 ? { celsius, to: unit.to, unit: unit.to > at } : null;
+}
+
+/** "270 F": above a hundred the letter may stand apart. */
+function spacedUnit(scan: Scan, at: number): { letter: 'c' | 'f'; to: number } | null {
+  const letter = textAt(scan, at);
+  return letter === 'c' || letter === 'f' ? { letter, to: at + 1 } : null;
 }
 
 /** Past "°C", "degrees", "C" and which it is. */

@@ -16,6 +16,7 @@ export function wholeNumber(scan: Scan, at: number): NumberSaid | null {
   }
   const value = numberWords[textAt(scan, at)];
   if (value === undefined) return null;
+  if (value > 0 && value < 10 && textAt(scan, at + 1) === 'hundred') return hundreds(scan, at, value);
   if (value >= 20) {
     const dash = textAt(scan, at + 1) === '-' ? at + 2 : at + 1;
     const ones = numberWords[textAt(scan, dash)];
@@ -24,6 +25,14 @@ export function wholeNumber(scan: Scan, at: number): NumberSaid | null {
     }
   }
   return { value, text: String(value), to: at + 1, words: true };
+}
+
+/** "One hundred and thirty four". */
+function hundreds(scan: Scan, at: number, value: number): NumberSaid {
+  const and = textAt(scan, at + 2) === 'and' ? at + 3 : at + 2;
+  const rest = isNumber(scan, and) ? null : wholeNumber(scan, and);
+  const total = value * 100 + (rest !== null && rest.value < 100 ? rest.value : 0);
+  return { value: total, text: String(total), to: rest !== null && rest.value < 100 ? rest.to : at + 2, words: true };
 }
 
 /** A number that may have a fraction: "17.5", "17,5", "seventeen point five", "3 and a half", "3½". */
@@ -56,7 +65,7 @@ export function decimalNumber(scan: Scan, at: number): NumberSaid | null {
 }
 
 const MEASURES = new Set(
-  "min mins minute minutes sec secs second seconds hour hours hr hrs day days week weeks month months year years degree degrees deg degs c f celsius percent % ° x times scans scan patients patient pts px people am pm a.m p.m oclock o'clock st nd rd th th. bookings appointments appts uses goes cycles cycle loads more of quid pounds litres ml mm cm kg packs boxes rooms surgeries scanners tips tip sites pouches pouch bar left hrs ish staff nurses chairs sets".split(
+  "min mins minute minutes sec secs second seconds hour hours hr hrs day days week weeks month months year years degree degrees deg degs c f celsius percent % ° times scans scan patients patient pts px people am pm a.m p.m oclock o'clock st nd rd th th. bookings appointments appts uses goes cycles cycle loads more of quid pounds litres ml mm cm kg packs boxes rooms surgeries scanners tips tip sites pouches pouch bar left hrs ish staff nurses chairs sets".split(
     ' ',
   ),
 );

@@ -22,7 +22,7 @@ export const tipsByNumber: Finder = (scan, at) => {
   }
   if (text.length > 3 || scan.tokens[at]?.kind !== 'word') return null;
   const list = tipList(scan, at, 'no');
-  return list?.lettered && list.ids.length + list.choices.length > 0
+  return list?.lettered && (list.ids.length + list.choices.length > 0 || scan.names.tips.prefixes.has(text))
     ? { entity: said(list, true), to: list.to }
     : null;
 };
