@@ -1,4 +1,4 @@
-import { type Line, lines, type Message } from '../../answers/message.ts';
+import { lines, type Message } from '../../answers/message.ts';
 import type { LoadFailed } from '../../record/finding.ts';
 import type { LoadState, State } from '../../record/state.ts';
 import type { View } from '../matter.ts';
@@ -79,9 +79,4 @@ function stillUnder(state: State, load: LoadState): string[] {
     const tip = state.tips.get(id);
     return tip !== undefined && tip.load === load.key && tip.retired === null;
   });
-}
-
-/** Its tips as the load has them, for a line of their own; empty where none are on record. */
-export function tipsOfLoad(load: LoadState): Line {
-  return load.tips.length === 0 ? [] : [`Its tips: ${inWords(load.tips)}.`];
 }
