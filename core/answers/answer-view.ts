@@ -2,7 +2,6 @@ import type { About } from '../desk/effect.ts';
 import type { Item } from '../reading/slots.ts';
 import type { Entry } from '../record/entry.ts';
 import type { View } from '../rules/matter.ts';
-import { addDays, type LocalDate, startOfDay } from '../time/zone.ts';
 import type { Message } from './message.ts';
 
 /** What an answer looks at besides the rules' view. */
@@ -19,13 +18,13 @@ export interface Answer {
   readonly about: About;
   readonly message: Message;
   readonly items: readonly Item[];
-  readonly file?: { readonly name: string; readonly type: string; readonly content: string };
+  readonly file?: AnswerFile;
 }
 
-/** Entries that happened between two local dates, both included, by the practice's own clock. */
-export function entriesBetween(view: AskView, from: LocalDate, to: LocalDate): readonly Entry[] {
-  const { timezone } = view.practice;
-  const first = startOfDay(from, timezone);
-  const end = startOfDay(addDays(to, 1), timezone);
-  return view.entries.filter((entry) => entry.when >= first && entry.when < end);
+/** A file that goes with an answer, as text. */
+export interface AnswerFile {
+  readonly name: string;
+  /** Media type. */
+  readonly type: string;
+  readonly content: string;
 }

@@ -1,67 +1,57 @@
 import type { HowTopic } from '../reading/ask.ts';
-import { SET_UP_STEPS } from '../rules/scanner/arrival.ts';
-import { PACK_STEPS } from '../rules/scanner/departure.ts';
-import type { AskView } from './answer-view.ts';
+import type { View } from '../rules/matter.ts';
+import { calibrateGuide } from './guides/calibrate.ts';
+import { cleanGuide } from './guides/clean.ts';
+import { foggingGuide } from './guides/fogging.ts';
+import { type GuidePlace, guidePlace } from './guides/guide-place.ts';
+import { loadGuide } from './guides/load.ts';
+import { moveGuide } from './guides/move.ts';
+import { setUpGuide } from './guides/set-up.ts';
+import { tipsGuide } from './guides/tips.ts';
+import { warmUpGuide } from './guides/warm-up.ts';
 
-/** How something is done, as common practice has it. */
+/** How something is done, as common practice has it, with this practice's own rooms, times and notes in it. */
 export interface Guide {
   readonly title: string;
+  /** When it is due or called for; `null` where the title says enough. */
+  readonly when: string | null;
+  /** In order, each one thing to do with its caution; told one by one they are a walk-through. */
   readonly steps: readonly string[];
-  /** What to do when it does not work. */
+  /** When it does not work. */
   readonly otherwise: readonly string[];
-  /** Whose word comes before ours. */
-  readonly first: string;
 }
 
-const FIRST = 'The maker’s instructions and your local rules come first.';
-
-/** The guide of a topic, adjusted to the sites that are asked about. */
-export function guideFor(topic: HowTopic, _view: AskView, _sites: readonly string[]): Guide {
-  return { ...GUIDES[topic], first: FIRST };
-}
-
-const GUIDES: Readonly<Record<HowTopic, Omit<Guide, 'first'>>> = {
-  calibrate: {
-    title: 'To calibrate',
-    steps: [
-      'Let scanner and calibration tip settle in the room.',
-      'Calibration tip on, pushed fully home.',
-      'Run it: keep still for 2 to 3 minutes.',
-      'Tell me: passed or failed.',
-    ],
-    otherwise: [
-      'Failed: look into the calibration tip and at the lens for dust or hair, clean both, let them settle, try again.',
-    ],
-  },
-  'warm-up': {
-    title: 'To warm a tip',
-    steps: ['Sterile tip on, pushed fully home.', 'Wait 30 to 60 s just before scanning.'],
-    otherwise: [],
-  },
-  clean: {
-    title: 'Between patients',
-    steps: ['Tip off, to reprocessing.', 'Wipe scanner and base.', 'Look at the lens.', 'Cover on.'],
-    otherwise: [],
-  },
-  move: { title: 'To move a scanner', steps: [...PACK_STEPS], otherwise: [] },
-  'set-up': { title: 'To set up a scanner', steps: [...SET_UP_STEPS], otherwise: [] },
-  fogging: {
-    title: 'When it mists up',
-    steps: ['Warm the tip longer.', 'Push it fully home.', 'Mirror clean and dry.'],
-    otherwise: [],
-  },
-  load: {
-    title: 'A load',
-    steps: [
-      'Tell me the number and the tips.',
-      'Check figures, indicator and dryness.',
-      'Tell me: passed or failed.',
-    ],
-    otherwise: [],
-  },
-  tips: {
-    title: 'The way of a tip',
-    steps: ['Used: off, washed, looked at.', 'Bagged, sent.', 'Load passed: sterile.'],
-    otherwise: [],
-  },
+/** What each topic is called: at the head of its guide, and behind "showed Tom". */
+export const TOPICS: Readonly<Record<HowTopic, { readonly title: string; readonly shown: string }>> = {
+  calibrate: { title: 'Calibrating', shown: 'how to calibrate' },
+  'warm-up': { title: 'Warming a tip', shown: 'how to warm a tip' },
+  clean: { title: 'Between patients', shown: 'how to wipe down' },
+  move: { title: 'Taking a scanner elsewhere', shown: 'how to move the scanner' },
+  'set-up': { title: 'Setting up a scanner', shown: 'how to set up the scanner' },
+  fogging: { title: 'A mirror that mists up', shown: 'how to stop fogging' },
+  load: { title: 'A load of tips', shown: 'how to run a load' },
+  tips: { title: 'The way of a tip', shown: 'how to do the tips' },
 };
+
+/** Whose word comes before every step here; said under each guide. */
+export const WHOSE_WORD =
+  'The maker’s instructions and your local rules come first; what needs a licence needs one.';
+
+const GUIDES: Readonly<Record<HowTopic, (place: GuidePlace) => Omit<Guide, 'title'>>> = {
+  calibrate: calibrateGuide,
+  'warm-up': warmUpGuide,
+  clean: cleanGuide,
+  move: moveGuide,
+  'set-up': setUpGuide,
+  fogging: foggingGuide,
+  load: loadGuide,
+  tips: tipsGuide,
+};
+
+/**
+ * The guide of a topic for those sites. From common practice and this practice's own file alone: nothing of any maker's
+ * procedure is in it.
+ */
+export function guideFor(topic: HowTopic, view: View, sites: readonly string[]): Guide {
+  return { title: TOPICS[topic].title, ...GUIDES[topic](guidePlace(view, sites)) };
+}

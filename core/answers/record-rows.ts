@@ -1,57 +1,83 @@
+import { autoclaveOf, scannerOf, tipOf } from '../practice/look-up.ts';
 import type { Practice } from '../practice/practice.ts';
-import type { Entry, Said } from '../record/entry.ts';
+import type { Item } from '../reading/slots.ts';
+import type { Entry, Said, SaidKind } from '../record/entry.ts';
 import { zoneOf } from '../record/where.ts';
+import { placeWords } from '../rules/tips/place-words.ts';
 import { toIso } from '../time/instant.ts';
-import { toLocal } from '../time/zone.ts';
+import { type LocalDate, toLocal } from '../time/zone.ts';
 import { factWords } from './fact-words.ts';
+import { idOf } from './item-words.ts';
 import { nameOf } from './people-words.ts';
 import { siteOfChatRoom } from './site-of-ask.ts';
 
-/** One line of the record as an inspector reads it. */
-export interface RecordRow {
-  /** Local date and time of the site. */
-  readonly when: string;
-  readonly utc: string;
-  readonly what: string;
-  readonly items: string;
-  readonly site: string;
-  readonly by: string;
-  /** When it was typed, UTC. */
-  readonly noted: string;
+/** Columns of the record as it is handed out, in order. */
+export const RECORD_COLUMNS = [
+  'when (local)',
+  'when (UTC)',
+  'what',
+  'items',
+  'where',
+  'by',
+  'noted (UTC)',
+] as const;
+
+/** The program's own housekeeping: nobody asks the record for it. */
+const HOUSEKEEPING: ReadonlySet<SaidKind> = new Set<SaidKind>(['practice', 'word', 'stocktake-asked']);
+
+/** Whether an entry belongs in what is handed out. */
+export function isForReaders({ fact }: Entry): boolean {
+  return !HOUSEKEEPING.has(fact.kind);
 }
 
-/** Columns in order, as the file's first line names them. */
-export const RECORD_COLUMNS = ['when', 'utc', 'what', 'items', 'site', 'by', 'noted'] as const;
-
-/** A fact or decision as a row of the record. */
-export function recordRow(practice: Practice, entry: Entry): RecordRow {
-  const site = siteOfFact(entry.fact) ?? siteOfChatRoom(practice, entry.room);
-  const { date, time } = toLocal(entry.when, zoneOf(practice, site));
-  return {
-    when: `${date} ${time}`,
-    utc: toIso(entry.when),
-    what: factWords(practice, entry.fact),
-    items: itemsOfFact(entry.fact).join(' '),
-    site: site ?? '',
-    by: nameOf(practice, entry.by),
-    noted: toIso(entry.noted),
-  };
+/** A fact or decision as a row, in the order of the columns; local times are of its site. */
+export function recordRow(practice: Practice, entry: Entry): readonly string[] {
+  const { fact, when, noted, by } = entry;
+  const site = siteOfEntry(practice, entry);
+  const { date, time } = toLocal(when, zoneOf(practice, site));
+  const room = 'room' in fact && fact.room !== undefined ? fact.room : null;
+  return [
+    `${date} ${time}`,
+    toIso(when),
+    factWords(practice, fact),
+    itemsOfFact(fact).join(' '),
+    site === null ? '' : placeWords(practice, site, room),
+    nameOf(practice, by),
+    toIso(noted),
+  ];
 }
 
-function siteOfFact(fact: Said): string | null {
-  return 'site' in fact && fact.site !== undefined ? fact.site : null;
+/** Site of an entry: the one said, else its chat room's, else where what it speaks of is at home. `null`: not known. */
+export function siteOfEntry(practice: Practice, { fact, room }: Entry): string | null {
+  if ('site' in fact && fact.site !== undefined) return fact.site;
+  return siteOfChatRoom(practice, room) ?? homeOf(practice, itemsOfFact(fact));
+}
+
+function homeOf(practice: Practice, items: readonly Item[]): string | null {
+  for (const item of items) {
+    const id = idOf(item);
+    const site = item.startsWith('tip:')
+      ? tipOf(practice, id)?.home
+      : (scannerOf(practice, id)?.home ?? autoclaveOf(practice, id)?.site);
+    if (site !== undefined) return site;
+  }
+  return null;
+}
+
+/** Its local date, on its site's calendar. */
+export function dateOfEntry(practice: Practice, entry: Entry): LocalDate {
+  return toLocal(entry.when, zoneOf(practice, siteOfEntry(practice, entry))).date;
 }
 
 /** What a fact or a decision speaks of, written as items. */
-export function itemsOfFact(fact: Said): readonly string[] {
-  const items: string[] = [];
+export function itemsOfFact(fact: Said): readonly Item[] {
+  const items: Item[] = [];
   if ('items' in fact) items.push(...fact.items);
   if ('item' in fact) items.push(fact.item);
-  if ('scanner' in fact && fact.scanner !== undefined && fact.scanner !== null)
-    items.push(`scanner:${fact.scanner}`);
+  if ('scanner' in fact && fact.scanner !== undefined) items.push(`scanner:${fact.scanner}`);
   if ('tip' in fact && fact.tip !== undefined) items.push(`tip:${fact.tip}`);
-  if ('tips' in fact && fact.tips !== undefined) items.push(...fact.tips.map((tip) => `tip:${tip}`));
-  if ('load' in fact && fact.load !== undefined) items.push(`load:${fact.load}`);
+  if ('tips' in fact && fact.tips !== undefined) items.push(...fact.tips.map((tip): Item => `tip:${tip}`));
+  if ('load' in fact) items.push(`load:${fact.load}`);
   if ('autoclave' in fact && fact.autoclave !== undefined) items.push(`autoclave:${fact.autoclave}`);
   return items;
 }

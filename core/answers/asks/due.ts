@@ -3,55 +3,93 @@ import type { AskOf } from '../../reading/ask.ts';
 import { zoneOf } from '../../record/where.ts';
 import type { Matter } from '../../rules/matter.ts';
 import { openMatters } from '../../rules/matters.ts';
-import { toLocal } from '../../time/zone.ts';
+import type { Instant } from '../../time/instant.ts';
+import { type LocalDate, localDateOf, toInstant } from '../../time/zone.ts';
 import type { Answer, AskView } from '../answer-view.ts';
-import { clockWords } from '../clock-words.ts';
-import { type Line, lines, wordsOf } from '../message.ts';
+import { clockWords, dayWords } from '../clock-words.ts';
+import { type Line, lines, type Message, wordsOf } from '../message.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
 
 /** Posts of the day itself are no work to be done. */
-const NOT_WORK = new Set(['brief', 'close-out', 'question']);
+const NOT_WORK = new Set<Matter['about']>(['brief', 'close-out', 'question', 'settle', 'order']);
+/** More is not read on a phone. */
+const SHOWN = 12;
 
-/** What is due: what waits already first, then what comes today (or on the day asked about). */
+/** "What's due?": what waits already first, then what is asked for later that day; by site where several are asked about. */
 export function answerDue(ask: AskOf<'due'>, view: AskView): Answer {
   const sites = sitesOfAsk(view.practice, ask.site, view.room);
-  const matters = openMatters(view)
+  const matters = onceEach(openMatters(view))
     .filter(
-      (matter) => sites.includes(matter.site) && !NOT_WORK.has(matter.about) && onDay(matter, ask.day, view),
+      (matter) => sites.includes(matter.site) && !NOT_WORK.has(matter.about) && isOf(matter, ask.day, view),
     )
-    .sort((one, other) => one.since - other.since);
+    .sort((one, other) => firstAt(one) - firstAt(other));
+  const when = ask.day === undefined ? 'today' : dayOf(ask.day, sites[0] ?? null, view);
   if (matters.length === 0) {
-    const when = ask.day === undefined ? 'just now' : `on ${ask.day}`;
-    return { about: 'answer', message: lines([{ strong: 'Nothing due' }, ` ${when}.`]), items: [] };
+    const message = lines([{ strong: 'Nothing due' }, `${where(sites, view)} ${when}.`]);
+    return { about: 'answer', message, items: [] };
   }
-  const message = [
-    { line: [{ strong: `${matters.length} due` }, where(sites, view)] },
-    { points: matters.map((matter) => matterLine(matter, view)) },
+  const bySite = sites
+    .map((site) => ({ site, matters: matters.filter((matter) => matter.site === site) }))
+    .filter((group) => group.matters.length > 0);
+  const head: Line = [{ strong: `${matters.length} due` }, `${where(sites, view)} ${when}:`];
+  const message: Message = [
+    { line: head },
+    ...bySite.flatMap(({ site, matters: here }) => siteBlocks(view, site, here, bySite.length > 1)),
   ];
   return { about: 'answer', message, items: [...new Set(matters.flatMap((matter) => matter.items))] };
 }
 
-function onDay(matter: Matter, day: string | undefined, view: AskView): boolean {
+/** A matter that comes up again each day is one thing to do. */
+function onceEach(matters: readonly Matter[]): readonly Matter[] {
+  const once = new Map<string, Matter>();
+  for (const matter of matters) {
+    const thing = `${matter.rule} ${matter.items.join()} ${matter.site} ${JSON.stringify(matter.line)}`;
+    const other = once.get(thing);
+    if (other === undefined || firstAt(matter) < firstAt(other)) once.set(thing, matter);
+  }
+  return [...once.values()];
+}
+
+function firstAt({ stages, since }: Matter): Instant {
+  return stages.length === 0 ? since : Math.min(...stages.map(({ at }) => at));
+}
+
+/** Of a day to come, what falls due on it; of today, what has waited since before too. */
+function isOf(matter: Matter, day: LocalDate | undefined, view: AskView): boolean {
   const zone = zoneOf(view.practice, matter.site);
-  const wanted = day ?? toLocal(view.now, zone).date;
-  const first = Math.min(...matter.stages.map(({ at }) => at));
-  const date = toLocal(Number.isFinite(first) ? first : matter.since, zone).date;
-  return day === undefined ? date <= wanted : date === wanted;
+  const today = localDateOf(view.now, zone);
+  const date = localDateOf(firstAt(matter), zone);
+  return day === undefined || day <= today ? date <= (day ?? today) : date === day;
+}
+
+function siteBlocks(view: AskView, site: string, matters: readonly Matter[], isNamed: boolean): Message {
+  const name = siteOf(view.practice, site)?.name ?? site;
+  const more = matters.length - SHOWN;
+  return [
+    ...(isNamed ? [{ line: [{ strong: name }] }] : []),
+    { points: matters.slice(0, SHOWN).map((matter) => matterLine(matter, view)) },
+    ...(more > 0 ? lines(`And ${more} more.`) : []),
+  ];
 }
 
 function matterLine(matter: Matter, view: AskView): Line {
-  const words = matter.line.flatMap((block) => ('line' in block ? [block.line] : [])).flat();
-  const first = matter.stages.find(({ stage }) => view.said.saidAt(matter.key, stage) === null)?.at;
-  const later = first !== undefined && first > view.now;
-  const when = later ? ` (from ${clockWords(first, view.now, zoneOf(view.practice, matter.site))})` : '';
-  return words.length === 0
-    ? [matter.about, when]
-    : [{ strong: wordsOf(words[0] ?? '') }, ...words.slice(1), when];
+  const [block] = matter.line;
+  const words = block !== undefined && 'line' in block ? block.line : [matter.about];
+  const at = firstAt(matter);
+  if (at <= view.now) return words;
+  const when = clockWords(at, view.now, zoneOf(view.practice, matter.site));
+  return [...words.slice(0, -1), `${wordsOf(words.at(-1) ?? '').replace(/[.:]$/, '')} (asked for ${when})`];
 }
 
-function where(sites: readonly string[], view: AskView): string {
+function dayOf(day: LocalDate, site: string | null, view: AskView): string {
+  const zone = zoneOf(view.practice, site);
+  const words = dayWords(toInstant(day, '12:00', zone), view.now, zone);
+  return /^(?:today|tomorrow|yesterday)$/.test(words) ? words : `on ${words}`;
+}
+
+function where(sites: readonly string[], { practice }: AskView): string {
   const [only] = sites;
-  return sites.length === 1 && only !== undefined && view.practice.sites.length > 1
-    ? ` at ${siteOf(view.practice, only)?.name ?? only}:`
-    : ':';
+  return sites.length === 1 && only !== undefined && practice.sites.length > 1
+    ? ` at ${siteOf(practice, only)?.name ?? only}`
+    : '';
 }

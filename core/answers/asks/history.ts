@@ -1,55 +1,88 @@
 import type { AskOf } from '../../reading/ask.ts';
+import type { Item } from '../../reading/slots.ts';
 import type { Entry } from '../../record/entry.ts';
+import type { LoadState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { capital } from '../../rules/tips/tip-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { clockWords } from '../clock-words.ts';
-import { toCsv } from '../csv.ts';
+import { csvFile } from '../csv.ts';
 import { factWords } from '../fact-words.ts';
-import { itemWords } from '../item-words.ts';
-import { lines } from '../message.ts';
+import { idOf, itemWords } from '../item-words.ts';
+import { type Line, lines, type Message } from '../message.ts';
 import { nameOf } from '../people-words.ts';
-import { itemsOfFact, RECORD_COLUMNS, recordRow } from '../record-rows.ts';
-import { siteOfChatRoom } from '../site-of-ask.ts';
+import { isForReaders, itemsOfFact, RECORD_COLUMNS, recordRow, siteOfEntry } from '../record-rows.ts';
+import { loadsAsked } from './load.ts';
 
 /** What is shown on the phone; the rest is in the file. */
 const SHOWN = 6;
 
 /** "What's happened with tip 4?": the latest first, all of it as a file where it is long. */
 export function answerHistory({ item }: AskOf<'history'>, view: AskView): Answer {
-  const about = entriesAbout(view, item).reverse();
+  const found = entriesAbout(view, item).reverse();
   const name = capital(itemWords(view.practice, item));
-  if (about.length === 0)
+  if (found.length === 0)
     return { about: 'answer', message: lines([{ strong: name }, ': nothing noted yet.']), items: [item] };
-  const message = [
-    { line: [{ strong: name }, `: ${about.length} ${about.length === 1 ? 'note' : 'notes'}, latest first.`] },
-    { points: about.slice(0, SHOWN).map((entry) => [entryWords(entry, view)]) },
+  const count = found.length === 1 ? '1 note' : `${found.length} notes, latest first`;
+  const more = found.length - SHOWN;
+  const message: Message = [
+    { line: [{ strong: name }, `: ${count}.${tally(item, view)}`] },
+    { points: found.slice(0, SHOWN).map((entry) => entryLine(entry, view)) },
+    ...(more > 0 ? lines(`And ${more} more, in the file.`) : []),
   ];
-  if (about.length <= SHOWN) return { about: 'answer', message, items: [item] };
-  const rows = about
-    .map((entry) => recordRow(view.practice, entry))
-    .map((row) => RECORD_COLUMNS.map((column) => row[column]));
-  const content = toCsv([RECORD_COLUMNS, ...rows]);
-  const file = { name: `${item.replace(/[:/]/g, '-')}.csv`, type: 'text/csv', content };
-  return { about: 'answer', message, items: [item], file };
+  if (more <= 0) return { about: 'answer', message, items: [item] };
+  const rows = found.map((entry) => recordRow(view.practice, entry));
+  return { about: 'answer', message, items: [item], file: csvFile(item, RECORD_COLUMNS, rows) };
 }
 
-/** Every entry that speaks of an item, in the record's order: a tip's loads with it. */
-function entriesAbout(view: AskView, item: string): Entry[] {
-  const loads = new Set<string>();
-  if (item.startsWith('tip:')) {
-    for (const key of view.state.history.tipLoads.get(item.slice(4)) ?? []) {
-      const number = view.state.loads.get(key)?.number;
-      if (number !== undefined) loads.add(`load:${number}`);
-    }
+/** How long it has served: uses and cycles of a tip, scans and faults of a scanner. */
+function tally(item: Item, { state }: AskView): string {
+  const id = idOf(item);
+  const tip = item.startsWith('tip:') ? state.tips.get(id) : undefined;
+  if (tip !== undefined) {
+    const limit = tip.limit === null ? '' : ` of ${tip.limit}`;
+    return ` ${counted(tip.cycles, 'cycle')}${limit}, ${counted(tip.uses, 'use')}, ${counted(tip.faultCount, 'fault')}.`;
   }
-  return view.entries.filter(({ fact }) => {
-    const items = itemsOfFact(fact);
-    return items.includes(item) || (fact.kind === 'load-finished' && items.some((one) => loads.has(one)));
+  const scanner = item.startsWith('scanner:') ? state.scanners.get(id) : undefined;
+  if (scanner === undefined) return '';
+  return ` ${counted(scanner.uses, 'scan')}, ${counted(scanner.faultCount, 'fault')}.`;
+}
+
+function counted(count: number, what: string): string {
+  return `${count} ${what}${count === 1 ? '' : 's'}`;
+}
+
+/** Every entry that speaks of an item, in the record's order: with a tip its loads, with a load what was said of it. */
+function entriesAbout(view: AskView, item: Item): Entry[] {
+  const loads = loadsOf(item, view);
+  const marked = new Set(loads.flatMap(entriesOfLoad));
+  const isLoad = item.startsWith('load:');
+  return view.entries.filter((entry) => {
+    if (!isForReaders(entry)) return false;
+    return marked.has(entry.id) || (!isLoad && itemsOfFact(entry.fact).includes(item));
   });
 }
 
-function entryWords(entry: Entry, view: AskView): string {
-  const zone = zoneOf(view.practice, siteOfChatRoom(view.practice, entry.room));
-  return `${clockWords(entry.when, view.now, zone)} ${factWords(view.practice, entry.fact)} (${nameOf(view.practice, entry.by)})`;
+function loadsOf(item: Item, view: AskView): readonly LoadState[] {
+  const id = idOf(item);
+  if (item.startsWith('load:')) return loadsAsked(id, view);
+  if (!item.startsWith('tip:')) return [];
+  return (view.state.history.tipLoads.get(id) ?? []).flatMap((key) => view.state.loads.get(key) ?? []);
+}
+
+/** Ids of the entries that a load rests on. Numbers come round again, so it is these that tell one load from another. */
+function entriesOfLoad(load: LoadState): readonly string[] {
+  const marks = [load.started, load.doubt, load.released?.mark ?? null, load.recalled];
+  return [...marks, ...load.results.map(({ mark }) => mark)].flatMap((mark) =>
+    mark === null ? [] : [mark.entry],
+  );
+}
+
+function entryLine(entry: Entry, view: AskView): Line {
+  const zone = zoneOf(view.practice, siteOfEntry(view.practice, entry));
+  const by = entry.by === null ? '' : ` (${nameOf(view.practice, entry.by)})`;
+  return [
+    { strong: clockWords(entry.when, view.now, zone) },
+    ` ${factWords(view.practice, entry.fact)}${by}`,
+  ];
 }

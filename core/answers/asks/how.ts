@@ -1,17 +1,21 @@
 import type { AskOf } from '../../reading/ask.ts';
 import type { Answer, AskView } from '../answer-view.ts';
-import { guideFor } from '../guide.ts';
+import { guideFor, WHOSE_WORD } from '../guide.ts';
 import type { Message } from '../message.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
 
-/** "How do I calibrate?": numbered steps with the cautions in them, then what to do when it does not work. */
+/** "How do I calibrate?": numbered steps with the cautions in them, what to do when it does not work, whose word comes first. */
 export function answerHow({ topic }: AskOf<'how'>, view: AskView): Answer {
-  const guide = guideFor(topic, view, sitesOfAsk(view.practice, undefined, view.room));
+  const { title, when, steps, otherwise } = guideFor(
+    topic,
+    view,
+    sitesOfAsk(view.practice, undefined, view.room),
+  );
   const message: Message = [
-    { line: [{ strong: guide.title }] },
-    { steps: guide.steps.map((step) => [step]) },
-    ...(guide.otherwise.length === 0 ? [] : [{ points: guide.otherwise.map((one) => [one]) }]),
-    { line: [guide.first] },
+    { line: [{ strong: title }, when === null ? '' : `. ${when}`] },
+    { steps: steps.map((step) => [step]) },
+    { points: otherwise.map((one) => [one]) },
+    { line: [WHOSE_WORD] },
   ];
   return { about: 'help', message, items: [] };
 }

@@ -1,72 +1,125 @@
 import type { AskOf } from '../../reading/ask.ts';
+import type { Item } from '../../reading/slots.ts';
 import type { Mark, ScannerState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
+import { readinessOf } from '../../rules/readiness.ts';
+import { reasonWords } from '../../rules/scanner/reason-words.ts';
+import { celsiusWords } from '../../rules/scanner/time-words.ts';
 import { placeWords } from '../../rules/tips/place-words.ts';
-import { capital } from '../../rules/tips/tip-words.ts';
+import { capital, scannerWords } from '../../rules/tips/tip-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { clockWords } from '../clock-words.ts';
-import { itemWords } from '../item-words.ts';
-import { type Line, lines } from '../message.ts';
+import { idOf } from '../item-words.ts';
+import type { Line, Message } from '../message.ts';
 import { nameOf } from '../people-words.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
 import { whereLine } from './where.ts';
 
-const NAMES = {
-  calibration: 'calibrated',
-  scan: 'scanned',
-  wipe: 'wiped',
-  move: 'moved',
-  temperature: 'read',
-} as const;
+type Of = Exclude<AskOf<'last'>['of'], 'temperature'>;
 
-/** "When was A last calibrated?": when and by whom; with no item named, for every scanner. */
+/** "When was A last calibrated?": when and by whom; with no item named, for every scanner of the sites asked about. */
 export function answerLast(ask: AskOf<'last'>, view: AskView): Answer {
-  if (ask.of === 'temperature') return temperatures(ask, view);
-  if (ask.item !== undefined && !ask.item.startsWith('scanner:')) {
-    return { about: 'answer', message: lines(whereLine(ask.item, view)), items: [ask.item] };
-  }
-  const ids = ask.item === undefined ? [...view.state.scanners.keys()] : [ask.item.slice('scanner:'.length)];
+  const { of, item } = ask;
+  if (of === 'temperature') return temperatures(ask, view);
+  if (item !== undefined && !item.startsWith('scanner:')) return ofOtherItem(of, item, view);
+  const ids = item === undefined ? scannersOf(ask.site, view) : [idOf(item)];
   const points = ids.flatMap((id) => {
     const scanner = view.state.scanners.get(id);
-    return scanner === undefined ? [] : [lineOf(ask.of, scanner, view)];
+    return scanner === undefined ? [] : [lineOf(of, scanner, view)];
   });
-  const message = points.length === 1 ? points.map((line) => ({ line })) : [{ points }];
+  const message: Message = points.length === 1 ? points.map((line) => ({ line })) : [{ points }];
   return { about: 'answer', message, items: ids.map((id) => `scanner:${id}` as const) };
 }
 
-function lineOf(of: keyof typeof NAMES, scanner: ScannerState, view: AskView): Line {
-  const name = capital(itemWords(view.practice, `scanner:${scanner.id}`));
-  const mark = markOf(of, scanner);
-  if (mark === null) return [{ strong: name }, `: not ${NAMES[of]} on this record.`];
-  const by = mark.by === null ? '' : ` by ${nameOf(view.practice, mark.by)}`;
-  const place = of === 'move' ? ` to ${placeWords(view.practice, scanner.site, scanner.room)}` : '';
-  const when = clockWords(mark.at, view.now, zoneOf(view.practice, scanner.site));
-  return [{ strong: name }, `: ${NAMES[of]}${place} ${when}${by}.`];
+function scannersOf(site: string | undefined, view: AskView): readonly string[] {
+  const sites = sitesOfAsk(view.practice, site, view.room);
+  const all = [...view.state.scanners.values()];
+  const here = all.filter((scanner) => scanner.site !== null && sites.includes(scanner.site));
+  return (here.length === 0 ? all : here).map(({ id }) => id);
 }
 
-function markOf(of: keyof typeof NAMES, scanner: ScannerState): Mark | null {
+function lineOf(of: Of, scanner: ScannerState, view: AskView): Line {
+  const name = { strong: capital(scannerWords(view.practice, scanner.id)) };
   switch (of) {
     case 'calibration':
-      return scanner.lastPass?.mark ?? null;
+      return [name, `: ${calibrationWords(scanner, view)}.`];
     case 'scan':
-      return scanner.lastScan?.finished ?? scanner.lastScan?.started ?? null;
+      return [name, `: ${scanWords(scanner, view)}.`];
     case 'wipe':
-      return scanner.lastWipe;
-    default:
-      return scanner.placed;
+      return [name, `: ${wipeWords(scanner, view)}.`];
+    case 'move':
+      return scanner.placed === null && scanner.departed === null
+        ? [name, `: no move noted; ${placeWords(view.practice, scanner.site, scanner.room)} is its home.`]
+        : whereLine(`scanner:${scanner.id}`, view);
   }
 }
 
+function calibrationWords(scanner: ScannerState, view: AskView): string {
+  const { lastPass, lastFailure, site } = scanner;
+  const passed = lastPass === null ? 'no pass on record' : `passed ${whenBy(lastPass.mark, site, view)}`;
+  const failedSince = lastFailure !== null && (lastPass === null || lastFailure.at > lastPass.mark.at);
+  const failed = failedSince ? `; failed ${whenBy(lastFailure, site, view)}` : '';
+  const { calibrationDue, because } = readinessOf(view, scanner.id);
+  const reason = because.find(({ word }) => word === calibrationDue);
+  // A failure and a pass that never was are told already.
+  if (reason === undefined || reason.word === 'failed' || reason.word === 'never') return passed + failed;
+  return `${passed}${failed}. Due: ${reasonWords(view, reason, site)}`;
+}
+
+function scanWords({ lastScan, scan, site }: ScannerState, view: AskView): string {
+  if (lastScan === null) return 'no scan on record';
+  const mark = lastScan.finished ?? lastScan.started;
+  const what = scan === null ? 'last scan ended' : 'scan under way since';
+  const tip = lastScan.tip === null ? '' : `, tip ${lastScan.tip}`;
+  return `${what} ${whenBy(mark, lastScan.site ?? site, view)}${tip}, ${placeWords(view.practice, lastScan.site, lastScan.room)}`;
+}
+
+function wipeWords({ lastWipe, dirtySince, site }: ScannerState, view: AskView): string {
+  const wiped = lastWipe === null ? 'no wipe-down on record' : `wiped down ${whenBy(lastWipe, site, view)}`;
+  if (dirtySince === null) return wiped;
+  const ended = dirtySince.finished ?? dirtySince.started;
+  return `${wiped}. Not since the scan that ended ${whenBy(ended, site, view)}`;
+}
+
+/** Of a tip its last use is told; of anything else where it is. */
+function ofOtherItem(of: Of, item: Item, view: AskView): Answer {
+  const id = idOf(item);
+  const use = view.state.history.uses.get(id)?.at(-1);
+  if (of !== 'scan' || !item.startsWith('tip:') || use === undefined) {
+    const never: Message =
+      of === 'scan' && item.startsWith('tip:')
+        ? [{ line: [{ strong: `Tip ${id}` }, ': no use on record.'] }]
+        : [];
+    return { about: 'answer', message: [...never, { line: whereLine(item, view) }], items: [item] };
+  }
+  const on = use.scanner === null ? '' : ` on ${scannerWords(view.practice, use.scanner)}`;
+  const line: Line = [
+    { strong: `Tip ${id}` },
+    `: last used ${whenBy(use.mark, use.site, view)}${on}, ${placeWords(view.practice, use.site, use.room)}.`,
+  ];
+  return { about: 'answer', message: [{ line }], items: [item] };
+}
+
+/** "Mon 10:40 (Rosa)". */
+function whenBy(mark: Mark, site: string | null, view: AskView): string {
+  const by = mark.by === null ? '' : ` (${nameOf(view.practice, mark.by)})`;
+  return clockWords(mark.at, view.now, zoneOf(view.practice, site)) + by;
+}
+
+/** The latest reading of each site, and of each of its rooms that has one of its own. */
 function temperatures(ask: AskOf<'last'>, view: AskView): Answer {
-  const points = sitesOfAsk(view.practice, ask.site, view.room).map((id): Line => {
-    const reading = view.state.sites.get(id)?.readings.at(-1);
-    if (reading === undefined)
-      return [{ strong: placeWords(view.practice, id, null) }, ': no temperature noted.'];
-    const when = clockWords(reading.mark.at, view.now, zoneOf(view.practice, id));
-    return [
-      { strong: `${reading.celsius.toFixed(1)} °C` },
-      ` ${placeWords(view.practice, id, reading.room)}, ${when}.`,
-    ];
+  const points = sitesOfAsk(view.practice, ask.site, view.room).flatMap((id): Line[] => {
+    const readings = view.state.sites.get(id)?.readings ?? [];
+    const latest = new Map(readings.map((reading) => [reading.room, reading]));
+    if (latest.size === 0)
+      return [[{ strong: placeWords(view.practice, id, null) }, ': no temperature noted.']];
+    return [...latest.values()]
+      .sort((one, other) => other.mark.at - one.mark.at)
+      .map(({ celsius, room, mark }) => [
+        { strong: celsiusWords(celsius) },
+        ` ${placeWords(view.practice, id, room)}, ${whenBy(mark, id, view)}`,
+      ]);
   });
-  return { about: 'answer', message: [{ points }], items: [] };
+  const message: Message = points.length === 1 ? points.map((line) => ({ line })) : [{ points }];
+  return { about: 'answer', message, items: [] };
 }

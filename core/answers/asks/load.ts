@@ -1,68 +1,131 @@
 import type { AskOf } from '../../reading/ask.ts';
-import type { LoadState } from '../../record/state.ts';
+import { loadMeant, loadName, loadsMeant } from '../../record/load-key.ts';
+import type { LoadState, Mark } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
+import { figuresInWords } from '../../rules/loads/judge-load.ts';
 import { loadWords } from '../../rules/loads/load-words.ts';
-import { capital, tipsInWords } from '../../rules/tips/tip-words.ts';
+import { lookBack } from '../../rules/loads/look-back.ts';
+import { capital, inWords } from '../../rules/tips/tip-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { clockWords } from '../clock-words.ts';
-import { type Line, lines } from '../message.ts';
+import { tipsAsRanges } from '../item-words.ts';
+import { type Line, lines, type Message } from '../message.ts';
+import { nameOf } from '../people-words.ts';
 
 const STATUS = {
-  open: 'not finished yet',
+  open: 'no result yet',
   passed: 'passed',
   failed: 'failed',
-  'needs-release': 'waits for the lead to release it',
+  'needs-release': 'not released',
   doubted: 'in doubt',
 } as const;
 
-/** "What was in load 118?": its tips, its result, what was not said of it. */
+const FAILED = {
+  said: '',
+  short: 'counts as failed: too short for its temperature',
+  indicator: 'counts as failed: its indicator had not changed',
+} as const;
+
+/** "What was in load 118?": its result first, its tips, its figures, and what was not said of it. */
 export function answerLoad(ask: AskOf<'load'>, view: AskView): Answer {
-  const load = findLoad(view, ask.load);
+  const loads = loadsAsked(ask.load, view);
   const items = [`load:${ask.load}` as const];
-  if (load === null)
-    return {
-      about: 'answer',
-      message: lines([{ strong: `Load ${ask.load}` }, ': not on this record.']),
-      items,
-    };
-  const name = capital(loadWords(view.practice, load));
-  const tips = load.tips.length === 0 ? 'no tips noted' : tipsInWords(load.tips);
-  const message = lines(
-    [{ strong: `${name}: ${STATUS[load.status]}` }, `, ${tips}.`],
-    ...details(load, view),
-  );
-  return { about: 'answer', message, items };
+  if (loads.length === 0) {
+    const number = loadName(ask.load).number;
+    const message = lines([{ strong: `Load ${number}` }, ': not on this record.']);
+    return { about: 'answer', message, items };
+  }
+  const message: Message = loads.flatMap((load) => loadBlocks(load, view));
+  const tips = loads.flatMap((load) => load.tips.map((tip) => `tip:${tip}` as const));
+  return { about: 'answer', message, items: [...items, ...new Set(tips)] };
 }
 
-/** The latest load of that number; `big/118` names the autoclave too. */
-export function findLoad(view: Pick<AskView, 'state'>, said: string): LoadState | null {
-  const [, autoclave, number = said] = /^(?:(.+)\/)?(.+)$/.exec(said) ?? [];
-  const keys = view.state.loadsByNumber.get(number) ?? [];
-  const loads = keys.flatMap((key) => view.state.loads.get(key) ?? []);
-  return loads.filter((load) => autoclave === undefined || load.autoclave === autoclave).at(-1) ?? null;
+/** The load that is meant by that number; where several autoclaves have one, the latest of each. */
+export function loadsAsked(said: string, { state }: Pick<AskView, 'state'>): readonly LoadState[] {
+  const name = loadName(said);
+  const meant = loadsMeant(state, name);
+  if (meant.length > 1 && name.autoclave === null && !state.loads.has(said)) return meant;
+  const load = loadMeant(state, said);
+  return load === undefined ? [] : [load];
 }
 
-function details(load: LoadState, view: AskView): readonly Line[] {
-  const zone = zoneOf(view.practice, load.site);
-  const at = (mark: LoadState['started']) =>
-    mark === null ? 'not noted' : clockWords(mark.at, view.now, zone);
+function loadBlocks(load: LoadState, view: AskView): Message {
+  const head: Line = [
+    { strong: `${capital(loadWords(view.practice, load))}: ${STATUS[load.status]}` },
+    load.tips.length === 0 ? ', no tips noted.' : `, ${tipsAsRanges(load.tips)}.`,
+  ];
+  const points = [
+    [timesWords(load, view)],
+    ...figureLines(load),
+    ...doubtLines(load, view),
+    ...leftLines(load),
+    ...concernLines(load, view),
+  ];
+  return [{ line: head }, { points }];
+}
+
+function timesWords(load: LoadState, view: AskView): string {
+  const { started, finished } = load;
+  const on = started === null ? 'Start not noted' : `On ${whenBy(started, load, view)}`;
+  return finished === null ? on : `${on}, out ${whenBy(finished, load, view)}`;
+}
+
+function figureLines(load: LoadState): readonly Line[] {
   const result = load.results.at(-1);
-  const told: Line = [`Started ${at(load.started)}, ended ${at(load.finished)}.`];
-  if (result === undefined) return [told];
+  if (result === undefined) return [];
+  const { celsius, minutes, indicator, dry } = result;
   const said = [
-    result.celsius === null ? '' : `${result.celsius} °C`,
-    result.minutes === null ? '' : `${result.minutes} min`,
-    result.indicator === null ? '' : `indicator ${result.indicator}`,
-    result.dry === null ? '' : result.dry ? 'dry' : 'wet',
+    figuresInWords(load),
+    indicator === null ? '' : `indicator ${indicator}`,
+    dry === null ? '' : dry ? 'dry' : 'wet',
   ].filter((word) => word !== '');
   const unsaid = [
-    result.celsius === null || result.minutes === null ? 'figures' : '',
-    result.indicator === null ? 'indicator' : '',
-    result.dry === null ? 'dry or wet' : '',
+    celsius === null ? 'temperature' : '',
+    minutes === null ? 'minutes' : '',
+    indicator === null ? 'indicator' : '',
+    dry === null ? 'dry or wet' : '',
   ].filter((word) => word !== '');
   return [
-    told,
-    ...(said.length > 0 ? [[`${capital(said.join(', '))}.`]] : []),
-    ...(unsaid.length > 0 ? [[`Not said: ${unsaid.join(', ')}.`]] : []),
+    ...(said.length === 0 ? [] : [[capital(said.join(', '))]]),
+    ...(unsaid.length === 0 ? [] : [[`Not said: ${inWords(unsaid)}`]]),
   ];
+}
+
+/** What stands against it, and who let it stand. */
+function doubtLines(load: LoadState, view: AskView): readonly Line[] {
+  const { failedWhy, wet, doubt, released, recalled, onHeldAutoclave, status } = load;
+  const told = [
+    status === 'failed' && failedWhy !== null && failedWhy !== 'said' ? FAILED[failedWhy] : '',
+    status === 'needs-release'
+      ? 'ran at a temperature with no published value: the lead, deputy or manager may release it'
+      : '',
+    status === 'doubted' && doubt !== null
+      ? `in doubt since ${whenBy(doubt, load, view)}: type its result`
+      : '',
+    wet ? 'came out wet: its tips are not sterile' : '',
+    recalled === null ? '' : `recalled ${whenBy(recalled, load, view)}`,
+    released === null ? '' : `released ${whenBy(released.mark, load, view)}`,
+    onHeldAutoclave ? 'ran on an autoclave that was out of service' : '',
+  ];
+  return told.filter((words) => words !== '').map((words) => [capital(words)]);
+}
+
+function leftLines({ left }: LoadState): readonly Line[] {
+  return left.length === 0
+    ? []
+    : [[`Not part of its result: ${tipsAsRanges(left.map(({ tip }) => tip))}, noted elsewhere meanwhile`]];
+}
+
+/** A bad load's scans are told by "trace"; here only that there are some. */
+function concernLines(load: LoadState, { state }: AskView): readonly Line[] {
+  if (load.status === 'passed' && !load.wet && load.recalled === null) return [];
+  const scans = load.finished === null ? 0 : lookBack(state, [load.key]).length;
+  if (scans === 0) return [];
+  const are = scans === 1 ? '1 scan or fitting' : `${scans} scans or fittings`;
+  return [[{ strong: `${are} since it ended` }, `: ask “load ${load.number}: where did those tips go?”`]];
+}
+
+function whenBy(mark: Mark, load: LoadState, view: AskView): string {
+  const by = mark.by === null ? '' : ` (${nameOf(view.practice, mark.by)})`;
+  return clockWords(mark.at, view.now, zoneOf(view.practice, load.site)) + by;
 }

@@ -1,19 +1,44 @@
+import { siteOf } from '../../practice/look-up.ts';
 import type { AskOf } from '../../reading/ask.ts';
-import { type Answer, type AskView, entriesBetween } from '../answer-view.ts';
-import { toCsv } from '../csv.ts';
-import { lines } from '../message.ts';
-import { RECORD_COLUMNS, recordRow } from '../record-rows.ts';
+import type { Entry } from '../../record/entry.ts';
+import { DAY } from '../../time/instant.ts';
+import { startOfDay } from '../../time/zone.ts';
+import type { Answer, AskView } from '../answer-view.ts';
+import { csvFile } from '../csv.ts';
+import { lines, type Message } from '../message.ts';
+import { dateOfEntry, isForReaders, RECORD_COLUMNS, recordRow, siteOfEntry } from '../record-rows.ts';
+import { recordSummary } from '../record-summary.ts';
+import { spanWords } from '../span-words.ts';
 
-/** "October's record please": how much there is, and all of it as a file. */
+/** "October's record please": what is in it, in a few counts, and all of it as a file. */
 export function answerRecord(ask: AskOf<'record'>, view: AskView): Answer {
-  const rows = entriesBetween(view, ask.from, ask.to)
-    .map((entry) => recordRow(view.practice, entry))
-    .filter((row) => ask.site === undefined || row.site === ask.site);
-  const span = ask.from === ask.to ? ask.from : `${ask.from} to ${ask.to}`;
-  if (rows.length === 0)
-    return { about: 'record', message: lines([{ strong: 'Nothing noted' }, `, ${span}.`]), items: [] };
-  const message = lines([{ strong: `${rows.length} lines` }, `, ${span}. The file has all of them.`]);
-  const content = toCsv([RECORD_COLUMNS, ...rows.map((row) => RECORD_COLUMNS.map((column) => row[column]))]);
-  const name = `record-${ask.from}-to-${ask.to}.csv`;
-  return { about: 'record', message, items: [], file: { name, type: 'text/csv', content } };
+  const { practice } = view;
+  const entries = entriesAsked(ask, view);
+  const of = ask.site === undefined ? '' : `, ${siteOf(practice, ask.site)?.name ?? ask.site}`;
+  const span = spanWords(ask.from, ask.to) + of;
+  if (entries.length === 0)
+    return { about: 'record', message: lines([{ strong: span }, ': nothing noted.']), items: [] };
+  const count = entries.length === 1 ? '1 line' : `${entries.length} lines`;
+  const points = recordSummary(entries, view.state);
+  const message: Message = [
+    { line: [{ strong: span }, `: ${count}, all in the file.`] },
+    ...(points.length === 0 ? [] : [{ points }]),
+  ];
+  const rows = entries.map((entry) => recordRow(practice, entry));
+  const site = ask.site === undefined ? '' : `-${ask.site}`;
+  const name = `record${site}-${ask.from}${ask.to === ask.from ? '' : `-to-${ask.to}`}`;
+  return { about: 'record', message, items: [], file: csvFile(name, RECORD_COLUMNS, rows) };
+}
+
+/** Entries of those local dates, each by its own site's calendar. */
+function entriesAsked(ask: AskOf<'record'>, { practice, entries }: AskView): readonly Entry[] {
+  // No zone is a whole day from another by more than two: what lies outside need not be looked at closely.
+  const first = startOfDay(ask.from, practice.timezone) - 2 * DAY;
+  const last = startOfDay(ask.to, practice.timezone) + 3 * DAY;
+  return entries.filter((entry) => {
+    if (entry.when < first || entry.when > last || !isForReaders(entry)) return false;
+    if (ask.site !== undefined && siteOfEntry(practice, entry) !== ask.site) return false;
+    const date = dateOfEntry(practice, entry);
+    return date >= ask.from && date <= ask.to;
+  });
 }

@@ -1,25 +1,39 @@
+import { siteOf } from '../../practice/look-up.ts';
 import type { AskOf } from '../../reading/ask.ts';
 import { zoneOf } from '../../record/where.ts';
-import { supplyFor } from '../../rules/day/supply/supply-for.ts';
+import { type SiteSupply, supplyFor } from '../../rules/day/supply/supply-for.ts';
 import { bookedWords, shortWords, tightWords } from '../../rules/day/supply/supply-words.ts';
-import { placeWords } from '../../rules/tips/place-words.ts';
-import { toLocal } from '../../time/zone.ts';
+import { localDateOf, toInstant } from '../../time/zone.ts';
 import type { Answer, AskView } from '../answer-view.ts';
-import type { Line } from '../message.ts';
+import { dayWords } from '../clock-words.ts';
+import { tipsAsRanges } from '../item-words.ts';
+import type { Line, Message } from '../message.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
 
 /** "Have we enough tips for tomorrow?": per site, yes or no first, then what would prevent the shortage. */
 export function answerSupply(ask: AskOf<'supply'>, view: AskView): Answer {
-  const message = sitesOfAsk(view.practice, ask.site, view.room).flatMap((site) => {
-    const day = ask.day ?? toLocal(view.now, zoneOf(view.practice, site)).date;
-    const supply = supplyFor(view, site, day);
-    if (supply === null) return [];
-    const short = shortWords(view, supply);
-    const name = placeWords(view.practice, site, null);
-    if (short !== null) return [{ line: [`${name}: `, ...short] satisfies Line }];
-    const tight = tightWords(view, supply);
-    const booked = `: ${supply.sterile.length} sterile, ${bookedWords(view, supply)}.${tight === null ? '' : ` ${tight}.`}`;
-    return [{ line: [{ strong: 'Enough' }, ` ${name}${booked}`] satisfies Line }];
+  const found = sitesOfAsk(view.practice, ask.site, view.room).flatMap((site) => {
+    const date = ask.day ?? localDateOf(view.now, zoneOf(view.practice, site));
+    return supplyFor(view, site, date) ?? [];
   });
-  return { about: 'supply', message, items: [] };
+  const lines = found.map((supply) => supplyLine(supply, view));
+  const message: Message = lines.length === 1 ? lines.map((line) => ({ line })) : [{ points: lines }];
+  const short = found.flatMap(({ outlook }) => outlook.send.flatMap(({ tips }) => tips));
+  return { about: 'supply', message, items: [...new Set(short)].map((id) => `tip:${id}` as const) };
+}
+
+function supplyLine(supply: SiteSupply, view: AskView): Line {
+  const name = siteOf(view.practice, supply.site)?.name ?? supply.site;
+  const short = shortWords(view, supply);
+  if (short !== null) return [...(view.practice.sites.length > 1 ? [`${name}: `] : []), ...short];
+  const tight = tightWords(view, supply);
+  const zone = zoneOf(view.practice, supply.site);
+  const day = dayWords(toInstant(supply.date, '12:00', zone), view.now, zone);
+  const stock = supply.sterile.length === 1 ? '1 sterile tip' : `${supply.sterile.length} sterile tips`;
+  const unknown = supply.unknown.length === 0 ? '' : ` Not known: ${tipsAsRanges(supply.unknown)}.`;
+  const at = view.practice.sites.length > 1 ? ` at ${name}` : '';
+  const rest = `${at}, ${day}: ${stock}, ${bookedWords(view, supply)}.${tight === null ? '' : ` ${tight}.`}${unknown}`;
+  return supply.booked.length === 0
+    ? [{ strong: 'Nothing booked' }, rest.replace(', no scans booked', '')]
+    : [{ strong: 'Enough' }, rest];
 }

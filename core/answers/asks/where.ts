@@ -1,82 +1,92 @@
+import { autoclaveOf } from '../../practice/look-up.ts';
 import type { AskOf } from '../../reading/ask.ts';
 import type { Item } from '../../reading/slots.ts';
-import type { Mark } from '../../record/state.ts';
+import type { Mark, ScannerState, TipState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { placeWords } from '../../rules/tips/place-words.ts';
-import { capital } from '../../rules/tips/tip-words.ts';
+import { capital, scannerWords } from '../../rules/tips/tip-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { clockWords } from '../clock-words.ts';
-import { itemWords } from '../item-words.ts';
-import { type Line, lines } from '../message.ts';
+import { idOf, itemWords } from '../item-words.ts';
+import type { Line } from '../message.ts';
 import { nameOf } from '../people-words.ts';
+import { tipStateWords } from '../tip-groups.ts';
+import { answerLoad } from './load.ts';
 
 /** Where something is, since when and by whose word. */
 export function answerWhere({ item }: AskOf<'where'>, view: AskView): Answer {
-  return { about: 'answer', message: lines(whereLine(item, view)), items: [item] };
+  if (item.startsWith('load:')) return answerLoad({ kind: 'load', load: idOf(item) }, view);
+  return { about: 'answer', message: [{ line: whereLine(item, view) }], items: [item] };
 }
 
 /** One line that tells where an item is; starts with its name. */
 export function whereLine(item: Item, view: AskView): Line {
-  const id = item.slice(item.indexOf(':') + 1);
-  const name = capital(itemWords(view.practice, item));
-  if (item.startsWith('scanner:')) return scannerLine(id, name, view);
-  if (item.startsWith('calibration-tip:')) return calibrationTipLine(id, name, view);
-  if (item.startsWith('tip:')) return tipLine(id, name, view);
-  const site = view.practice.autoclaves.find((one) => one.id === id)?.site ?? null;
-  return [
-    { strong: name },
-    site === null ? ': not in the practice file.' : `: ${placeWords(view.practice, site, null)}.`,
-  ];
+  const id = idOf(item);
+  return [{ strong: capital(itemWords(view.practice, item)) }, `: ${whereWords(item, id, view)}.`];
 }
 
-function scannerLine(id: string, name: string, view: AskView): Line {
-  const scanner = view.state.scanners.get(id);
-  if (scanner === undefined) return [{ strong: name }, ': not in the practice file.'];
-  if (scanner.missing !== null)
-    return [{ strong: name }, `: missing${sinceBy(view, scanner.site, scanner.missing)}.`];
-  if (scanner.departed !== null) {
-    const to =
-      scanner.departed.to === null ? '' : ` to ${placeWords(view.practice, scanner.departed.to, null)}`;
-    return [{ strong: name }, `: on its way${to}${sinceBy(view, scanner.site, scanner.departed.mark)}.`];
+function whereWords(item: Item, id: string, view: AskView): string {
+  const { state, practice } = view;
+  if (item.startsWith('scanner:')) {
+    const scanner = state.scanners.get(id);
+    return scanner === undefined ? UNKNOWN : scannerPlace(scanner, view);
+  }
+  if (item.startsWith('calibration-tip:')) {
+    const scanner = state.scanners.get(id);
+    return scanner === undefined ? UNKNOWN : calibrationTipPlace(scanner, view);
+  }
+  if (item.startsWith('tip:')) {
+    const tip = state.tips.get(id);
+    return tip === undefined ? UNKNOWN : tipPlace(tip, view);
+  }
+  const site = autoclaveOf(practice, id)?.site ?? state.autoclaves.get(id)?.site ?? null;
+  return site === null ? 'the practice file does not say where' : placeWords(practice, site, null);
+}
+
+const UNKNOWN = 'not in the practice file';
+
+function scannerPlace(scanner: ScannerState, view: AskView): string {
+  const { practice } = view;
+  const { site, room, missing, departed } = scanner;
+  if (missing !== null) return `missing${sinceBy(view, site, missing)}${lastKnown(view, site, room)}`;
+  if (departed !== null) {
+    const to = departed.to === null ? '' : ` to ${placeWords(practice, departed.to, null)}`;
+    const from = departed.from === null ? '' : `, from ${placeWords(practice, departed.from, null)}`;
+    return `on its way${to}${from}${sinceBy(view, departed.from, departed.mark)}`;
   }
   const tip = scanner.tip === null ? '' : `, with tip ${scanner.tip} on`;
-  return [
-    { strong: name },
-    `: ${placeWords(view.practice, scanner.site, scanner.room)}${tip}${sinceBy(view, scanner.site, scanner.placed)}.`,
-  ];
+  const since =
+    scanner.placed === null ? ', its home: no note has moved it' : sinceBy(view, site, scanner.placed);
+  return `${placeWords(practice, site, room)}${since}${tip}`;
 }
 
-function calibrationTipLine(id: string, name: string, view: AskView): Line {
-  const tip = view.state.scanners.get(id)?.calibrationTip;
-  if (tip === undefined) return [{ strong: name }, ': not in the practice file.'];
-  if (tip.missing !== null) return [{ strong: name }, `: missing${sinceBy(view, tip.site, tip.missing)}.`];
-  return [
-    { strong: name },
-    `: ${placeWords(view.practice, tip.site, tip.room)}${sinceBy(view, tip.site, tip.mark)}.`,
-  ];
+function calibrationTipPlace(scanner: ScannerState, view: AskView): string {
+  const { site, room, mark, missing } = scanner.calibrationTip;
+  if (missing !== null) return `missing${sinceBy(view, site, missing)}${lastKnown(view, site, room)}`;
+  if (site === null) return `on its way with ${scannerWords(view.practice, scanner.id)}`;
+  const apart = scanner.site === site ? '' : `; ${scannerWords(view.practice, scanner.id)} is elsewhere`;
+  return `${placeWords(view.practice, site, room)}${sinceBy(view, site, mark)}${apart}`;
 }
 
-function tipLine(id: string, name: string, view: AskView): Line {
-  const tip = view.state.tips.get(id);
-  if (tip === undefined) return [{ strong: name }, ': not in the practice file.'];
-  if (tip.scanner !== null) {
-    const scanner = itemWords(view.practice, `scanner:${tip.scanner}`);
-    return [
-      { strong: name },
-      `: on ${scanner}, ${placeWords(view.practice, tip.site, tip.room)}${sinceBy(view, tip.site, tip.fitted)}.`,
-    ];
-  }
-  const state = tip.state === 'unknown' ? 'state not known yet' : tip.state;
-  if (tip.state === 'missing') return [{ strong: name }, `: missing${sinceBy(view, tip.site, tip.missing)}.`];
-  return [
-    { strong: name },
-    `: ${placeWords(view.practice, tip.site, tip.room)}, ${state}${sinceBy(view, tip.site, tip.since)}.`,
-  ];
+function tipPlace(tip: TipState, view: AskView): string {
+  const { practice } = view;
+  const { site, room } = tip;
+  if (tip.missing !== null) return `missing${sinceBy(view, site, tip.missing)}${lastKnown(view, site, room)}`;
+  if (tip.retired !== null) return `retired${sinceBy(view, site, tip.retired.mark)}`;
+  if (tip.departed !== null) return `${tipStateWords(view, tip)}${sinceBy(view, site, tip.departed.mark)}`;
+  const at = placeWords(practice, site, room);
+  if (tip.state === 'unknown' && tip.spoken === null) return `${at}, its home: no note has spoken of it yet`;
+  const mark = tip.scanner === null ? tip.since : tip.fitted;
+  return `${tipStateWords(view, tip)}, ${at}${sinceBy(view, site, mark)}`;
 }
 
-/** " since 10:30 (Tom)"; nothing where no note says. */
-export function sinceBy(view: AskView, site: string | null, mark: Mark | null): string {
+function lastKnown(view: AskView, site: string | null, room: string | null): string {
+  return site === null ? '' : `; last known at ${placeWords(view.practice, site, room)}`;
+}
+
+/** ", since 10:30 (Tom)"; nothing where no note says. */
+function sinceBy(view: AskView, site: string | null, mark: Mark | null): string {
   if (mark === null) return '';
   const by = mark.by === null ? '' : ` (${nameOf(view.practice, mark.by)})`;
-  return ` since ${clockWords(mark.at, view.now, zoneOf(view.practice, site))}${by}`;
+  return `, since ${clockWords(mark.at, view.now, zoneOf(view.practice, site))}${by}`;
 }

@@ -1,0 +1,44 @@
+import type { FactOf } from '../../reading/fact.ts';
+import { TESTS } from '../../rules/loads/autoclave-tests.ts';
+import { autoclaveWords } from '../../rules/loads/load-words.ts';
+import { capital } from '../../rules/tips/tip-words.ts';
+import { itemWords } from '../item-words.ts';
+import { type FactWords, tipsWords } from './parts.ts';
+
+export const loadFacts = {
+  'load-started': (practice, { load, tips, autoclave }) =>
+    `${loadWithAutoclave(practice, load, autoclave)} started${tips === undefined || tips.length === 0 ? '' : ` with ${tipsWords(tips)}`}`,
+  'load-finished': (practice, fact) =>
+    `${loadWithAutoclave(practice, fact.load, fact.autoclave)} ${fact.outcome}${figures(fact)}`,
+  'load-released': (practice, { load, tips }) =>
+    `${itemWords(practice, `load:${load}`)} released${tips === undefined ? '' : `: ${tipsWords(tips)}`}`,
+  'spore-test': (practice, { outcome, ran, autoclave }) => {
+    const of = autoclave === undefined ? '' : ` of ${autoclaveWords(practice, autoclave)}`;
+    const told = { passed: 'clear', failed: 'positive', running: 'running' }[outcome];
+    return `spore test${of} ${told}${ran === undefined ? '' : `, run ${ran}`}`;
+  },
+  'autoclave-test': (practice, { sort, outcome, autoclave }) =>
+    `${TESTS[sort]}${autoclave === undefined ? '' : ` of ${autoclaveWords(practice, autoclave)}`} ${outcome}`,
+} satisfies FactWords;
+
+function loadWithAutoclave(
+  practice: Parameters<typeof itemWords>[0],
+  load: string,
+  autoclave: string | undefined,
+): string {
+  return itemWords(
+    practice,
+    autoclave === undefined || load.includes('/') ? `load:${load}` : `load:${autoclave}/${load}`,
+  );
+}
+
+/** ": 134 °C, 3.5 min, indicator passed, dry"; what was not said is left out. */
+function figures({ celsius, minutes, indicator, dry }: FactOf<'load-finished'>): string {
+  const told = [
+    ...(celsius === undefined ? [] : [`${celsius} °C`]),
+    ...(minutes === undefined ? [] : [`${minutes} min`]),
+    ...(indicator === undefined ? [] : [`indicator ${indicator}`]),
+    ...(dry === undefined ? [] : [dry ? 'dry' : 'wet']),
+  ];
+  return told.length === 0 ? '' : `: ${capital(told.join(', '))}`;
+}

@@ -1,0 +1,60 @@
+import { autoclavesOfSite } from '../../practice/look-up.ts';
+import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import { autoclaveWords } from '../../rules/loads/load-words.ts';
+import { capital } from '../../rules/tips/tip-words.ts';
+import { type HoldRow, LOAD_TABLES } from '../../science/load-tables.ts';
+import type { Guide } from '../guide.ts';
+import type { GuidePlace } from './guide-place.ts';
+
+/** Common practice; the figures are the practice file's, or the published table that it works to. */
+export function loadGuide(place: GuidePlace): Omit<Guide, 'title'> {
+  const { tip, load } = place;
+  return {
+    when: null,
+    steps: [
+      'Day’s tests of the autoclave first, as your local code asks. Tell me: “helix passed”, “control test passed”.',
+      'Only tips that are washed, looked at, dry and bagged, an indicator in each bag.',
+      'On each bag: autoclave, load number, date.',
+      `Tell me: “load ${load} on with tip ${tip}” and the others.`,
+      `Run the cycle that your autoclave is validated for. ${figuresWords(place)}`,
+      'Out: look at temperature, minutes and indicator; bags dry and whole. Let them cool before you touch them.',
+      `Tell me all of it: “load ${load} passed, 134 for 3.5, strip changed, dry”, or “load ${load} failed”.`,
+    ],
+    otherwise: [
+      'Failed, wet, torn, or an indicator unchanged? Not sterile: wash, bag and run them again. I list where they were used.',
+      'The autoclave itself in doubt? Do not use it: “the autoclave is out of service”.',
+    ],
+  };
+}
+
+/** Validated cycles of the sites' autoclaves; else the rows of the table named; else that nothing is judged. */
+function figuresWords({ sites, view }: GuidePlace): string {
+  const { practice } = view;
+  const own = sites
+    .flatMap(({ id }) => autoclavesOfSite(practice, id))
+    .filter(({ cycles }) => cycles.length > 0)
+    .map(({ id, cycles }) => {
+      const each = cycles.map(({ celsius, minutes }) => `${celsius} °C for ${minutes} min`);
+      return `${capital(autoclaveWords(practice, id))}: ${each.join(' or ')}.`;
+    });
+  const table = ruleValue(practice, 'loadTable', { site: sites[0]?.id });
+  const every = sites.every(({ id }) => {
+    const autoclaves = autoclavesOfSite(practice, id);
+    return autoclaves.length > 0 && autoclaves.every(({ cycles }) => cycles.length > 0);
+  });
+  if (every && own.length > 0) return own.join(' ');
+  const rest =
+    table === 'none'
+      ? 'No load table is set: I keep the figures and judge none.'
+      : `The practice’s table: ${rowsOf(table).map(rowWords).join(', ')}.`;
+  return [...own, rest].join(' ');
+}
+
+/** A tip is a wrapped instrument: rows for other goods are left out. */
+function rowsOf(table: keyof typeof LOAD_TABLES): readonly HoldRow[] {
+  return LOAD_TABLES[table].filter(({ goods }) => goods === undefined || goods === 'wrapped instruments');
+}
+
+function rowWords({ fromCelsius, toCelsius, minutes }: HoldRow): string {
+  return `${fromCelsius}–${toCelsius} °C for ${minutes} min`;
+}

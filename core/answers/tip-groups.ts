@@ -1,0 +1,145 @@
+import type { Mark, TipState, UnsafeWhy } from '../record/state.ts';
+import { isSterileStock, reasonsAgainst } from '../record/tip-safety.ts';
+import { zoneOf } from '../record/where.ts';
+import { loadWords } from '../rules/loads/load-words.ts';
+import type { View } from '../rules/matter.ts';
+import { placeWords } from '../rules/tips/place-words.ts';
+import { capital, scannerWords } from '../rules/tips/tip-words.ts';
+import { clockWords } from './clock-words.ts';
+import { tipsAsRanges } from './item-words.ts';
+import type { Line } from './message.ts';
+import { nameOf } from './people-words.ts';
+
+/** Tips of which the same is to be said, in the order of the practice file. */
+export interface TipGroup {
+  /** "used", "on blue scanner, used", "in load 118". */
+  readonly words: string;
+  readonly tips: readonly TipState[];
+}
+
+/** Where on its way round, in the order in which it matters to whoever looks for a tip. */
+const RANKS = [
+  'sterile',
+  'fitted',
+  'used',
+  'washed',
+  'bagged',
+  'sent',
+  'in-load',
+  'away',
+  'unfit',
+  'held',
+  'missing',
+  'unknown',
+  'retired',
+] as const;
+type Rank = (typeof RANKS)[number];
+
+/** Up to this many of a group are told with since when and by whom; of more, only the first. */
+const TOLD_ONE_BY_ONE = 3;
+/** A reason typed by hand is kept this short in a list, characters. */
+const REASON_LENGTH = 40;
+
+/** Tips by what is to be said of each. */
+export function tipGroups(view: View, tips: readonly TipState[]): readonly TipGroup[] {
+  const groups = new Map<string, { rank: Rank; tips: TipState[] }>();
+  for (const tip of tips) {
+    const words = tipStateWords(view, tip);
+    const group = groups.get(words) ?? { rank: rankOf(view, tip), tips: [] };
+    group.tips.push(tip);
+    groups.set(words, group);
+  }
+  return [...groups]
+    .map(([words, group]) => ({ words, ...group }))
+    .sort((one, other) => RANKS.indexOf(one.rank) - RANKS.indexOf(other.rank));
+}
+
+/** What is to be said of a tip's state: "used", "on blue scanner, used", "in load 118", "held (cracked mirror)". */
+export function tipStateWords(view: View, tip: TipState): string {
+  const rank = rankOf(view, tip);
+  if (rank !== 'away') return wordsOf(view, tip, rank);
+  const to = tip.departed?.to ?? null;
+  const way = `on the way${to === null ? '' : ` to ${placeWords(view.practice, to, null)}`}`;
+  return tip.state === 'unknown' ? way : `${way}, ${wordsOf(view, tip, tip.state)}`;
+}
+
+function rankOf(view: View, tip: TipState): Rank {
+  const { state } = tip;
+  if (state === 'held' || state === 'missing' || state === 'retired') return state;
+  if (tip.departed !== null) return 'away';
+  return state === 'sterile' && !isSterileStock(view.state, tip, view.now) ? 'unfit' : state;
+}
+
+function wordsOf(view: View, tip: TipState, rank: Rank): string {
+  switch (rank) {
+    case 'fitted':
+      return `on ${tip.scanner === null ? 'a scanner' : scannerWords(view.practice, tip.scanner)}${tip.usedSinceFitted ? ', used' : ''}`;
+    case 'sent':
+      return 'sent to the autoclave';
+    case 'in-load':
+      return inLoad(view, tip);
+    case 'held': {
+      const reason = tip.holds[0]?.reason ?? null;
+      return reason === null ? 'held' : `held (${shortened(reason)})`;
+    }
+    case 'unfit':
+      return UNFIT[reasonsAgainst(view.state, tip, view.now)[0]?.why ?? 'not-sterile'] ?? 'not to be used';
+    case 'unknown':
+      return 'not known yet';
+    default:
+      return rank;
+  }
+}
+
+/** Why a tip that is sterile by its last load is not to be taken. */
+const UNFIT: Partial<Record<UnsafeWhy, string>> = {
+  'too-old': 'stored too long',
+  'past-cycles': 'past the limit of cycles',
+  doubted: 'in doubt',
+  'load-doubted': 'from a load in doubt',
+};
+
+function inLoad({ practice, state }: View, tip: TipState): string {
+  const load = tip.load === null ? undefined : state.loads.get(tip.load);
+  if (load === undefined) return 'in a load';
+  if (load.status === 'needs-release') return `in ${loadWords(practice, load)}, not released`;
+  return `in ${loadWords(practice, load)}${load.status === 'doubted' ? ', in doubt' : ''}`;
+}
+
+function shortened(reason: string): string {
+  const text = reason.trim();
+  return text.length <= REASON_LENGTH ? text : `${text.slice(0, REASON_LENGTH - 1).trimEnd()}…`;
+}
+
+/** One group as a line: "Used: tips 2, 6 since 10:05 (Rosa); tip 5 since yesterday 16:40 (Tom)". */
+export function groupLine(view: View, { words, tips }: TipGroup): Line {
+  const count = tips.length > TOLD_ONE_BY_ONE ? `, ${tips.length}` : '';
+  return [{ strong: capital(words) + count }, `: ${idsSince(view, tips)}`];
+}
+
+function idsSince(view: View, tips: readonly TipState[]): string {
+  const byMark = new Map<string, TipState[]>();
+  for (const tip of tips) {
+    const words = sinceWords(view, tip);
+    byMark.set(words, [...(byMark.get(words) ?? []), tip]);
+  }
+  if (tips.length <= TOLD_ONE_BY_ONE || byMark.size === 1)
+    return [...byMark].map(([words, some]) => tipsAsRanges(some.map(({ id }) => id)) + words).join('; ');
+  const [first] = [...tips].filter(({ since }) => since !== null).sort((a, b) => sinceOf(a) - sinceOf(b));
+  const since = first === undefined ? '' : `, the first${timeWords(view, first, first.since)}`;
+  return tipsAsRanges(tips.map(({ id }) => id)) + since;
+}
+
+function sinceOf({ since }: TipState): number {
+  return since?.at ?? 0;
+}
+
+function sinceWords(view: View, tip: TipState): string {
+  const { since } = tip;
+  if (since === null || tip.state === 'sterile') return '';
+  return timeWords(view, tip, since) + (since.by === null ? '' : ` (${nameOf(view.practice, since.by)})`);
+}
+
+function timeWords(view: View, tip: TipState, mark: Mark | null): string {
+  return mark === null ? '' : ` since ${clockWords(mark.at, view.now, zoneOf(view.practice, tip.site))}`;
+}
