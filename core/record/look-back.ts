@@ -21,7 +21,7 @@ export function lookBack(state: State, key: string): LookBack | null {
   const fittings: TipFitting[] = [];
   for (const tip of load.tips) {
     if (load.left.some((each) => each.tip === tip && each.mark.at <= end)) continue;
-    const next = nextGood(state, tip, end, key);
+    const next = nextGood(state, tip, end);
     const own = between(state.history.uses.get(tip) ?? [], end, next);
     uses.push(...own);
     for (const fitting of between(state.history.fittings.get(tip) ?? [], end, next))
@@ -53,9 +53,9 @@ function between<T extends Marked>(all: readonly T[], from: Instant, to: Instant
   return inside;
 }
 
-function nextGood(state: State, tip: string, after: Instant, key: string): Instant | null {
+function nextGood(state: State, tip: string, after: Instant): Instant | null {
   const steriles = state.history.steriles.get(tip) ?? [];
-  const next = steriles.find((each) => each.at > after && each.load !== key && stands(state, each.load));
+  const next = steriles.find((each) => each.at > after && stands(state, each.load));
   return next?.at ?? null;
 }
 

@@ -123,6 +123,8 @@ export interface ScannerState {
   missing: Mark | null;
   /** "not sure blue passed": not ready until answered. */
   doubt: Mark | null;
+  /** Last time it came back into use: arrived, was found, was released, or passed what it was held for. What waited for that is asked then. */
+  available: Mark | null;
   uses: number;
   /** The latest 60, oldest first. */
   faults: readonly FaultNote[];

@@ -99,6 +99,7 @@ function newScanner(id: string, home: string): ScannerState {
     holds: [],
     missing: null,
     doubt: null,
+    available: null,
     uses: 0,
     faults: [],
     faultCount: 0,

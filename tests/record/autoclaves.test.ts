@@ -116,6 +116,14 @@ describe('spore tests', () => {
     expect(only(record).holds).toEqual([]);
   });
 
+  test('after a first positive only a clear spore test frees it, not empty cycles', () => {
+    const record = history()
+      .note('+7 09:00', spore('failed'))
+      .note('+7 09:30', { kind: 'repaired', items: ['autoclave'] });
+    for (const n of ['11', '12', '13']) load(record, n, [], `+7 1${n.slice(1)}:00`, `+7 1${n.slice(1)}:20`);
+    expect(only(record).holds).toHaveLength(1);
+  });
+
   test('a load started meanwhile: found; its tips stay usable after a first positive if its checks were good', () => {
     const record = history().note('+7 09:00', spore('failed'));
     load(record, '3', ['3'], '+7 10:00', '+7 10:30');

@@ -117,6 +117,19 @@ describe('what is part of its pass', () => {
     expect(record.found('left-open-load')).toMatchObject([{ tip: '4' }]);
   });
 
+  test('a tip that is put in comes off its scanner', () => {
+    const record = sterile(given(), ['4']).note('09:00', { kind: 'fitted', tip: '4', scanner: 'A' });
+    expect(record.note('09:30', started('119', ['4'])).scanner('A').tip).toBeNull();
+  });
+
+  test('in two loads at once, and one of them fails: not sterile', () => {
+    const record = given()
+      .note('09:00', started('118', ['4']))
+      .note('09:05', started('7', ['4']));
+    record.note('09:40', finished('7', 'passed')).note('09:50', finished('118', 'failed'));
+    expect(record.tip('4').state).toBe('used');
+  });
+
   test('washing said late does not take it out', () => {
     const record = given()
       .note('09:00', started('118', ['4']))

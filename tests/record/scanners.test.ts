@@ -66,6 +66,22 @@ describe('where a scanner is', () => {
   });
 });
 
+test.each([
+  ['arrived', [departed('scanner:A'), moved('north', 'scanner:A')]],
+  [
+    'found',
+    [{ kind: 'missing', items: ['scanner:A'] } as Told, { kind: 'found', items: ['scanner:A'] } as Told],
+  ],
+  [
+    'released',
+    [{ kind: 'held', items: ['scanner:A'] } as Told, { kind: 'released', items: ['scanner:A'] } as Told],
+  ],
+])('available again from when it %s', (_name, told) => {
+  const record = given();
+  for (const [index, each] of told.entries()) record.note(`09:1${index}`, each);
+  expect(toIso(record.scanner('A').available?.at ?? 0)).toBe('2026-11-23T09:11:00Z');
+});
+
 describe('settling', () => {
   test('25 minutes where nothing better is known (20 · ln(10/3) = 24.08, rounded up)', () => {
     const record = given().note('10:00', moved('north', 'scanner:A'));
@@ -106,6 +122,13 @@ describe('settling', () => {
     record.note('10:15', { kind: 'pass-confirmed', scanner: 'A', of: '2.0' });
     expect(causes(record)).toEqual([]);
     expect(toIso(record.scanner('A').lastPass?.mark.at ?? 0)).toBe('2026-11-23T10:10:00Z');
+  });
+
+  test('what came after that pass still stands', () => {
+    const record = given().note('10:00', moved('north', 'scanner:A')).note('10:10', passed);
+    record.note('10:12', { kind: 'fault', item: 'scanner:A', sort: 'dropped' });
+    record.note('10:15', { kind: 'pass-confirmed', scanner: 'A', of: '2.0' });
+    expect([causes(record), record.scanner('A').holds.length]).toEqual([['dropped'], 1]);
   });
 
   test('answered no, it stays due', () => {
@@ -161,7 +184,8 @@ describe('calibration', () => {
   test.each([
     [20, 25, ['temperature']],
     [20, 24.9, []],
-    [22.1, 17.1, ['temperature']],
+    // 16.4 - 11.4 is a little under 5 in binary fractions.
+    [16.4, 11.4, ['temperature']],
   ])('a pass at %d °C, then a reading of %d: %j', (before, after, expected) => {
     const record = given()
       .note('08:00', reading('quay', before))
@@ -228,6 +252,12 @@ describe('between patients', () => {
 
   test('a scan begun while another is under way says that that one is over', () => {
     expect(given().note('09:00', start).note('09:30', start).found('not-wiped')).toHaveLength(1);
+  });
+
+  test('a fitting told after the scan was begun is no other scan', () => {
+    const record = sterile(given(), ['4']).note('09:00', { kind: 'scan-started', scanner: 'A', tip: '4' });
+    record.note('09:02', { kind: 'fitted', tip: '4', scanner: 'A' });
+    expect(record.state.history.findings.map((each) => each.kind)).toEqual(['not-ready-scanner']);
   });
 
   test('its end told twice is one scan', () => {

@@ -329,6 +329,13 @@ describe('holds', () => {
   });
 });
 
+test('a tip that cannot be found is on no scanner', () => {
+  const record = sterile(given(), ['4'])
+    .note('09:00', fitted('4'))
+    .note('09:30', { kind: 'missing', items: ['tip:4'] });
+  expect([record.scanner('A').tip, record.tip('4').state]).toEqual([null, 'missing']);
+});
+
 describe('stocktake', () => {
   test('done when half of the tips of a site are told, in one note or several', () => {
     const record = given().note('09:00', tips('sterile', '1', '2'));

@@ -12,6 +12,7 @@ import { found, type Step } from './step.ts';
 export function arrive(step: Step, scanner: ScannerState, site: string, room: string | null): void {
   const { state, mark } = step;
   const { departed } = scanner;
+  if (scanner.missing !== null) scanner.available = mark;
   scanner.missing = null;
   if (departed === null && scanner.site === site) {
     if (room !== null) scanner.room = room;
@@ -30,6 +31,7 @@ export function arrive(step: Step, scanner: ScannerState, site: string, room: st
   scanner.site = site;
   scanner.room = room;
   scanner.placed = mark;
+  scanner.available = mark;
   scanner.earlyPass = null;
   stand(scanner, { cause: 'moved', mark, step: null });
   if (along) scanner.calibrationTip = { ...scanner.calibrationTip, site, room };

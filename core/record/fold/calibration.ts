@@ -89,7 +89,9 @@ function count(scanner: ScannerState, passed: Pass): void {
   const before = scanner.lastPass;
   if (before === null || before.mark.at <= at) scanner.lastPass = passed;
   scanner.causes = scanner.causes.filter((each) => each.mark.at > at);
+  const held = scanner.holds.length;
   scanner.holds = scanner.holds.filter((each) => each.ends !== 'pass' || each.mark.at > at);
+  if (held > 0 && scanner.holds.length === 0) scanner.available = passed.mark;
   if (scanner.lastFailure === null || scanner.lastFailure.at <= at) scanner.failuresInRow = 0;
   if (scanner.doubt !== null && scanner.doubt.at <= at) scanner.doubt = null;
 }

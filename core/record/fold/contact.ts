@@ -112,6 +112,7 @@ export function takeOff(step: Step, tip: TipState, why: 'removed' | 'fitted-else
     if (scanner.scan !== null) finishScan(step, scanner);
     scanner.tip = null;
     scanner.tipFitted = null;
+    scanner.lastNoted = mark;
     uncover(step, scanner);
   }
   tip.lastContact = mark;
@@ -143,6 +144,7 @@ export function leaveLoads(step: Step, tip: TipState): void {
 export function addUse(step: Step, tip: TipState, scanner: ScannerState | null, samePatient: boolean): void {
   const { state, mark } = step;
   tip.uses += 1;
+  tip.spoken = mark;
   tip.lastUse = mark;
   tip.lastContact = mark;
   tip.loadsSinceUse = [];

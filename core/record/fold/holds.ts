@@ -80,6 +80,8 @@ function release(step: Step, item: Item): void {
   if (held.holds.length === 0 && !doubted) refuse(step, item, 'nothing-to-release');
   const stays = staying[0];
   if (stays !== undefined) refuse(step, item, whyNot(step, stays) ?? 'not-allowed');
+  const scanner = kind === 'scanner' ? step.state.scanners.get(id) : undefined;
+  if (scanner !== undefined && held.holds.length > 0 && staying.length === 0) scanner.available = step.mark;
   held.holds = staying;
   showIfTip(step, kind, id);
 }

@@ -18,6 +18,7 @@ function members(step: Step, load: LoadState): TipState[] {
 /** The load has ended: each tip's cycle is counted once, whatever the result. */
 function end(step: Step, load: LoadState, tip: TipState, first: boolean): void {
   if (!first || !tip.openLoads.includes(load.key)) return;
+  tip.spoken = step.mark;
   countCycle(step, tip);
   tip.openLoads = tip.openLoads.filter((each) => each !== load.key);
 }

@@ -116,6 +116,7 @@ function find(step: Step, item: Item, site: string | null, room: string | null):
   if (kind === 'scanner') {
     const scanner = scannerOf(step, id);
     if (scanner === undefined) return;
+    if (scanner.missing !== null) scanner.available = step.mark;
     scanner.missing = null;
     const at = site ?? (scanner.departed === null ? scanner.site : null);
     if (at !== null) arrive(step, scanner, at, room);

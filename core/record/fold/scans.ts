@@ -16,7 +16,8 @@ export const scanSteps = {
     const scanner = scannerOf(step, said.scanner);
     const tip = tipOf(step, said.tip);
     if (scanner === undefined || tip === undefined) return;
-    if (tip.scanner === scanner.id && !tip.usedSinceFitted && scanner.scan === null) return;
+    // On it already and no scan finished: told twice, or told after the scan was begun.
+    if (tip.scanner === scanner.id && !tip.usedSinceFitted) return;
     const samePatient = said.samePatient === true;
     if (!samePatient) checkWiped(step, scanner, 'fitted');
     fitFor(step, tip, scanner, 'fitted', samePatient);
