@@ -11,7 +11,7 @@ import type { Matter, View } from '../matter.ts';
 import { whenOpen } from '../quiet.ts';
 import { chatRoomFor } from '../room-of.ts';
 import { inWords, scannerWords } from '../tips/tip-words.ts';
-import { loadWords } from './load-words.ts';
+import { loadItem, loadWords } from './load-words.ts';
 
 /** Something that someone was not sure of and nobody has answered. */
 interface Doubt {
@@ -56,7 +56,7 @@ function* doubts({ practice, state }: View): Generator<Doubt> {
     const { key, doubt, site, number, tips } = load;
     const what = `Tips ${inWords(tips)} are not sterile until someone types its result: “load ${number} passed” or “failed”.`;
     yield {
-      item: `load:${number}`,
+      item: loadItem(load),
       id: `load:${key}`,
       mark: doubt,
       site,

@@ -7,7 +7,7 @@ import type { Speech } from '../speech.ts';
 import { capital, inWords, scannerWords, tipsInWords } from '../tips/tip-words.ts';
 import { foundWith } from '../tips/together.ts';
 import { concernedCount, concernedList } from './concerned-words.ts';
-import { loadWords } from './load-words.ts';
+import { loadItem, loadWords } from './load-words.ts';
 import { type Concerned, itemsConcerned, lookBack } from './look-back.ts';
 
 /**
@@ -51,7 +51,7 @@ export function lookBackWarning(
     ...concernedList(view, concerned),
     ...lines(WHAT_NEXT),
   ];
-  const items = [...new Set([`load:${load.number}`, ...itemsConcerned(concerned)])];
+  const items = [...new Set([loadItem(load), ...itemsConcerned(concerned)])];
   return { about: 'warning', items, message, mentions: leadIds(view.practice) };
 }
 

@@ -5,7 +5,7 @@ import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords, tipsInWords } from '../tips/tip-words.ts';
 import { figuresInWords, judgedBy } from './judge-load.ts';
-import { loadWords } from './load-words.ts';
+import { loadItem, loadWords } from './load-words.ts';
 import { firstWithoutLimit, firstWithoutTable } from './said-once.ts';
 
 /**
@@ -17,7 +17,7 @@ export function loadReply(entry: Entry, view: View): readonly Speech[] {
   const load = loadOf(view.state, entry.fact.load, entry.id);
   const result = load?.results.find(({ mark }) => mark.entry === entry.id);
   if (load === undefined || result === undefined || load.status !== 'passed' || load.wet) return [];
-  const items = [`load:${load.number}`, ...load.tips.map((id) => `tip:${id}`)];
+  const items = [loadItem(load), ...load.tips.map((id) => `tip:${id}`)];
   if (load.recalled !== null) return [recalled(view, load, items)];
   const said = [
     headline(view, load),

@@ -1,5 +1,6 @@
 import { autoclaveOf } from '../../practice/look-up.ts';
 import type { Practice } from '../../practice/practice.ts';
+import type { Item } from '../../reading/slots.ts';
 import { type LoadState, UNNAMED } from '../../record/state.ts';
 
 /** "load 118"; with its autoclave where the practice has several and the record knows which. */
@@ -8,6 +9,11 @@ export function loadWords(practice: Practice, load: LoadState): string {
   return several
     ? `load ${load.number} (${autoclaveWords(practice, load.autoclave)})`
     : `load ${load.number}`;
+}
+
+/** As posts name it: `load:big/118` where the record knows the autoclave, else `load:118`. */
+export function loadItem({ number, autoclave }: LoadState): Item {
+  return autoclave === null || autoclave === UNNAMED ? `load:${number}` : `load:${autoclave}/${number}`;
 }
 
 /** The autoclave as the practice names it; "the autoclave" where it lists none. */

@@ -9,7 +9,7 @@ import { leadIds } from '../rights.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords, tipsInWords } from '../tips/tip-words.ts';
 import { concernedCount, concernedList } from './concerned-words.ts';
-import { autoclaveWords } from './load-words.ts';
+import { autoclaveWords, loadItem } from './load-words.ts';
 import { itemsConcerned, lookBack } from './look-back.ts';
 
 /**
@@ -18,7 +18,7 @@ import { itemsConcerned, lookBack } from './look-back.ts';
  */
 export function speakSporePositive(finding: SporePositive, view: View): readonly Speech[] {
   const loads = finding.loads.flatMap((key) => view.state.loads.get(key) ?? []);
-  const items = [...finding.items, ...loads.map(({ number }) => `load:${number}`)];
+  const items = [...finding.items, ...loads.map(loadItem)];
   const message: Message = [
     ...lines([
       {
