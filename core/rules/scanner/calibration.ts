@@ -25,7 +25,8 @@ function calibrationMatters(view: View, scanner: ScannerState): readonly Matter[
   if (site === null) return [];
   const room = chatRoomFor(view, site, scanner.lastNoted);
   if (room === null) return [];
-  const matter = (key: string, since: Instant, stages: Matter['stages'], line = calibrationLine): Matter => ({
+  const line = calibrationLine(view, scanner.id, site);
+  const matter = (key: string, since: Instant, stages: Matter['stages']): Matter => ({
     key,
     rule: CALIBRATION_RULE,
     about: 'calibration',
@@ -35,7 +36,7 @@ function calibrationMatters(view: View, scanner: ScannerState): readonly Matter[
     stages,
     since,
     group: `calibration@${site}`,
-    line: line(view, scanner.id, site),
+    line,
     leads: leadIds(view.practice),
     tick: (at, by) => [{ kind: 'calibrated', when: toIso(at), by, scanner: scanner.id, outcome: 'passed' }],
   });
