@@ -17,6 +17,8 @@ export function loadReply(entry: Entry, view: View): readonly Speech[] {
   const load = loadOf(view.state, entry.fact.load, entry.id);
   const result = load?.results.find(({ mark }) => mark.entry === entry.id);
   if (load === undefined || result === undefined || load.status !== 'passed' || load.wet) return [];
+  // Its tips are not known: that is asked at once (`load-without-tips`), and one post is enough.
+  if (load.tips.length === 0 && load.started === null) return [];
   const items = [loadItem(load), ...load.tips.map((id) => `tip:${id}`)];
   if (load.recalled !== null) return [recalled(view, load, items)];
   const said = [

@@ -34,7 +34,8 @@ export function speakSporePositive(finding: SporePositive, view: View): readonly
   return [post, ...recalledScans(finding, view)];
 }
 
-function recallLines({ recalledLoads, recalledTips, loads }: SporePositive, { state }: View): Line[] {
+function recallLines(finding: SporePositive, { practice, state }: View): Line[] {
+  const { recalledLoads, recalledTips, loads, inRow } = finding;
   if (loads.length === 0) return [['No loads are on record since its last negative test.']];
   if (recalledLoads.length === 0)
     return [
@@ -44,16 +45,22 @@ function recallLines({ recalledLoads, recalledTips, loads }: SporePositive, { st
     ];
   const numbers = recalledLoads.flatMap((key) => state.loads.get(key)?.number ?? []);
   const what = `${numbers.length === 1 ? 'load' : 'loads'} ${inWords(numbers)}`;
+  const why = `Why: ${recallReason(inRow, ruleValue(practice, 'sporeRecall'), numbers.length)}.`;
   if (recalledTips.length === 0)
-    return [
-      [{ strong: `Recalled: ${what}.` }, ' Their tips have all been through another load since or are used.'],
-    ];
+    return [[{ strong: `Recalled: ${what}.` }, ' No tip stands under it any more.'], [why]];
   return [
     [
       { strong: `Recalled: ${tipsInWords(recalledTips)}` },
       ` (${what}): not sterile. Through another autoclave before use.`,
     ],
+    [why],
   ];
+}
+
+function recallReason(inRow: number, rule: 'first' | 'second', loads: number): string {
+  if (inRow > 1) return 'the repeat is positive too';
+  if (rule === 'first') return 'this practice recalls at the first positive';
+  return `good figures and a good indicator are not both noted of ${loads === 1 ? 'it' : 'them'}`;
 }
 
 function loadLines({ practice, now }: View, loads: readonly LoadState[]): Message {
@@ -61,9 +68,14 @@ function loadLines({ practice, now }: View, loads: readonly LoadState[]): Messag
   const points = loads.toReversed().map((load): Line => {
     const at = load.finished ?? load.started;
     const day = at === null ? load.date : dayWords(at.at, now, zoneOf(practice, load.site));
-    return [`load ${load.number}, ${day}: ${load.tips.length === 0 ? 'empty' : tipsInWords(load.tips)}`];
+    return [`load ${load.number}, ${day}: ${tipsOf(load)}`];
   });
   return [...lines('Loads since its last negative test, newest first:'), { points }];
+}
+
+function tipsOf({ tips, started }: LoadState): string {
+  if (tips.length > 0) return tipsInWords(tips);
+  return started === null ? 'tips not noted' : 'empty';
 }
 
 /** CDC 2003, VI.F.8–9, as quoted in the project's list of sources: a clear repeat, or repair and three clear cycles. */

@@ -14,11 +14,10 @@ export function speakWithoutTips(finding: LoadWithoutTips, view: View): readonly
   const load = state.loads.get(finding.load);
   if (load === undefined) return [];
   const example = tipsInWords(practice.tips.slice(0, 3).map(({ id }) => id));
-  const failed = load.status === 'failed' ? ' failed, and' : ':';
   const message = lines(
     [
       { strong: `Which tips were in ${loadWords(practice, load)}?` },
-      ` ${capital(loadWords(practice, load))}${failed} no tips are on record in it, so none becomes sterile by it.`,
+      ` ${load.status === 'failed' ? 'It failed, and none' : 'None'} is on record in it, so none becomes sterile by it.`,
     ],
     `Say when it went on: “load ${load.number} on at 9 with ${example}”.`,
   );

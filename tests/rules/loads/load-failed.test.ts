@@ -98,7 +98,7 @@ describe('a load that failed', () => {
     expect(heard(counted(), '2026-11-23 09:40', failed)).toEqual([
       [
         'question',
-        'Which tips were in load 118? Load 118 failed, and no tips are on record in it, so none becomes sterile by it.',
+        'Which tips were in load 118? It failed, and none is on record in it, so none becomes sterile by it.',
         'Say when it went on: “load 118 on at 9 with tips 1, 2 and 3”.',
       ].join('\n'),
     ]);

@@ -108,6 +108,19 @@ describe('the reply to a load that passed', () => {
     expect(reply(inLoad(), '2026-11-23 09:40', { load: '118', ...said })).toEqual([]);
   });
 
+  it('given its tips are not known, then they are asked for and this says nothing', () => {
+    expect(reply(counted(), '2026-11-23 09:40', { load: '7', outcome: 'passed' })).toEqual([]);
+  });
+
+  it('given it was run empty, then no tip becomes sterile by it', () => {
+    const given = counted();
+    given.note('2026-11-23 08:40', { kind: 'load-started', load: '7', tips: [], autoclave: 'small' });
+    const said = reply(given, '2026-11-23 09:40', { load: '7', outcome: 'passed', ...everything });
+    expect(said[0]?.split('\n')[1]).toBe(
+      'Load 7 (the small autoclave) passed. No tip becomes sterile by it.',
+    );
+  });
+
   it('given the correction was refused, then nothing is said to have passed', () => {
     const given = inLoad();
     given.note('2026-11-23 09:40', { kind: 'load-finished', load: '118', outcome: 'failed' });

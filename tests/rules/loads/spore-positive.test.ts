@@ -45,6 +45,7 @@ describe('a positive spore test', () => {
         'spore-test @rosa',
         'Spore test positive: the big autoclave is out of service.',
         'Recalled: tips 2 and 5 (load 118): not sterile. Through another autoclave before use.',
+        'Why: good figures and a good indicator are not both noted of it.',
         'Loads since its last negative test, newest first:',
         '• load 118, today: tips 2 and 5',
         'Check how it was loaded and run, and repeat the spore test; a clear repeat puts it back in service. Your local code comes first.',
@@ -65,6 +66,7 @@ describe('a positive spore test', () => {
     expect(post?.split('\n').slice(1)).toEqual([
       'Spore test positive: the big autoclave is out of service. 2 positive in a row.',
       'Recalled: tips 2 and 5 (load 118): not sterile. Through another autoclave before use.',
+      'Why: the repeat is positive too.',
       'Loads since its last negative test, newest first:',
       '• load 118, today: tips 2 and 5',
       'Inspection or repair first, then 3 clear empty-chamber cycles in a row. Your local code comes first.',
