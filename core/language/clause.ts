@@ -74,6 +74,11 @@ export class Clause {
     return -1;
   }
 
+  /** As `form`, but taking nothing for what somebody means to do. */
+  exactly(tag: string, forms: string): number {
+    return this.parts.findIndex((part) => part.entity === undefined && part.senses.some((s) => s.tag === tag && s.form !== '' && forms.includes(s.form)));
+  }
+
   /** True where the clause tells what somebody means to do: base forms then say what would be done. */
   get intends(): boolean {
     this.#intends ??= this.parts.some((part) => part.entity === undefined && hasTag(part, 'intend'));

@@ -150,7 +150,7 @@ function ending(parts: readonly Part[], i: number): string | null {
   const part = parts[i];
   if (part === undefined || part.entity !== undefined) return null;
   if (hasTag(part, 'finish') && parts.slice(Math.max(0, i - 3), i).some((p) => hasTag(p, 'scan') || hasTag(p, 'calibrate'))) return 'finish';
-  if (part.text === 'off' && parts[i - 1]?.entity?.is === 'tips') return 'off';
+  if (part.text === 'off' && parts[i - 1]?.entity?.is === 'tips' && !parts.slice(0, i).some((p) => hasTag(p, 'take') || hasTag(p, 'remove') || hasTag(p, 'put'))) return 'off';
   return part.text === 'on' && parts[i - 1]?.entity?.is === 'tips' && parts.slice(0, i - 1).some((p) => p.text === 'off') ? 'on' : null;
 }
 

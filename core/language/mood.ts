@@ -53,7 +53,7 @@ function pivotOf(c: Clause, verb: number): number {
   for (const [i, part] of c.parts.entries()) {
     if (!c.used.has(i) || part.entity !== undefined) continue;
     const own = formsAt(part);
-    if (own.includes('b') && !own.includes('d') && !hasTag(part, 'be') && !hasTag(part, 'glue') && part.senses.every((s) => s.sort === 'verb')) return i;
+    if (own.includes('b') && !own.includes('d') && !hasTag(part, 'be') && !hasTag(part, 'do') && !hasTag(part, 'glue') && part.senses.every((s) => s.sort === 'verb')) return i;
   }
   return verb;
 }

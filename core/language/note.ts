@@ -124,7 +124,7 @@ function clauseFrom(own: readonly Part[], pending: readonly Part[], drafts: read
   let taken = 0;
   for (let next = drafts[at + 1]; next !== undefined; next = drafts[at + 1 + taken]) {
     if (next.sort !== 'entities' || next.quoted || next.sentence !== draft.sentence || supposition(next.parts) >= 0) break;
-    if (interpret(next.parts, scope) !== null) break;
+    if (interpret(next.parts, scope) !== null || (read !== null && next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')) && next.parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'load'))) break;
     const longer: readonly Part[] = [...parts, JOINT, ...next.parts];
     const both = interpret(longer, scope);
     if (both === null || !takesIn(both, parts.length + 1)) break;

@@ -1,4 +1,5 @@
-import { english } from './lexicon/english.ts';
+import { isEnglish } from './lexicon/english-words.ts';
+import { shorthand } from './lexicon/words.ts';
 import type { Table } from './table.ts';
 import type { Token } from './token.ts';
 
@@ -19,7 +20,10 @@ for (const [row, keys] of KEYS.entries()) {
   }
 }
 
-let englishWords: ReadonlySet<string> | null = null;
+const RUN_ON = new Set(
+  'at in on back been gone now not still ready clean calibrated wiped moved just over off failed passed cable lens base mirror cover calibration here down away fixed out dead broken misting fogging all being had'.split(' '),
+);
+
 
 /**
  * Puts slips right, toward words of the lexicon and the practice's names only, and only where what was typed is no
@@ -28,15 +32,12 @@ let englishWords: ReadonlySet<string> | null = null;
  */
 export class Spelling {
   readonly #table: Table;
-  readonly #english: ReadonlySet<string>;
   /** Every target less one letter → the targets. */
   readonly #less = new Map<string, string[]>();
   readonly #known = new Map<string, readonly string[]>();
 
   constructor(table: Table) {
     this.#table = table;
-    englishWords ??= new Set(english.trim().split(/\s+/));
-    this.#english = englishWords;
     for (const [word, rank] of table.targets) {
       if (rank > 0 && word.length >= SHORTEST && word.length <= LONGEST && /^[a-z']+$/.test(word) && !NEVER.has(word)) this.#index(word);
     }
@@ -74,10 +75,11 @@ export class Spelling {
     const spoken = spokenMark(token.text, tokens[i + 1]?.text);
     if (spoken !== null) return { tokens: [{ ...token, text: spoken.mark, kind: 'mark', end: tokens[i + spoken.taken - 1]?.end ?? token.end }], taken: spoken.taken };
     if (token.kind !== 'word' || token.text.length < 2) return this.#joined(tokens, i, token);
+    if (this.#runOn(token.text, tokens[i + 1]?.text)) return { tokens: spread(token, [token.text.slice(0, -1), "'s"]), taken: 1 };
     if (this.#isWord(token.text)) return null;
     const joined = this.#joined(tokens, i, token);
     if (joined !== null) return joined;
-    if (token.text.length < SHORTEST) return null;
+    if (token.text.length < SHORTEST && !(token.text in shorthand)) return null;
     if (tokens[i + 1]?.kind === 'number' && tokens[i + 1]?.spaced === false && token.text.length <= 3 && !this.#near(token.text)) return null;
     let words = this.#known.get(token.text);
     if (words === undefined) {
@@ -93,7 +95,7 @@ export class Spelling {
   }
 
   #isWord(text: string): boolean {
-    return this.#table.words.has(text) || this.#english.has(text);
+    return this.#table.words.has(text) || isEnglish(text);
   }
 
   /** "wip ed" is one word where neither half is and the whole is. */
@@ -111,8 +113,10 @@ export class Spelling {
   #words(text: string): readonly string[] {
     const calm = text.replace(/([a-z])\1{2,}/g, '$1$1');
     for (const held of [calm, text.replace(/([a-z])\1{2,}/g, '$1')]) {
-      if (held !== text && (this.#table.words.has(held) || this.#english.has(held))) return [held];
+      if (held !== text && (this.#table.words.has(held) || isEnglish(held))) return [held];
     }
+    const short = shorthand[text];
+    if (short !== undefined) return [short];
     const owner = this.#owned(text);
     if (owner !== null) return owner;
     const one = this.#nearest(text);
@@ -124,6 +128,11 @@ export class Spelling {
     if (!text.endsWith('s') || text.length < 4) return null;
     const stem = text.slice(0, -1);
     return this.#table.owners.has(stem) ? [stem, "'s"] : null;
+  }
+
+  /** "greens at north": a plural that is English, but where the name with its 's must be meant. */
+  #runOn(text: string, next: string | undefined): boolean {
+    return text.endsWith('s') && next !== undefined && RUN_ON.has(next) && this.#table.owners.has(text.slice(0, -1)) && !this.#table.words.has(text);
   }
 
   #nearest(text: string): string | null {
@@ -182,7 +191,7 @@ function closeness(typed: string, word: string): number {
   let end = 0;
   while (end < Math.min(typed.length, word.length) - from && typed[typed.length - 1 - end] === word[word.length - 1 - end]) end++;
   const [a, b] = [typed.length - from - end, word.length - from - end];
-  if (gap === 0 && a === 2 && typed[from] === word[from + 1] && typed[from + 1] === word[from]) return 4;
+  if (gap === 0 && a === 2 && typed[from] === word[from + 1] && typed[from + 1] === word[from]) return 5;
   if (gap === -1 && a === 0 && b === 1) return from === 0 ? 2 : 4;
   if (gap === 1 && a === 1 && b === 0) return typed[from] === typed[from - 1] || typed[from] === typed[from + 1] ? 4 : 3;
   if (gap === 0 && a === 1 && b === 1) return NEIGHBOURS.get(word[from] ?? '')?.includes(typed[from] ?? '?') === true ? 3 : from === 0 && word.length < 6 ? 0 : 2;

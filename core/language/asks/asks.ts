@@ -31,6 +31,11 @@ function ask(
   return { made: made(kind, slots, said), bonus, ...(missing === undefined ? {} : { missing }) };
 }
 
+/** The clause's words as one line, as its patterns are written. */
+function wordsOf(c: Clause): string {
+  return c.parts.map((p) => p.text).join(' ').replaceAll(" 's", "'s");
+}
+
 function siteOf(c: Clause): Record<string, unknown> {
   const place = placeOf(c);
   return place?.site === undefined ? {} : { site: place.site };
@@ -84,7 +89,7 @@ const isWh = (c: Clause, words: RegExp) => c.word(words) >= 0;
 const help: Ask = {
   name: 'ask:help',
   read(c) {
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     if (
       !/^(please |pls |hi |hello |hey )*(help|help me|help please|help pls|menu|commands|\? help|bot help)( please| pls| bot)?$|what can (you|u) do|what are you able to do|what else can you do|what do you do|what can i (ask|say|type|tell)|how do (you|u) work|how does (this|it) work|how do i use (you|this|the bot)|what (commands|things) (can|do)|what are you for|what can this bot do|how does this bot work|what can the bot do|what can i ask you/.test(
         text,
@@ -99,7 +104,7 @@ const help: Ask = {
 const why: Ask = {
   name: 'ask:why',
   read(c) {
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     if (
       !/^(why|but why|why so|why is that|why's that|why did you (say|think|put|record|log|do) (that|this|so)|how come|how did you (get|know|work) (that|that out)|why that|explain|explain that|says who|what makes you (say|think) (that|so)|how do you know|why not)$/.test(
         text,
@@ -114,7 +119,7 @@ const why: Ask = {
 const who: Ask = {
   name: 'ask:who-can',
   read(c) {
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     if (!/\bwho\b|\banyone\b|\banybody\b|\bwhos\b|\bwho's\b/.test(text)) return null;
     if (
       !/who (can|knows how|is able|'s able|is trained|is allowed|'s trained|has been (shown|trained|taught)|'s been (shown|trained|taught)|all can|here can|else can|is signed off|was shown)|who's (been (shown|trained|taught)|trained|able|allowed|signed off)|anyone (who )?(knows? how)/.test(
@@ -133,7 +138,7 @@ const how: Ask = {
   name: 'ask:how',
   read(c, question) {
     if (c.form('show', 'd') >= 0 && c.entities('person').length > 0) return null;
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     const asks =
       /\bhow (do|does|to|must|is|should|can|would|are|am|did|long|often|d'?you|you|we|best)\b|how's|\b(steps|instructions|guide|procedure|protocol|best way|right way|what's the way|proper way|correct way|what is the way|process) (for|to|of)\b|\bwhat('s| is) the (procedure|process|protocol|best way|right way|drill|routine|proper way|correct way)|(show|tell|remind) me how|remind me how|walk me through|can (someone|you|anyone|somebody) (show|tell|remind|explain|talk|walk) (me )?(to me )?(how|through)|explain how|how-to|what do i do (to|when|if)|what do we do (to|when|if)|not sure how to|don't know how to|forgot how to|forgotten how to|can't remember how to|cant remember how to|unsure how to|anyone know how to|know how to|do i need to warm|what's the trick/.test(
         text,
@@ -224,7 +229,7 @@ const how: Ask = {
 const trace: Ask = {
   name: 'ask:trace',
   read(c) {
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     const load = c.first('load') ?? null;
     const memory = c.scope.memory.load;
     const which =
@@ -292,7 +297,7 @@ const load: Ask = {
   read(c, question) {
     const found = c.first('load');
     if (found === null) return null;
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     const asks =
       /(what|which|whats|what's|show|list|tell|contents|how|did|has|was|is|were|when|who|any|status|result|give)/.test(
         text,
@@ -331,7 +336,7 @@ const load: Ask = {
 const last: Ask = {
   name: 'ask:last',
   read(c, question) {
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     const when =
       /\bwhen('s|s| was| were| did| is| has| have|)\b|\bwhen (did|was|were)|last time|\blast\b|how long (ago|since|has|have)|who (last|calibrated|moved|wiped|cleaned|took|scanned|did|brought|carried|shifted|used|cal'd|put|disinfected)|latest|most recent|what was the last|days since|been (calibrated|wiped|cleaned|moved)/.test(
         text,
@@ -429,7 +434,7 @@ function lastOf(c: Clause): string | null {
 const where: Ask = {
   name: 'ask:where',
   read(c, question) {
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     const asks =
       /\bwhere('s|s|abouts)?\b|whereabouts|(anyone|anybody|any1|someone|somebody|who) ?('s|has|have)? ?(see|seen|got|nicked|pinched|taken|borrowed|took|know where|found|spotted|having)|seen (the |my |our )?|who's got|whos got|who has|which (room|site|clinic|surgery|surg|branch|practice|place|op)|any sign of|find me|locate|\bwhr\b|what (room|site|surgery) is|hiding|gone to|where has/.test(
         text,
@@ -479,14 +484,14 @@ const where: Ask = {
 const due: Ask = {
   name: 'ask:due',
   read(c, question) {
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     const asks =
       /(what|anything|something|whats|what's|any|is there anything|is something|something|wots|owt|wats|which|who's|are there|list|show)( \w+)*? (due|outstanding|overdue|needs? doing|needs? done|to do|left to do|pending|on the list|still to do|still needs|need doing|to be done|need to do|due today|on today|left|have to do|remaining|not been done|hasn't been done|not done|open)|what (do|should|must) (we|i) (need to|have to|still)|what's (left|due|next|outstanding|on)|what needs|to-?do list|jobs (for|left|to do|due|today)|anything (for me )?to do|is .*calibration due|due (today|tomorrow|this)|when('s| is) .*(due|calibration)|due for calibration|need(s)? calibrating|what have (we|i) (got )?(to do|left|outstanding)|reminders|what am i (meant|supposed) to|calibrations? due|anything i need to do|anything need/.test(
         text,
       );
-    if (!asks) return null;
+    if (!asks && !(question && c.has('due') && !/when/.test(text))) return null;
     if (c.has('other') || /for (lunch|tea|dinner|breakfast)/.test(text)) return null;
-    if (!question && !/^(what|whats|what's|anything|any|list|show|to|is|jobs)/.test(text)) return null;
+    if (!question && !/^(what|whats|what's|anything|something|any|list|show|to|is|jobs)/.test(text)) return null;
     if (/what's (left|next|on)\b/.test(text) && !/scanner|tip|due|do|outstanding|today|clinic/.test(text))
       return null;
     c.useTags(
@@ -524,7 +529,7 @@ const due: Ask = {
 const supply: Ask = {
   name: 'ask:supply',
   read(c) {
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     const asks =
       /\benough\b|run out|running out|running short|run short|going to be short|be short|short of|how many (more )?(tips )?(do|will|would) (we|i) need|are we (short|ok|okay|good|alright|right|all right|fine|covered) for|last us|sufficient|will we (make|manage|have)|cover(ed)? (for )?(tomorrow|today)|do we need (more|any more|to bring)|are we ok on|get us through|see us through|going to make it/.test(
         text,
@@ -560,7 +565,7 @@ const supply: Ask = {
 const tips: Ask = {
   name: 'ask:tips',
   read(c, question) {
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     const set = c.entities('tips').find(({ entity }) => entity.which !== undefined);
     if (
       (c.at('tip') < 0 && set === undefined) ||
@@ -654,7 +659,7 @@ function filterOf(c: Clause, text: string, which: string | undefined): string | 
 const history: Ask = {
   name: 'ask:history',
   read(c, question) {
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     const asks =
       /what('s| is| has)? ?(been |has )?happened (with|to)|everything that( has|'s)? happened|history|what's the story|story (with|of|on)|tell me about|what do (we|you) know about|what('s| has) been (done|going on)|what's (up|going on|the deal|wrong) with|whats (up|going on|wrong) with|everything (about|on|for)|life story|log (of|for) tip|timeline|track record|what's happening with|journey|what('s| is) the latest (on|with)|update on|where has .* been|what was done (to|with)|what have we done|how many (times|cycles|uses|goes)|show me|record of|records? for/.test(
         text,
@@ -696,7 +701,7 @@ const record: Ask = {
   read(c, question) {
     const noun = c.at('record');
     if (noun < 0) return null;
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     const time = timeOf(c);
     if (time === null) return null;
     if (c.has('other') || c.entities('tips').length + c.entities('scanner').length > 0) return null;
@@ -743,7 +748,7 @@ const record: Ask = {
 const ready: Ask = {
   name: 'ask:ready',
   read(c, question) {
-    const text = c.parts.map((p) => p.text).join(' ');
+    const text = wordsOf(c);
     const asks =
       /ready|good to go|right to (go|use)|possible to use|able to use|\b(ok|okay|fine|safe|alright|all right|clear|cleared|good|clean|sterile|free|available|usable|useable|allowed|fit|up and running|working|in service|charged|working|wiped|settled|dirty)\b|can (i|we|u|you|she|he|someone) (use|have|take|scan|grab|start|pop|put|borrow)|(should|may|could|shall) (i|we) (use|scan)|is .* (usable|on hold|held|out of service|broken|fixed|back|mended|sterilised|autoclaved|used|been used)|has .* (been|passed|come back)|(been|being) (used|sterilised|autoclaved|sent|washed|bagged)|which (scanner|one|of the scanners)/.test(
         text,

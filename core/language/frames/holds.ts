@@ -73,13 +73,14 @@ export const released: Frame = {
 
 export const retired: Frame = {
   name: 'retired',
-  on: ['retire', 'bin'],
+  on: ['retire', 'bin', 'put'],
   read(c) {
-    const verb = c.form('retire', 'dg') >= 0 ? c.form('retire', 'dg') : c.at('bin');
+    const out = c.word(/^(out|away)$/);
+    const thrown = out >= 0 ? c.parts.findIndex((p) => /^(chuck|chucked|threw|thrown|throw|toss|tossed|sling|slung|lobbed|flung|took)$/.test(p.text) && p.text !== 'took') : -1;
+    const verb = c.form('retire', 'dg') >= 0 ? c.form('retire', 'dg') : thrown >= 0 ? thrown : c.at('bin');
     if (verb < 0) return null;
-    const thrown = hasTag(c.parts[verb], 'retire') || c.has('put', 'go', 'drop', 'take');
-    if (!thrown) return null;
-    c.use(verb);
+    if (thrown < 0 && !hasTag(c.parts[verb], 'retire') && !c.has('put', 'go', 'drop', 'take')) return null;
+    c.use(verb, thrown >= 0 ? out : -1);
     c.useTags('retire', 'bin', 'put', 'go', 'be', 'come');
     const tips = tipsOf(c, { bare: true });
     if (tips === null || c.entities('scanner').length > 0) return null;

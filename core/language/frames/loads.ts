@@ -23,10 +23,10 @@ function loadOf(c: Clause, bare: boolean): { entity: EntityOf<'load'>; said: Sai
         id !== undefined &&
         more === undefined &&
         id.length >= 2 &&
-        /^\d+$/.test(id)
+        /^[a-z]*\d+$/i.test(id)
       ) {
         c.use(at);
-        return { entity: { is: 'load', ids: [id], named: false }, said: [at] };
+        return { entity: { is: 'load', ids: [id.replace(/\D/g, '')], named: false }, said: [at] };
       }
     }
   }
@@ -97,7 +97,7 @@ export const loadFinished: Frame = {
   read(c) {
     const bare = c.has('fail') || c.word(/pass/) >= 0 || c.entities('cycle').length > 0;
     const load = loadOf(c, bare);
-    if (load === null) return null;
+    if (load === null) return namelessLoad(c);
     if (c.has('calibrate', 'spore', 'penetration', 'leak', 'control', 'inspection', 'magnifier')) return null;
     if (typeof load.said === 'string' && c.entities('tips').some(({ entity }) => entity.named)) return null;
     const strip = stripOf(c);
@@ -147,6 +147,15 @@ export const loadFinished: Frame = {
 function itemOf(load: EntityOf<'load'>, named: string | null | undefined): string {
   const autoclave = load.autoclave ?? named ?? null;
   return autoclave === null ? `load:${load.ids[0]}` : `load:${autoclave}/${load.ids[0]}`;
+}
+
+/** "Load passed": which one is not said. */
+function namelessLoad(c: Clause): Result | null {
+  const noun = c.at('load');
+  const outcome = noun < 0 || c.parts.length > 6 ? null : outcomeOf(c);
+  if (outcome === null || c.entities('tips').length > 0) return null;
+  c.use(noun);
+  return result([made('load-finished', { outcome: outcome.outcome }, { outcome: [outcome.at] })], outcome.at, { about: 'load', slot: 'load', form: 'id' }, 0.8);
 }
 
 interface Found<T> {

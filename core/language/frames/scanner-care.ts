@@ -99,7 +99,7 @@ export const scanStarted: Frame = {
     const start = c.form('start', 'dgn');
     const begin = c.form('start', 'b');
     const doing = c.form('scan', 'g');
-    if (c.has('finish', 'book', 'cancel') || c.form('scan', 'd') >= 0) return null;
+    if (c.has('finish', 'book', 'cancel') || c.exactly('scan', 'd') >= 0) return null;
     if (start < 0 && doing < 0 && begin < 0) return null;
     if (start < 0 && doing >= 0 && c.parts[doing]?.text !== 'scanning') return null;
     c.use(scan, start, begin);
@@ -112,7 +112,7 @@ export const scanFinished: Frame = {
   name: 'scan-finished',
   on: ['scan'],
   read(c) {
-    const past = c.form('scan', 'd');
+    const past = c.exactly('scan', 'd');
     const noun = c.form('scan', 'ng');
     const finish = c.form('finish', 'dn') >= 0 ? c.form('finish', 'dn') : /^(is|'s)$/.test(c.parts[c.at('finish') - 1]?.text ?? '') ? c.at('finish') : -1;
     const did = c.form('do', 'd') >= 0 ? c.form('do', 'd') : c.word(/^(done|over|did)$/);
@@ -211,7 +211,7 @@ export const covered: Frame = {
     if (past >= 0 && isDenied(c, past)) return null;
     return result(
       each(scanners, (id) => made('covered', withScanner(id), { scanner: scanners.said })),
-      past >= 0 ? past : on,
+      past >= 0 ? past : put >= 0 ? put : on,
       scanners.missing,
     );
   },

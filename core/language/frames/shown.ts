@@ -79,6 +79,8 @@ export const shown: Frame = {
         ),
       ],
       verb,
+      undefined,
+      0.8,
     );
   },
 };

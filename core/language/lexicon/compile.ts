@@ -1,6 +1,7 @@
 import type { Sense, Sort, Table } from '../table.ts';
 import { tokenize } from '../tokens.ts';
 import { type Form, formsOf, plural } from './inflect.ts';
+import { isEnglish } from './english-words.ts';
 import { nouns, others } from './nouns.ts';
 import { verbForms, verbs } from './verbs.ts';
 import { firstNames, glue, moodWords, numberWords } from './words.ts';
@@ -36,7 +37,10 @@ export function addLexicon(table: Table): void {
   for (const [tag, list] of Object.entries(moodWords))
     for (const phrase of listed(list)) put(phrase, 'mood', tag);
   for (const [tag, list] of Object.entries(verbs)) {
-    for (const lemma of listed(list)) for (const [form, how] of formsOf(lemma)) put(form, 'verb', tag, how);
+    for (const lemma of listed(list)) for (const [form, how] of formsOf(lemma)) {
+        put(form, 'verb', tag, how);
+        for (const typed of typedFor(form, how)) put(typed, 'verb', tag, how);
+      }
   }
   for (const [tag, list] of Object.entries(verbForms)) {
     for (const entry of list.split(';')) {
@@ -57,6 +61,20 @@ export function addLexicon(table: Table): void {
   for (const end of ["'s"]) table.add([end], { sort: 'glue', tag: 'glue', form: '', ref: '' });
   for (const name of firstNames.trim().split(/\s+/)) put(name, 'person', 'person', '', '');
   for (const [word, value] of Object.entries(numberWords)) put(word, 'number', 'number', '', String(value));
+}
+
+/** How endings are typed in a hurry: "dropd", "droped", "wipped", "takin". */
+function typedFor(form: string, how: Form): string[] {
+  const [head = '', ...rest] = form.split(' ');
+  const all: string[] = [];
+  if (how === 'd' && head.endsWith('ed') && head.length > 4) {
+    const stem = head.slice(0, -2);
+    all.push(`${stem}d`);
+    if (/([bdgmnprt])\1$/.test(stem)) all.push(`${stem.slice(0, -1)}ed`, `${stem.slice(0, -1)}d`);
+    else if (/[aeiou][bdgmnpt]$/.test(stem)) all.push(`${stem}${stem.at(-1)}ed`);
+  }
+  if (how === 'g' && head.endsWith('ing') && head.length > 5) all.push(head.slice(0, -1));
+  return all.filter((typed) => !isEnglish(typed)).map((typed) => [typed, ...rest].join(' '));
 }
 
 function listed(text: string): string[] {

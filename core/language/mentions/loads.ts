@@ -69,7 +69,7 @@ export const cycles: Finder = (scan, from) => {
   if (heat !== null) {
     let at = heat.to;
     while (HOLDS.has(textAt(scan, at)) && at < heat.to + 2) at++;
-    const hold = at > heat.to ? decimalNumber(scan, at) : null;
+    const hold = decimalNumber(scan, at);
     const minutes =
       hold === null
         ? null
@@ -77,7 +77,7 @@ export const cycles: Finder = (scan, from) => {
             scan,
             hold.value,
             hold.to,
-            textAt(scan, at - 1) !== ',' && textAt(scan, at - 1) !== 'and',
+            at > heat.to && textAt(scan, at - 1) !== ',' && textAt(scan, at - 1) !== 'and',
           );
     if (minutes !== null)
       return { entity: { is: 'cycle', celsius: heat.celsius, minutes: minutes.value }, to: minutes.to };

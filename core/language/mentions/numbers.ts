@@ -64,16 +64,17 @@ export function decimalNumber(scan: Scan, at: number): NumberSaid | null {
   return whole;
 }
 
-const MEASURES = new Set(
-  "min mins minute minutes sec secs second seconds hour hours hr hrs day days week weeks month months year years degree degrees deg degs c f celsius percent % ° times scans scan patients patient pts px people am pm a.m p.m oclock o'clock st nd rd th th. bookings appointments appts uses goes cycles cycle loads more of quid pounds litres ml mm cm kg packs boxes rooms surgeries scanners tips tip sites pouches pouch bar left hrs ish staff nurses chairs sets".split(
-    ' ',
-  ),
+const UNITS = new Set(
+  "min mins minute minutes sec secs second seconds hour hours hr hrs day days week weeks month months year years degree degrees deg degs celsius percent % ° times am pm oclock o'clock st nd rd th ish".split(' '),
+);
+const COUNTED = new Set(
+  'c f scan scans patient patients pt pts px people bookings appointments appts uses goes cycles loads more of quid pounds litres ml mm cm kg packs boxes rooms surgeries scanners tips sites pouches bar left staff nurses chairs sets new old used dirty clean sterile spare extra other others'.split(' '),
 );
 
 /** True where what follows shows the number to be a count, a measure or a time, not an id. */
-export function isMeasured(scan: Scan, to: number): boolean {
+export function isMeasured(scan: Scan, to: number, named = false): boolean {
   const next = textAt(scan, to);
-  if (MEASURES.has(next)) return true;
+  if (UNITS.has(next) || (!named && COUNTED.has(next))) return true;
   if (next === ':' || next === '.' || next === '/')
     return glued(scan, to) && isNumber(scan, to + 1) && glued(scan, to + 1);
   return false;

@@ -48,8 +48,14 @@ function idAt(scan: Scan, from: number, words: boolean): IdSaid | null {
     }
   }
   const number = wholeNumber(scan, at);
-  if (number === null || (number.words && !words) || isMeasured(scan, number.to)) return null;
+  if (number === null || (number.words && !words) || isMeasured(scan, number.to, words) || gluedLetters(scan, number.to)) return null;
   return { letters: '', digits: number.text, to: number.to, words: number.words };
+}
+
+/** "2x2s", "4mm": letters hang on it, so it is no id. */
+function gluedLetters(scan: Scan, at: number): boolean {
+  const token = scan.tokens[at];
+  return token?.kind === 'word' && !token.spaced && token.text !== "'s" && !/^(n|and|on|is|in|to)$/.test(token.text);
 }
 
 const NOT_LETTERS: Readonly<Record<string, true>> = {

@@ -60,7 +60,6 @@ const WHOLE = new Set([
   'all',
   'every',
   'remaining',
-  'both',
   'any',
   'each',
   'rest',

@@ -28,7 +28,8 @@ export interface TipsWanted {
 export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
   const all = c.entities('tips').filter(({ at }) => !wanted.skip?.(at));
   const noun = c.at('tip');
-  const named = all.filter(({ entity }) => entity.named || noun >= 0 || wanted.bare);
+  const sure = all.filter(({ entity }) => entity.named);
+  const named = sure.length > 0 ? sure : all.filter(() => noun >= 0 || wanted.bare);
   if (named.length > 0) {
     c.use(...named.map(({ at }) => at), noun);
     return gathered(
