@@ -17,6 +17,12 @@ interface Checkpoint {
 /** Copies of the state along the record: dense at its end, where corrections fall, and thinner the further back. */
 export class Checkpoints {
   #kept: Checkpoint[] = [];
+  /** The state before the first entry. */
+  readonly #start: Checkpoint;
+
+  constructor(start: State) {
+    this.#start = { count: 0, state: copyState(start), grown: grown(start) };
+  }
 
   /** True where the state after `count` entries is worth keeping while `total` are folded. */
   static wanted(count: number, total: number): boolean {
@@ -32,13 +38,12 @@ export class Checkpoints {
   }
 
   /**
-   * The state at the latest checkpoint with at most `count` entries, its own to fold on; later ones are forgotten and
-   * the history cut back. `null` where there is none.
+   * The state at the latest checkpoint with at most `count` entries, its own to fold on; later ones are forgotten, and
+   * what grew since is cut back.
    */
-  back(count: number): { readonly count: number; readonly state: State } | null {
+  back(count: number): { readonly count: number; readonly state: State } {
     this.#kept = this.#kept.filter((each) => each.count <= count);
-    const latest = this.#kept.at(-1);
-    if (latest === undefined) return null;
+    const latest = this.#kept.at(-1) ?? this.#start;
     const state = copyState(latest.state);
     cutTo(state, latest.grown);
     return { count: latest.count, state };

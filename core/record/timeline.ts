@@ -2,31 +2,47 @@ import type { Practice } from '../practice/practice.ts';
 import { Checkpoints } from './checkpoints.ts';
 import type { Entry } from './entry.ts';
 import { foldEntry } from './fold/fold.ts';
-import { indexOfPlace } from './order.ts';
+import { indexOfPlace, inOrder, type Place } from './order.ts';
 import { startState } from './start-state.ts';
 import type { State } from './state.ts';
+
+/** A snapshot cannot answer this: the record has to be folded again from its first entry. */
+export class NeedsWholeRecord extends Error {
+  override name = 'NeedsWholeRecord';
+}
+
+/** A state with everything folded into it up to and with that place. */
+export interface Base {
+  readonly state: State;
+  readonly through: Place;
+}
 
 /**
  * Every entry that holds, in the record's order, and the state they fold to. Corrections refold from the nearest
  * checkpoint before the earliest change; the result is always that of the whole fold.
  */
 export class Timeline {
-  readonly #practice: Practice;
+  /** Where a snapshot ends; `null`: every entry is here. */
+  readonly #through: Place | null;
   /** In order: entries that hold. */
   readonly #entries: Entry[] = [];
   readonly #byId = new Map<string, Entry>();
   readonly #byTurn = new Map<number, Set<string>>();
   /** Decisions by the entry that they are about, holding or waiting for it. */
   readonly #about = new Map<string, Entry[]>();
-  readonly #checkpoints = new Checkpoints();
+  readonly #checkpoints: Checkpoints;
   #state: State;
   /** Entries folded into `#state`. */
   #folded = 0;
 
-  /** `practice`: the practice file as it was when the record began. */
-  constructor(practice: Practice) {
-    this.#practice = practice;
-    this.#state = startState(practice);
+  /**
+   * `practice`: the practice file as it was when the record began. `base`: a snapshot to go on from; entries that belong
+   * before its end are then refused with `NeedsWholeRecord`, and nothing is changed.
+   */
+  constructor(practice: Practice, base: Base | null = null) {
+    this.#state = base?.state ?? startState(practice);
+    this.#through = base?.through ?? null;
+    this.#checkpoints = new Checkpoints(this.#state);
   }
 
   /** The state now. Take it anew after each change: going back makes another one. It is to be read, never written. */
@@ -62,14 +78,15 @@ export class Timeline {
 
   /** Adds entries, in whatever order they come. One whose id is there already changes nothing. */
   add(entries: readonly Entry[]): void {
-    for (const given of entries) {
-      const entry = given.when > given.noted ? { ...given, when: given.noted } : given;
+    const clamped = entries.map((each) => (each.when > each.noted ? { ...each, when: each.noted } : each));
+    for (const entry of clamped) this.#mustFollow(entry);
+    for (const entry of clamped) {
       const about = aboutOf(entry);
       if (about !== null) {
         const others = this.#about.get(about) ?? [];
         if (others.some((each) => each.id === entry.id)) continue;
         this.#about.set(about, [...others, entry]);
-        if (!this.#byId.has(about)) continue;
+        if (!this.#holds(about)) continue;
       }
       this.#insert(entry);
     }
@@ -81,6 +98,8 @@ export class Timeline {
    */
   setAside(turn: number): readonly Entry[] {
     const gone = this.ofTurn(turn);
+    if (this.#through !== null && turn <= this.#through.turn)
+      throw new NeedsWholeRecord(`turn ${turn} is part of the snapshot`);
     for (const entry of gone) {
       this.#remove(entry);
       const about = aboutOf(entry);
@@ -98,6 +117,16 @@ export class Timeline {
   replace(turn: number, entries: readonly Entry[]): void {
     this.setAside(turn);
     this.add(entries.map((each) => ({ ...each, turn, id: `${turn}.${each.index}` })));
+  }
+
+  #mustFollow(entry: Entry): void {
+    if (this.#through !== null && inOrder(entry, this.#through) <= 0)
+      throw new NeedsWholeRecord(`entry ${entry.id} belongs before the snapshot's end`);
+  }
+
+  /** Decisions are made about entries that hold: one about something in the snapshot is taken to. */
+  #holds(id: string): boolean {
+    return this.#byId.has(id) || (this.#through !== null && Number.parseInt(id, 10) <= this.#through.turn);
   }
 
   #insert(entry: Entry): void {
@@ -135,8 +164,8 @@ export class Timeline {
   #goBack(index: number): void {
     if (index >= this.#folded) return;
     const before = this.#checkpoints.back(index);
-    this.#state = before?.state ?? startState(this.#practice);
-    this.#folded = before?.count ?? 0;
+    this.#state = before.state;
+    this.#folded = before.count;
   }
 }
 

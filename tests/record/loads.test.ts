@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { lookBack, usesSinceGood } from '../../core/record/look-back.ts';
+import { lookBack, lookBackTip } from '../../core/rules/loads/look-back.ts';
 import { ferngate, STAFF, twoAutoclaves } from './ferngate.ts';
 import { type Given, given, sterile, type Told } from './given.ts';
 
@@ -194,8 +194,8 @@ describe('which load a number means', () => {
 });
 
 describe('looking back', () => {
-  const uses = (record: Given, number: string) =>
-    lookBack(record.state, record.load(number).key)?.uses.map((use) => use.mark.entry);
+  const concerned = (record: Given, number: string) => lookBack(record.state, [record.load(number).key]);
+  const uses = (record: Given, number: string) => concerned(record, number).map((each) => each.mark.entry);
 
   test('scans after the failed load’s end and before the tip’s next passed load, newest first', () => {
     const record = sterile(given(), ['4', '5']); // turns 1, 2
@@ -205,7 +205,7 @@ describe('looking back', () => {
     record.note('12:00', started('120', ['4'])).note('12:30', finished('120', 'passed')); // 9, 10
     record.note('13:00', scan('4')).note('13:30', scan('5')); // 11, 12
     expect(uses(record, '119')).toEqual(['12.0', '8.0', '7.0']);
-    expect(usesSinceGood(record.state, '5').map((use) => use.mark.entry)).toEqual(['12.0', '8.0', '4.0']);
+    expect(lookBackTip(record.state, '5').map((each) => each.mark.entry)).toEqual(['12.0', '8.0', '4.0']);
   });
 
   test('the same when a passed load is corrected to failed', () => {
@@ -227,10 +227,7 @@ describe('looking back', () => {
   test('a tip fitted with no scan yet is told too', () => {
     const record = sterile(given(), ['4']).note('09:00', { kind: 'fitted', tip: '4', scanner: 'A' });
     record.note('09:10', finished('118', 'failed'));
-    expect(lookBack(record.state, record.load('118').key)).toMatchObject({
-      uses: [],
-      fittings: [{ tip: '4' }],
-    });
+    expect(concerned(record, '118')).toMatchObject([{ what: 'fitting', tip: '4' }]);
     expect(record.tip('4').state).toBe('fitted');
   });
 });

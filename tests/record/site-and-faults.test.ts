@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { exportState } from '../../core/record/export-state.ts';
 import { findingOf, findingsOfTurns, findingsSince } from '../../core/record/findings.ts';
-import { tipsOfSet } from '../../core/record/resolve-set.ts';
 import { ruleValue } from '../../core/rules/defaults/rule-value.ts';
 import { ferngate, NORTH_ROOM, twoAutoclaves } from './ferngate.ts';
 import { at, type Given, given, sterile } from './given.ts';
@@ -158,12 +157,4 @@ describe('what was noticed', () => {
     record.note('08:50', { kind: 'used', tips: ['4'] });
     expect(record.found('unsafe-tip')).toMatchObject([{ mark: { entry: '3.0' } }]);
   });
-});
-
-test('a set means the tips that are so now, at those sites, bar those excepted', () => {
-  const record = given()
-    .note('09:00', { kind: 'used', tips: ['1', '2', '3'] })
-    .note('09:10', { kind: 'moved', items: ['tip:2'], site: 'north' });
-  expect(tipsOfSet(record.state, { which: 'used', except: ['1'] })).toEqual(['2', '3']);
-  expect(tipsOfSet(record.state, { which: 'used', tips: ['6'] }, ['quay'])).toEqual(['6', '1', '3']);
 });

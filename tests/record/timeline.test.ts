@@ -6,7 +6,7 @@ import { inOrder } from '../../core/record/order.ts';
 import { startState } from '../../core/record/start-state.ts';
 import type { State } from '../../core/record/state.ts';
 import { stateFromJson, stateToJson } from '../../core/record/state-json.ts';
-import { Timeline } from '../../core/record/timeline.ts';
+import { NeedsWholeRecord, Timeline } from '../../core/record/timeline.ts';
 import { anyEntries } from './any-entry.ts';
 import { ferngate } from './ferngate.ts';
 import { given } from './given.ts';
@@ -101,6 +101,30 @@ describe('the record in order', () => {
         expect(stateFromJson(stateToJson(state))).toEqual(state);
       }),
       { numRuns: 50 },
+    );
+  });
+
+  test('going on from a snapshot gives what the whole fold gives', () => {
+    fc.assert(
+      fc.property(anyEntries(30), fc.nat(), (entries, cut) => {
+        const ordered = entries
+          .filter((each) => !('of' in each.fact))
+          .sort(inOrder)
+          .map((each, turn) => ({ ...each, turn, index: 0, id: `${turn}.0` }));
+        const half = ordered.slice(0, 1 + (cut % ordered.length));
+        const rest = ordered.slice(half.length);
+        const through = half.at(-1);
+        if (through === undefined) return;
+        const state = stateFromJson(stateToJson(timelineOf(half).state));
+        const timeline = new Timeline(ferngate(), { state, through });
+        timeline.add(rest);
+        expect(timeline.state).toEqual(whole(ordered));
+        for (const entry of rest.slice(-2)) timeline.setAside(entry.turn);
+        expect(timeline.state).toEqual(whole(ordered.slice(0, Math.max(half.length, ordered.length - 2))));
+        expect(() => timeline.setAside(through.turn)).toThrow(NeedsWholeRecord);
+        expect(() => timeline.add([{ ...through, id: '0.7', turn: 0, index: -1 }])).toThrow(NeedsWholeRecord);
+      }),
+      { numRuns: 60 },
     );
   });
 
