@@ -15,6 +15,7 @@ import { type OpenedJournal, openJournal, start } from './open-journal.ts';
 import { openTransport } from './open-transport.ts';
 import { People } from './people.ts';
 import { readRecord, textsOf } from './read-record.ts';
+import { readSome } from './read-some.ts';
 import { eventItem, type RecordIndex, recordIndex } from './record-index.ts';
 import type { Place } from './scan.ts';
 import { openSnapshot } from './snapshot.ts';
@@ -133,18 +134,12 @@ export class OpenFolder implements Store {
 
   line(n: number): JournalLine | null {
     if (n < 1 || n > this.#head.n) return null;
-    return plainly('The record could not be read', () => {
-      this.#index.catchUp();
-      for (const line of this.#reading(n)) return line;
-      return null;
-    });
+    for (const line of this.#some(() => [n])) return line;
+    return null;
   }
 
-  *linesAbout(item: string): Iterable<JournalLine> {
-    for (const n of this.#index.about(item)) {
-      const line = this.line(n);
-      if (line !== null) yield line;
-    }
+  linesAbout(item: string): Iterable<JournalLine> {
+    return this.#some(() => this.#index.about(item));
   }
 
   lineOfEvent(eventId: string): number | null {
@@ -273,10 +268,15 @@ export class OpenFolder implements Store {
     return near !== null && near.month >= month.name ? near : { month: month.name, offset: 0 };
   }
 
-  *#reading(n: number): Iterable<JournalLine> {
-    const from = this.#placeBefore(n);
-    const reading = { months: this.#current(), from, to: this.#file.end, after: n - 1, check: null };
-    yield* readRecord(this.#fs, { ...reading, opener: this.#opener() });
+  *#some(numbers: () => readonly number[]): Iterable<JournalLine> {
+    try {
+      this.#index.catchUp();
+      const near = (n: number) => this.#placeBefore(n);
+      const shelves = { months: this.#current(), to: this.#file.end, near, opener: this.#opener() };
+      yield* readSome(this.#fs, shelves, numbers());
+    } catch (cause) {
+      throw asTrouble('The record could not be read', cause);
+    }
   }
 
   #opener() {

@@ -188,12 +188,7 @@ function openAt(line: { turn: unknown }, steps: readonly string[], opener: Opene
   for (let i = 0; i < steps.length - 1; i++) at = memberOf(at, steps[i] ?? '');
   const last = steps[steps.length - 1] ?? '';
   if (!isBag(at) || !Object.hasOwn(at, last)) return;
-  Object.defineProperty(at, last, {
-    value: opened(at[last], opener),
-    writable: true,
-    enumerable: true,
-    configurable: true,
-  });
+  at[last] = opened(at[last], opener); // its own member, so nothing inherited is touched
 }
 
 function opened(kept: unknown, opener: Opener): unknown {
