@@ -227,6 +227,24 @@ describe('given things that are not in their place', () => {
     expect(asks('2026-12-24')).toBe(true);
   });
 
+  it('when a sterile tip was not spoken of for 14 days, then nobody is asked: it is where it should be', () => {
+    expect(told(play(given, '2026-12-14 08:00', '2026-12-14 08:20'), 'brief')[0]).not.toContain('Where is');
+  });
+
+  it('when a tip was stored for longer than the limit, then it is told apart from the sterile ones', () => {
+    given.note('2027-06-01 09:00', [
+      { kind: 'used', tips: ['1'] },
+      { kind: 'sterile', tips: ['1'] },
+      { kind: 'sent', tips: ['2'] },
+      { kind: 'sterile', tips: ['2'] },
+    ]);
+    expect(buildBrief(given.view('2027-11-24 08:15'), 'quay', '2027-11-24').tips).toEqual([
+      { state: 'sterile', tips: ['2'] },
+      { state: 'too-old', tips: ['3', '4', '5', '6'] },
+      { state: 'used', tips: ['1'] },
+    ]);
+  });
+
   it('when the practice tests its autoclave daily, then the brief says so until the test is noted', () => {
     given.note('2026-11-23 08:20', { kind: 'autoclave-test', sort: 'penetration', outcome: 'passed' });
     const [brief] = told(play(given, '2026-11-24 08:00', '2026-11-24 08:20'), 'brief');
@@ -272,7 +290,9 @@ describe('given a program that was down at the time of the brief', () => {
 
   it('when it is started for the first time during the day, then there was no brief to catch up with', () => {
     given = new Given(ONE_SITE);
-    expect(told(play(given, '2026-11-24 11:40', '2026-11-24 17:00'), 'brief')).toEqual([]);
+    expect(told(play(given, '2026-11-24 11:40', '2026-11-24 12:00'), 'brief')).toEqual([]);
+    given.note('2026-11-24 12:00', { kind: 'used', tips: ['1'] });
+    expect(told(play(given, '2026-11-24 12:00', '2026-11-24 17:00'), 'brief')).toEqual([]);
   });
 });
 

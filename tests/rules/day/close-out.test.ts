@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { openMatters } from '../../../core/rules/matters.ts';
 import { Given } from '../given.ts';
 import { play, told } from '../play.ts';
 import { ONE_SITE } from './practices.ts';
@@ -113,6 +114,8 @@ describe('given a program that was down at the time of the close-out', () => {
   it('when it is back after closing, then it stays silent and the next brief names what is open', () => {
     const posts = play(given, '2026-11-23 17:45', '2026-11-24 08:20');
     expect(told(posts, 'close-out')).toEqual([]);
+    const next = openMatters(given.view('2026-11-23 17:45')).filter(({ about }) => about === 'close-out');
+    expect(next.map(({ stages }) => stages[0]?.at)).toEqual([given.at('2026-11-24 17:15')]);
     expect(told(posts, 'brief')[0]).toContain('1 used (1)');
   });
 });

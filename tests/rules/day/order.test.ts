@@ -35,6 +35,12 @@ describe('given tips with a limit and a week of use', () => {
     expect(orderNow(given.view('2026-11-23 09:00'))?.reorderPoint).toBeCloseTo(14 + 1.6449 * 4, 3);
   });
 
+  it('when tips were used on a day on which no site is open, then that day counts too', () => {
+    const given = used(99);
+    given.note('2026-11-21 10:00', { kind: 'used', tips: ['1', '2', '3', '4', '5', '6', '1', '2'] });
+    expect(orderNow(given.view('2026-11-23 09:00'))?.meanPerDay).toBeCloseTo(16 / 6, 9);
+  });
+
   it('when four open days of use are on record, then that is too little to say anything', () => {
     expect(orderNow(used(99, WEEKDAYS.slice(1)).view('2026-11-21 09:00'))).toBeNull();
   });

@@ -112,6 +112,32 @@ describe('given six tips that were counted on Monday', () => {
     );
   });
 
+  it('when scans without times are noted during the day, then they are spread over what is left of it', () => {
+    given.note('2026-11-23 13:30', { kind: 'booked', count: 2, day: '2026-11-23' });
+    const { booked } = supply('2026-11-23 13:30', '2026-11-23');
+    expect(booked.map(({ at }) => at)).toEqual([given.at('2026-11-23 13:30'), given.at('2026-11-23 15:30')]);
+  });
+
+  it('when a tip was put on for the scan to come, then it serves it; once scanned with, it does not', () => {
+    given.note('2026-11-23 09:00', [
+      { kind: 'used', tips: ['2', '3', '4', '5', '6'] },
+      { kind: 'booked', count: 1, day: '2026-11-23', times: ['10:00'] },
+      { kind: 'fitted', tip: '1', scanner: 'A' },
+    ]);
+    expect(supply('2026-11-23 09:05', '2026-11-23').short).toBeNull();
+    given.note('2026-11-23 09:10', { kind: 'scan-started', scanner: 'A' });
+    expect(supply('2026-11-23 09:10', '2026-11-23').short).not.toBeNull();
+  });
+
+  it('when a used tip has no cycle left, then it is not one to send', () => {
+    given = new Given(ONE_SITE.replace('cycles: 100}', 'cycles: 100, cyclesSoFar: 100}'));
+    given.note('2026-11-23 09:00', [
+      { kind: 'used', tips: ALL },
+      { kind: 'booked', count: 1, day: '2026-11-23', times: ['15:00'] },
+    ]);
+    expect(words('2026-11-23 09:00', '2026-11-23')).toContain('No tip can be back in time');
+  });
+
   it('when a scan takes two tips by the practice file, then twice as many are needed', () => {
     given = new Given(ONE_SITE.replace('{loadTable: uk}', '{loadTable: uk, tipsPerScan: 2}'));
     given.note('2026-11-23 08:00', [
@@ -156,6 +182,11 @@ describe('given a booking that makes a day short', () => {
 
   it('when time goes by, then the same shortage is not said again', () => {
     expect(told(play(given, '2026-11-23 09:00', '2026-11-23 17:00'), 'supply')).toHaveLength(1);
+  });
+
+  it('when the first scan of it has gone by, then the rest is the same shortage', () => {
+    given.note('2026-11-23 09:00', { kind: 'booked', count: 1, day: '2026-11-23', times: ['16:00'] });
+    expect(told(play(given, '2026-11-23 09:00', '2026-11-23 15:30'), 'supply')).toHaveLength(1);
   });
 
   it('when another booking makes it short earlier, then that is a new shortage', () => {
@@ -239,6 +270,19 @@ describe('given two sites', () => {
     expect(words('2026-11-23 08:30', '2026-11-23')).toBe(
       'Short of sterile tips from 09:00: 2 scans go without. Bring 1 tip from North Clinic by 09:00. 1 scan goes without even so.',
     );
+  });
+
+  it('when the other site has done its scans, then those no longer need its tips', () => {
+    given = new Given(baseWith(['ids: 1-12, home: quay', 'ids: 1-3, home: quay']));
+    given.note('2026-11-23 08:00', [
+      { kind: 'used', tips: ['1', '2', '3'] },
+      { kind: 'sterile', tips: ['N1', 'N2'] },
+      { kind: 'booked', count: 2, day: '2026-11-23', times: ['09:30', '10:00'], site: 'north' },
+      { kind: 'booked', count: 1, day: '2026-11-23', times: ['11:00'], site: 'quay' },
+    ]);
+    expect(supply('2026-11-23 10:01', '2026-11-23').outlook.bring).toEqual([
+      { site: 'north', count: 1, by: given.at('2026-11-23 11:00') },
+    ]);
   });
 
   it('when they lie in two zones, then each is booked and told by its own clock', () => {

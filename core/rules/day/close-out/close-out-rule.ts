@@ -23,7 +23,6 @@ function siteMatters(view: View, site: string): readonly Matter[] {
   });
   if (next === undefined || room === null) return [];
   const due = next.closeOut <= view.now ? closeOut(view, site) : null;
-  if (due !== null && !wasOpenBy(due, next.closeOut)) return [];
   return [
     {
       key: keyOf(site, next),

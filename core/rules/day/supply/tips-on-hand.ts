@@ -32,7 +32,8 @@ const REPROCESSED = new Set<SupplyState>(['used', 'washed', 'bagged']);
 
 /** On a scanner: there for the scan to come, or taken up by one that has begun (its tip can be sent after it). */
 function fitted(state: State, tip: TipState, now: Instant): TipOnHand {
-  const good = !tip.usedSinceFitted && reasonsAgainst(state, tip, now).length === 0;
+  const scan = tip.scanner === null ? null : (state.scanners.get(tip.scanner)?.scan ?? null);
+  const good = scan === null && !tip.usedSinceFitted && reasonsAgainst(state, tip, now).length === 0;
   const since = (good ? tip.fitted : (tip.lastUse ?? tip.fitted))?.at ?? now;
   if (!good && !canGoRound(tip)) return { id: tip.id, state: 'retired', since };
   return { id: tip.id, state: 'fitted', since, scanning: !good };
