@@ -72,7 +72,7 @@ export function strengthOf(part: Part): number {
   if (entity !== undefined) {
     switch (entity.is) {
       case 'tips':
-        return entity.named ? (entity.which !== undefined ? 2.4 : 3) : 1;
+        return entity.named ? (entity.which !== undefined ? 2.4 : 3) : 1.2;
       case 'scanner':
         return entity.named === 'name' ? 2.5 : 1.2;
       case 'no-scanner':

@@ -255,7 +255,8 @@ function joinsTo(last: Draft, draft: Draft): boolean {
     last.sentence === draft.sentence
   )
     return !draft.parts.some((p) => p.unknown);
-  if (draft.sort === 'talk' && draft.parts.some((p) => hasTag(p, 'samept'))) return true;
+  if (draft.parts.some((p) => hasTag(p, 'samept')) && draft.sort !== 'act') return true;
+  if (last.sort !== 'act' && last.parts.some((p) => hasTag(p, 'samept'))) return true;
   if (last.sort === 'entities' && draft.sort === 'outcome' && last.sentence === draft.sentence) return true;
   return false;
 }

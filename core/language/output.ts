@@ -42,7 +42,7 @@ export class Output {
   /** A clause in doubt: nothing of it is recorded. */
   doubted(found: Interpretation): void {
     const [first] = found.result.made;
-    const of = first === undefined ? undefined : itemOf(first.entry);
+    const of = first === undefined ? undefined : itemOf(first.entry, Array.isArray(first.said.autoclave));
     const unclear: Entry = { kind: 'unclear', about: 'certainty', ...(of === undefined ? {} : { of }) };
     const draft =
       first === undefined
@@ -141,9 +141,9 @@ export class Output {
 }
 
 /** The item that an entry is about, where it is one only. */
-function itemOf(entry: Entry): string | undefined {
+function itemOf(entry: Entry, named: boolean): string | undefined {
   if (typeof entry.load === 'string')
-    return `load:${entry.load}`;
+    return `load:${named && typeof entry.autoclave === 'string' ? `${entry.autoclave}/` : ''}${entry.load}`;
   if (typeof entry.item === 'string') return entry.item;
   const tips = entry.tips;
   if (Array.isArray(tips) && tips.length === 1) return `tip:${tips[0]}`;

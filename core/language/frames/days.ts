@@ -3,7 +3,7 @@ import { wordsNumber } from '../lexicon/count.ts';
 import { placeOf } from '../roles/place.ts';
 import { timeContext, timeOf } from '../roles/time.ts';
 import { resolveForward } from '../times/forward.ts';
-import type { ForwardTime, TimeSpan } from '../times/time-span.ts';
+import type { Clock, ForwardTime, TimeSpan } from '../times/time-span.ts';
 import { type Frame, made, result } from './frame.ts';
 
 const TODAY: TimeSpan = {
@@ -16,15 +16,53 @@ const TODAY: TimeSpan = {
 
 /** "6 scans", "six scans", "a scan": how many, before the word for them; `null` where none is said. */
 function countBefore(c: Clause, at: number): { value: number; at: number } | null {
-  for (let i = at - 1; i >= 0 && i >= at - 4; i--) {
+  for (let i = at - 1; i >= 0 && i >= at - 5; i--) {
     const part = c.parts[i];
     if (part === undefined) break;
+    if (part.entity?.is === 'time' || part.entity?.is === 'number' && !Number.isInteger(part.entity.value)) continue;
+    if (part.entity?.is === 'tips' && i === at - 1 && /^(\d{3,})$/.test([...part.entity.ids, ...part.entity.unknown].join('').replace(/\D/g, ''))) return null;
     const value = wordsNumber(part);
     if (value !== null) return { value, at: i };
     if (/^(a|an|one more|another|an extra)$/.test(part.text)) return { value: 1, at: i };
     if (part.entity !== undefined) break;
   }
   return null;
+}
+
+/** Numbers that can only be clock times where bookings are told: "9, 12 and 3:30", "the 4.30 scan", "330". */
+function looseClocks(c: Clause, count: number): { clocks: Clock[]; at: number[] } {
+  const clocks: Clock[] = [];
+  const at: number[] = [];
+  for (const [i, part] of c.parts.entries()) {
+    const { entity } = part;
+    if (i === count || entity === undefined) continue;
+    const texts = entity.is === 'number' ? [entity.text] : entity.is === 'tips' && !entity.named ? [...entity.ids, ...entity.unknown].map((id) => id.replace(/\\D/g, '')) : [];
+    const found = texts.map(clockOf);
+    if (found.length === 0 || found.some((clock) => clock === null)) continue;
+    clocks.push(...found.filter((clock) => clock !== null));
+    at.push(i);
+  }
+  return { clocks, at };
+}
+
+function clockOf(text: string): Clock | null {
+  const [, hour = '', minute = '0'] = /^(\d{1,2})(?:[.:](\d\d))?$/.exec(text) ?? /^(\d{1,2})(\d\d)$/.exec(text) ?? [];
+  const [h, m] = [Number(hour), Number(minute)];
+  if (hour === '' || h < 1 || h > 23 || m > 59) return null;
+  return { sort: 'time', hour: h, minute: m, half: h > 12 ? 'known' : 'open', about: false };
+}
+
+/** What a booking or its cancelling says of the time, loose clock times taken in. */
+function bookingTime(c: Clause, site: string | null, count: number): { time: ForwardTime; said: readonly number[] } | null {
+  const loose = looseClocks(c, count);
+  const time = timeOf(c);
+  if (loose.clocks.length === 0) return forward(c, site);
+  const base = time === null || time.span.now === true ? TODAY : time.span;
+  if (base.shift !== undefined || base.range !== undefined) return forward(c, site);
+  c.use(...loose.at, ...(time?.said ?? []));
+  const days = time === null ? [] : base.days;
+  const span = { ...base, days, bound: 'at' as const, clocks: [...base.clocks, ...loose.clocks] };
+  return { time: resolveForward(span, timeContext(c, site)), said: [...(time?.said ?? []), ...loose.at] };
 }
 
 function forward(
@@ -60,7 +98,7 @@ export const booked: Frame = {
       return null;
     const count = countBefore(c, said.at);
     const place = placeOf(c);
-    const when = forward(c, place?.site ?? null);
+    const when = bookingTime(c, place?.site ?? null, count?.at ?? -1);
     if (when === null || when.time.days.length === 0) return null;
     const booked =
       c.has('book', 'have', 'get', 'be', 'add', 'come', 'in') ||
@@ -99,7 +137,7 @@ export const cancelled: Frame = {
     if (said === null || (verb < 0 && off < 0)) return null;
     const count = countBefore(c, said.at);
     const place = placeOf(c);
-    const when = forward(c, place?.site ?? null);
+    const when = bookingTime(c, place?.site ?? null, count?.at ?? -1);
     c.use(verb, off, said.at, count?.at ?? -1);
     c.useTags('cancel', 'scan', 'booking', 'have', 'be', 'patient', 'do', 'neg', 'come');
     const time = when?.time ?? resolveForward(TODAY, timeContext(c, place?.site ?? null));

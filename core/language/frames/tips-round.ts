@@ -316,7 +316,7 @@ function inspectionOutcome(c: Clause, debris: number): 'passed' | 'failed' | nul
     }
     if (
       hasTag(part, 'pass') ||
-      /^(clean|cleared|spotless|clear|good|fine|ok|okay|immaculate|spotlessly|sparkling)$/.test(part.text)
+      /^(clean|cleared|spotless|pristine|clear|good|fine|ok|okay|immaculate|spotlessly|sparkling)$/.test(part.text)
     ) {
       c.use(i);
       found = isDenied(c, i) ? 'failed' : (found ?? 'passed');

@@ -17,7 +17,7 @@ export const nouns: Readonly<Record<string, string>> = {
     'indicator, strip, indicator strip, chemical indicator, chem strip, integrator, indicator tape, colour change, test strip, ci, class 5, tst strip, chemical strip, steri tape, process indicator, indicator dot, color change, class 6, helix strip, indicator patch, stripe, tst, type 5, type 6, class five, emulating indicator',
   cable: 'cable, lead, cord, wire, usb, usb cable, usb lead, scanner cable, power cable, power lead, flex',
   button: 'button, light, screen, led, laptop, pc, computer, software, port, plug, trolley',
-  heater: 'heater, heating, heating element, tip heater',
+  heater: 'heater, tip warmer, warmer, tip heating, heating, heating element, tip heater',
   load: 'load, cycle, batch, run, ld, autoclave load, autoclave cycle, sterilisation cycle, autoclave run, steri load, steriliser load, autoclave batch, sterilizer load, steri cycle, sterilization load, sterilization cycle',
   autoclave:
     'autoclave, steriliser, sterilizer, clave, auto clave, autoclaver, vacuum autoclave, autoclav, ac, steam steriliser, steam sterilizer, autocalve, steri machine',
@@ -35,7 +35,7 @@ export const nouns: Readonly<Record<string, string>> = {
   fahrenheit: 'fahrenheit, degrees f, deg f, degrees fahrenheit, farenheit, degf',
   minute: 'minute, min, mins',
   magnifier:
-    'mag, magnifier, magnification, magnifying glass, magnifying lamp, loupe, illuminated magnifier, mag lamp, mag light, loupes, maglight, mag lens, inspection lamp, magnifying light, magnifer, lit magnifier, maglamp, inspection light',
+    'microscope, x3.5, mag, magnifier, magnification, magnifying glass, magnifying lamp, loupe, illuminated magnifier, mag lamp, mag light, loupes, maglight, mag lens, inspection lamp, magnifying light, magnifer, lit magnifier, maglamp, inspection light',
   inspection:
     'inspection, visual inspection, visual check, check, mag check, visual, inspection check, magnifier check',
   debris:

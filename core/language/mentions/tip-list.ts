@@ -17,7 +17,7 @@ interface IdSaid {
   readonly words: boolean;
 }
 
-const JOINTS = new Set([',', 'comma', '&', '+', '/', 'and', 'n', 'plus', 'an', 'und', 'y', 'also']);
+const JOINTS = new Set([',', 'comma', '/', '&', '+', '/', 'and', 'n', 'plus', 'an', 'und', 'y', 'also']);
 const RANGES = new Set(['-', 'to', 'thru', 'through', 'til', 'till', '--', 'upto', 'tru']);
 const LONGEST_RANGE = 200;
 
@@ -35,9 +35,11 @@ function idAt(scan: Scan, from: number, words: boolean): IdSaid | null {
   const at = textAt(scan, from) === '#' ? from + 1 : from;
   const text = textAt(scan, at);
   const token = scan.tokens[at];
-  if (token?.kind === 'word' && text.length <= 3 && !(text in NOT_LETTERS)) {
+  if (token?.kind === 'word' && text.length <= 3 && (!(text in NOT_LETTERS) || scan.names.tips.prefixes.has(text))) {
     const dash = textAt(scan, at + 1) === '-' && glued(scan, at + 1) ? at + 2 : at + 1;
     const known = scan.names.tips.prefixes.has(text) || text === 't';
+    const spoken = scan.names.tips.prefixes.has(text) && !isNumber(scan, at + 1) ? wholeNumber(scan, at + 1) : null;
+    if (spoken?.words && spoken.value > 0 && !isMeasured(scan, spoken.to)) return { letters: text, digits: spoken.text, to: spoken.to, words: true };
     if (
       known &&
       isNumber(scan, dash) &&
@@ -92,10 +94,15 @@ export function tipList(scan: Scan, from: number, named: 'one' | 'several' | 'no
     to = item.to;
     const joint = pastJoint(scan, to);
     if (joint > to) at = joint;
-    else if (named === 'several' && (isNumber(scan, to) || item.said[0]?.words === true) && !isMeasured(scan, to + 1)) at = to;
+    else if ((named === 'several' || (named === 'no' && knownNext(scan, to))) && (isNumber(scan, to) || item.said[0]?.words === true) && !isMeasured(scan, to + 1)) at = to;
     else break;
   }
   return to < 0 ? null : asList(scan, found.flat(), to);
+}
+
+/** "3 7 8 sterile": numbers side by side are a list where each is a tip. */
+function knownNext(scan: Scan, at: number): boolean {
+  return isNumber(scan, at) && scan.names.tips.find('', textAt(scan, at)).length > 0 && scan.tokens[at]?.spaced === true;
 }
 
 function pastJoint(scan: Scan, at: number): number {

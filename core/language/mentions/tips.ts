@@ -109,9 +109,10 @@ export const tipsBySet: Finder = (scan, from) => {
     at++;
     if (at > from + 6) return null;
   }
-  const which = SETS[textAt(scan, at)];
+  const which = SETS[textAt(scan, at)] ?? setBySense(scan, at);
   if (which !== undefined) at++;
   const noun = textAt(scan, at);
+  if (!NOUNS.has(noun) && whole && which !== undefined && (barring(scan, at) > 0 || /^(in|to|are|sent|gone|went|now|washed|bagged)$/.test(noun))) return withExceptions(scan, which, at);
   if (!NOUNS.has(noun)) return null;
   if (
     which === undefined &&
@@ -123,6 +124,14 @@ export const tipsBySet: Finder = (scan, from) => {
   if (tipList(scan, at + 1, 'several') !== null && !BARRING.has(textAt(scan, at + 1))) return null;
   return withExceptions(scan, which ?? 'all', at + 1);
 };
+
+const SET_TAGS: Readonly<Record<string, TipSet>> = { use: 'used', wash: 'washed', bag: 'bagged', send: 'sent', sterile: 'sterile' };
+
+function setBySense(scan: Scan, at: number): TipSet | undefined {
+  const match = scan.table.longest(scan.texts, at);
+  const sense = match !== null && match.to === at + 1 ? match.senses.find((s) => s.form === 'd' && s.tag in SET_TAGS) : undefined;
+  return sense === undefined ? undefined : SET_TAGS[sense.tag];
+}
 
 function withExceptions(scan: Scan, which: TipSet, after: number): Found {
   const entity: TipsSaid = { is: 'tips', ids: [], unknown: [], choices: [], which, except: [], named: true };
