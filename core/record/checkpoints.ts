@@ -3,7 +3,7 @@ import { cutTo, type Grown, grown } from './grown.ts';
 import type { State } from './state.ts';
 
 /** Entries between checkpoints: a correction of the last notes refolds at most this many. */
-export const EVERY = 256;
+const EVERY = 256;
 /** Kept of each doubling of age: about forty of a million entries, so that they stay small beside the record. */
 const PER_DOUBLING = 4;
 

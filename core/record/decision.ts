@@ -48,5 +48,3 @@ export const decision = z.discriminatedUnion('kind', [
 ]);
 
 export type Decision = z.infer<typeof decision>;
-export type DecisionKind = Decision['kind'];
-export type DecisionOf<K extends DecisionKind> = Extract<Decision, { kind: K }>;

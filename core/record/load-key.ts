@@ -23,7 +23,7 @@ export function newLoadKey(state: State, name: LoadName, date: string): string {
 }
 
 /** Every load of that number, oldest first; of that autoclave, or of none said, where one is said. */
-export function loadsNamed(state: State, name: LoadName): LoadState[] {
+function loadsNamed(state: State, name: LoadName): LoadState[] {
   const loads: LoadState[] = [];
   for (const key of state.loadsByNumber.get(name.number) ?? []) {
     const load = state.loads.get(key);

@@ -104,6 +104,12 @@ describe('spore tests', () => {
     expect(record.tip('1').needs.map((each) => each.why)).toContain('recalled');
   });
 
+  test('the same positive told by two people is one', () => {
+    const record = history().note('+7 09:00', spore('failed')).lead('+7 09:20', spore('failed'));
+    expect(only(record).positivesInRow).toBe(1);
+    expect(record.tip('1').state).toBe('sterile');
+  });
+
   test('then repair and three clear empty cycles, in a row, before it is used', () => {
     const record = history().note('+7 09:00', spore('failed')).note('+8 09:00', spore('failed'));
     load(record, '10', [], '+9 08:00', '+9 08:20');

@@ -29,6 +29,12 @@ describe('bookings', () => {
     expect(times(record.note('10:00', { kind: 'cancelled', day, ...said }))).toEqual(left);
   });
 
+  test('a slip of the keyboard does not fill the record', () => {
+    const record = given().note('09:00', { kind: 'booked', count: 2_000_000_000, day });
+    expect(times(record)).toHaveLength(200);
+    expect(times(record.note('09:01', { kind: 'cancelled', count: 2_000_000_000, day }))).toEqual([]);
+  });
+
   test('closed and open after all, and other hours', () => {
     const record = given().note('09:00', { kind: 'closed', days: [day] });
     expect(record.state.sites.get('quay')?.closedDates.has(day)).toBe(true);

@@ -1,5 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { z } from 'zod';
+import { fact } from '../../core/reading/fact.ts';
+import { decision } from '../../core/record/decision.ts';
 import type { Entry } from '../../core/record/entry.ts';
 import { foldEntry } from '../../core/record/fold/fold.ts';
 import { inOrder } from '../../core/record/order.ts';
@@ -146,6 +149,16 @@ describe('the record in order', () => {
     const timeline = timelineOf([{ ...entry, when: entry.noted + 86_400_000 }]);
     expect(timeline.entries[0]?.when).toBe(entry.noted);
   });
+});
+
+test('what these tests draw is what the schemas allow', () => {
+  const said = z.union([fact, decision]);
+  fc.assert(
+    fc.property(anyEntries(10), (entries) => {
+      for (const entry of entries) expect(said.safeParse(entry.fact).error).toBeUndefined();
+    }),
+    { numRuns: 30 },
+  );
 });
 
 describe('a second, slow opinion', () => {

@@ -1,3 +1,4 @@
+import { HOUR, type Instant } from '../../time/instant.ts';
 import { startOfDay } from '../../time/zone.ts';
 import type { SaidOf } from '../entry.ts';
 import { type AutoclaveState, type LoadState, type SporeTest, UNNAMED } from '../state.ts';
@@ -20,14 +21,14 @@ export const autoclaveSteps = {
   },
   'spore-test': (step, said) => {
     const autoclave = meant(step, said.autoclave);
-    if (autoclave === undefined) return;
+    if (autoclave === undefined || toldTwice(autoclave, said, step.mark.at)) return;
     const test = keepTest(step, autoclave, said);
     if (test.outcome === 'passed') negative(step, autoclave, test);
     else if (test.outcome === 'failed') positive(step, autoclave);
   },
 } satisfies Steps;
 
-export function itemOf(autoclave: AutoclaveState): string {
+function itemOf(autoclave: AutoclaveState): string {
   return autoclave.id === UNNAMED ? 'autoclave' : `autoclave:${autoclave.id}`;
 }
 
@@ -66,6 +67,13 @@ function keepTest(step: Step, autoclave: AutoclaveState, said: SaidOf<'spore-tes
   const others = autoclave.sporeTests.filter((each) => each !== known);
   autoclave.sporeTests = [...others, test].sort((a, b) => a.ranAt - b.ranAt).slice(-12);
   return test;
+}
+
+/** The same result of a test with no date said, within the hour, is one result told by two people: not a second positive. */
+function toldTwice(autoclave: AutoclaveState, said: SaidOf<'spore-test'>, at: Instant): boolean {
+  const tests = autoclave.sporeTests;
+  if (said.ran !== undefined || tests.some((each) => each.outcome === 'running')) return false;
+  return tests.some((each) => each.outcome === said.outcome && at - each.mark.at <= HOUR);
 }
 
 /** Clear. A repeat run after the positive puts it back in service; after a second positive it takes repair and three. */

@@ -13,6 +13,7 @@ export const calibrationSteps = {
     const scanner = scannerOf(step, said.scanner);
     if (scanner === undefined) return;
     finishScan(step, scanner);
+    if (scanner.missing !== null) scanner.available = step.mark;
     scanner.missing = null;
     if (said.outcome === 'failed') fail(step, scanner);
     else pass(step, scanner);

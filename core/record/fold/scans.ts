@@ -99,7 +99,8 @@ function begin(
 
 /** A scan said to be at another site or in another room says that the scanner is there. */
 function placeScan(step: Step, scanner: ScannerState, said: ScanSaid): void {
-  if (said.site !== undefined && (said.site !== scanner.site || scanner.departed !== null))
+  const elsewhere = said.site !== undefined && (said.site !== scanner.site || scanner.departed !== null);
+  if (said.site !== undefined && elsewhere && step.state.sites.has(said.site))
     arrive(step, scanner, said.site, said.room ?? null);
   else if (said.room !== undefined) scanner.room = said.room;
   if (scanner.missing !== null) scanner.missing = null;

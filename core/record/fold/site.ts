@@ -8,13 +8,15 @@ import type { Step, Steps } from './step.ts';
 const READINGS_FOR = 72 * HOUR;
 const READINGS_KEPT = 200;
 const DAYS_KEPT = 35;
+/** More scans than any site does in a day: a slip of the keyboard must not fill the record. */
+const MOST_AT_ONCE = 200;
 
 export const siteSteps = {
   booked: (step, said) => {
     const site = siteMeant(step, said.site);
     if (site === undefined) return;
     const times = [...(said.times ?? [])];
-    const untimed = Math.max(0, said.count - times.length);
+    const untimed = Math.min(MOST_AT_ONCE, Math.max(0, said.count - times.length));
     const added: Booking[] = times.map((time) => ({ mark: step.mark, time }));
     for (let n = 0; n < untimed; n += 1) added.push({ mark: step.mark, time: null });
     setBookings(step, site, said.day, [...(site.bookings.get(said.day) ?? []), ...added]);
@@ -25,7 +27,7 @@ export const siteSteps = {
     const left = [...(site.bookings.get(said.day) ?? [])];
     if (said.times !== undefined && said.times.length > 0) for (const time of said.times) takeOut(left, time);
     else if (said.count === undefined) left.length = 0;
-    else for (let n = 0; n < said.count; n += 1) takeOut(left, null);
+    else for (let n = 0; n < said.count && left.length > 0; n += 1) takeOut(left, null);
     setBookings(step, site, said.day, left);
   },
   closed: (step, said) => {
