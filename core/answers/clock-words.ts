@@ -1,5 +1,5 @@
 import type { Instant } from '../time/instant.ts';
-import { daysBetween, toLocal } from '../time/zone.ts';
+import { daysBetween, type LocalDate, toInstant, toLocal } from '../time/zone.ts';
 
 const DAYS = { mon: 'Mon', tue: 'Tue', wed: 'Wed', thu: 'Thu', fri: 'Fri', sat: 'Sat', sun: 'Sun' } as const;
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
@@ -22,8 +22,20 @@ export function dayWords(at: Instant, now: Instant, zone: string): string {
   if (days === 0) return 'today';
   if (days === -1) return 'yesterday';
   if (days === 1) return 'tomorrow';
-  if (Math.abs(days) <= 6) return DAYS[there.weekday];
-  const [year = '', month = '', date = ''] = there.date.split('-');
-  const short = `${Number(date)} ${MONTHS[Number(month) - 1]}`;
-  return here.date.startsWith(`${year}-`) ? short : `${short} ${year}`;
+  return Math.abs(days) <= 6 ? DAYS[there.weekday] : dateWords(there.date, here.date);
+}
+
+/** A date read back so that a slip is seen: "today", "tomorrow", else with its weekday, "Fri 27 Nov". */
+export function dateReadBack(date: LocalDate, now: Instant, zone: string): string {
+  const noon = toInstant(date, '12:00', zone);
+  const words = dayWords(noon, now, zone);
+  if (words === 'today' || words === 'tomorrow' || words === 'yesterday') return words;
+  return `${DAYS[toLocal(noon, zone).weekday]} ${dateWords(date, toLocal(now, zone).date)}`;
+}
+
+/** "3 Nov"; with its year where that is another than today's. */
+function dateWords(date: LocalDate, today: LocalDate): string {
+  const [year = '', month = '', day = ''] = date.split('-');
+  const short = `${Number(day)} ${MONTHS[Number(month) - 1]}`;
+  return today.startsWith(`${year}-`) ? short : `${short} ${year}`;
 }

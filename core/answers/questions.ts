@@ -1,78 +1,67 @@
 import type { Choice } from '../desk/question.ts';
 import type { Gap } from '../language/read.ts';
-import type { Practice } from '../practice/practice.ts';
 import type { View } from '../rules/matter.ts';
+import { idRanges } from './item-words.ts';
 import type { Line, Message } from './message.ts';
+import { candidatesFor } from './questions/candidates.ts';
+import { headOf } from './questions/heads.ts';
 
 /** A question back: what is shown and what may be answered. */
 export interface Wording {
   readonly message: Message;
   readonly choices: readonly Choice[];
+  /** How many of the choices are shown with their number, from the first: reactions stand for these alone. */
+  readonly shown: number;
 }
 
 /** More choices than this are not read on a phone: the person is asked to type the name. */
 const OFFERED = 9;
 
-const ASKED: Readonly<Record<string, string>> = {
-  scanner: 'Which scanner?',
-  tip: 'Which tip?',
-  site: 'Which site?',
-  room: 'Which room?',
-  load: 'Which load?',
-  outcome: 'How did it go?',
-  certainty: 'Is that certain?',
-  time: 'At what time?',
-  what: 'What happened?',
-};
-
 /** What the bot asks where a note is unclear, with numbered choices; `null` where nothing sensible can be asked. */
 export function questionFor(gap: Gap, view: View): Wording | null {
-  const { about, of } = gap.unclear;
-  const choices = choicesFor(gap, view.practice);
-  const head: Line = [{ strong: ASKED[about] ?? 'What do you mean?' }, ...aside(gap, of)];
-  if (choices.length === 0) {
-    const how = 'Please type the note again with that in it.';
-    return { message: [{ line: head }, { line: [how] }], choices };
+  const choices = candidatesFor(gap, view);
+  const head = headOf(gap, view);
+  if (choices.length === 0 || gap.draft === undefined)
+    return { message: [{ line: head }, { line: [again(gap, view)] }], choices: [], shown: 0 };
+  if (choices.length > OFFERED) {
+    const typed =
+      gap.unclear.about === 'tip'
+        ? ` Type its number: ${idRanges(choices.map(({ value }) => value))}.`
+        : ' Type its name.';
+    return { message: [{ line: [...head, typed] }], choices, shown: 0 };
   }
-  if (choices.length > OFFERED) return { message: [{ line: head }], choices };
-  return { message: [{ line: head }, { steps: choices.map(({ label }) => [label]) }], choices };
+  const isYesNo = choices.every(({ value }) => value === 'yes' || value === 'no');
+  if (isYesNo) return { message: [{ line: [...head, ...yesOrNo(gap)] }], choices, shown: choices.length };
+  if (gap.unclear.about === 'tip' || gap.unclear.about === 'load') return byOwnNumber(head, choices);
+  return {
+    message: [{ line: head }, { steps: choices.map(({ label }) => [label]) }],
+    choices,
+    shown: choices.length,
+  };
 }
 
-function aside(gap: Gap, of: string | undefined): Line {
-  if (of !== undefined) return [` (${of.replace(':', ' ')})`];
-  return gap.words === undefined ? [] : [` I do not know “${gap.words}”.`];
+/** Tips and loads have numbers of their own: a typed one means the tip, so the places are shown as keys to tap. */
+function byOwnNumber(head: Line, choices: readonly Choice[]): Wording {
+  const points = choices.map(({ label }, n): Line => [`${keycap(n + 1)} ${label}`]);
+  const how = 'Tap, or type its own number.';
+  return { message: [{ line: head }, { points }, { line: [how] }], choices, shown: choices.length };
 }
 
-function choicesFor(gap: Gap, practice: Practice): readonly Choice[] {
-  const { about, choices } = gap.unclear;
-  if (choices !== undefined && choices.length > 0)
-    return choices.map((value) => ({ label: labelOf(about, value, practice), value }));
-  switch (about) {
-    case 'scanner':
-      return practice.scanners.map(({ id, name }) => ({ label: name, value: id }));
-    case 'site':
-      return practice.sites.map(({ id, name }) => ({ label: name, value: id }));
-    case 'outcome':
-      return [
-        { label: 'passed', value: 'passed' },
-        { label: 'failed', value: 'failed' },
-      ];
-    case 'certainty':
-      return gap.draft === undefined
-        ? []
-        : [
-            { label: 'yes, it is so', value: 'yes' },
-            { label: 'no', value: 'no' },
-          ];
-    default:
-      return [];
-  }
+/** The emoji of a digit: U+FE0F U+20E3 behind it. */
+function keycap(digit: number): string {
+  return `${digit}\uFE0F\u20E3`;
 }
 
-function labelOf(about: string, value: string, practice: Practice): string {
-  const bare = value.slice(value.indexOf(':') + 1);
-  if (about === 'scanner') return practice.scanners.find(({ id }) => id === bare)?.name ?? value;
-  if (about === 'site') return practice.sites.find(({ id }) => id === bare)?.name ?? value;
-  if (about === 'tip') return `tip ${bare}`;
-  return value.replace(':', ' ');
+function yesOrNo(gap: Gap): Line {
+  const no = gap.unclear.about === 'time' ? '; if not, type it again with its time.' : '.';
+  return [' ', { strong: 'yes' }, ' or ', { strong: 'no' }, no];
+}
+
+/** How to say it so that it is understood, with this practice's own names. */
+function again(gap: Gap, { practice }: View): string {
+  const tip = practice.tips[0]?.id ?? '1';
+  const scanner = practice.scanners[0]?.name ?? 'scanner';
+  if (gap.unclear.about === 'what')
+    return `Say what was done and to what, such as “tip ${tip} sent to the autoclave” or “${scanner} wiped down”. Or ask for “help”.`;
+  return 'Please type the note again with that in it.';
 }

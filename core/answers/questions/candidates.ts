@@ -1,0 +1,112 @@
+import type { Choice } from '../../desk/question.ts';
+import type { Gap } from '../../language/read.ts';
+import { roomOf, scannerOf, siteOf } from '../../practice/look-up.ts';
+import type { TipShown } from '../../record/state.ts';
+import type { View } from '../../rules/matter.ts';
+import { sterileStock } from '../../rules/tips/sterile-stock.ts';
+
+/** What may be answered to a gap: the reader's own choices, else what the practice and the record hold for it. */
+export function candidatesFor(gap: Gap, view: View): readonly Choice[] {
+  const { about, choices } = gap.unclear;
+  if (choices !== undefined && choices.length > 0)
+    return choices.map((value) => ({ label: labelOf(about, value, gap, view), value }));
+  switch (about) {
+    case 'scanner':
+      return view.practice.scanners.map(({ id, name }) => ({ label: name, value: id }));
+    case 'site':
+      return view.practice.sites.map(({ id, name }) => ({ label: name, value: id }));
+    case 'room':
+      return roomsOf(gap, view);
+    case 'tip':
+      return tipsFor(gap, view).map((id) => ({ label: `tip ${id}`, value: id }));
+    case 'load':
+      return openLoads(view).map((number) => ({ label: `load ${number}`, value: number }));
+    case 'outcome':
+      return outcomesOf(String(gap.draft?.entry.kind ?? ''));
+    case 'certainty':
+    case 'time':
+      return gap.draft === undefined ? [] : YES_OR_NO;
+    case 'what':
+      return [];
+  }
+}
+
+const YES_OR_NO: readonly Choice[] = [
+  { label: 'yes', value: 'yes' },
+  { label: 'no', value: 'no' },
+];
+
+function outcomesOf(kind: string): readonly Choice[] {
+  if (kind === 'spore-test')
+    return [
+      { label: 'clear', value: 'passed' },
+      { label: 'positive', value: 'failed' },
+      { label: 'still running', value: 'running' },
+    ];
+  return [
+    { label: 'passed', value: 'passed' },
+    { label: 'failed', value: 'failed' },
+  ];
+}
+
+/** States from which a tip can come to what the note says of it. */
+const BEFORE: Readonly<Record<string, readonly TipShown[]>> = {
+  used: ['fitted'],
+  removed: ['fitted'],
+  inspected: ['washed', 'used'],
+  washed: ['used'],
+  bagged: ['washed', 'used'],
+  sent: ['bagged', 'washed', 'used'],
+  'load-started': ['sent', 'bagged', 'washed', 'used'],
+  sterile: ['in-load', 'sent'],
+  found: ['missing'],
+};
+
+/** The tips that the note can mean by what the record says of them; every one where it cannot tell. */
+function tipsFor(gap: Gap, view: View): readonly string[] {
+  const kind = String(gap.draft?.entry.kind ?? '');
+  // A number that is none of the practice's may be a slip for any of them.
+  if (gap.words === undefined) {
+    if (kind === 'fitted' || kind === 'scan-started') {
+      const stock = sterileStock(view, null).map(({ id }) => id);
+      if (stock.length > 0) return stock;
+    }
+    const before = BEFORE[kind] ?? [];
+    const likely = [...view.state.tips.values()].filter(({ state }) => before.includes(state));
+    if (likely.length > 0) return likely.map(({ id }) => id);
+  }
+  return [...view.state.tips.values()].filter(({ state }) => state !== 'retired').map(({ id }) => id);
+}
+
+function openLoads({ state }: View): readonly string[] {
+  const open = [...state.loads.values()].filter(({ status }) => status === 'open' || status === 'doubted');
+  return [...new Set(open.map(({ number }) => number))];
+}
+
+/** Rooms of the site that the note names, or of the only one. */
+function roomsOf(gap: Gap, { practice }: View): readonly Choice[] {
+  const site = siteSaid(gap) ?? (practice.sites.length === 1 ? practice.sites[0]?.id : undefined);
+  const rooms = site === undefined ? [] : (siteOf(practice, site)?.rooms ?? []);
+  return rooms.map(({ id, name }) => ({ label: name, value: id }));
+}
+
+function siteSaid(gap: Gap): string | undefined {
+  const site = gap.draft?.entry.site;
+  return typeof site === 'string' ? site : undefined;
+}
+
+function labelOf(about: string, value: string, gap: Gap, { practice }: View): string {
+  const bare = value.slice(value.indexOf(':') + 1);
+  if (about === 'scanner') return scannerOf(practice, bare)?.name ?? value;
+  if (about === 'site') return siteOf(practice, bare)?.name ?? value;
+  if (about === 'tip') return `tip ${bare}`;
+  if (about === 'load') return `load ${bare}`;
+  if (about !== 'room') return value.replace(':', ' ');
+  const site = siteSaid(gap);
+  const sites = site === undefined ? practice.sites.map(({ id }) => id) : [site];
+  for (const id of sites) {
+    const room = roomOf(practice, id, bare);
+    if (room !== undefined) return room.name;
+  }
+  return value;
+}
