@@ -2,7 +2,7 @@ import { toText } from '../../bot/show/text.ts';
 import { composePost } from '../../core/rules/compose.ts';
 import type { Matter, Stage } from '../../core/rules/matter.ts';
 import { nextDue, openMatters } from '../../core/rules/matters.ts';
-import { type Instant, MINUTE, toIso } from '../../core/time/instant.ts';
+import { type Instant, toIso } from '../../core/time/instant.ts';
 import { toLocal } from '../../core/time/zone.ts';
 import type { Given } from './given.ts';
 
@@ -66,10 +66,4 @@ function dueStages(given: Given, matter: Matter, now: Instant) {
   const stages: readonly Stage[] = due.map(({ stage }) => stage);
   const stage = stages.at(-1);
   return stage === undefined ? [] : [{ matter, stage, stages }];
-}
-
-/** A local time that many minutes on, written the same way. */
-export function later(given: Given, local: string, minutes: number): string {
-  const { date, time } = toLocal(given.at(local) + minutes * MINUTE, given.zone);
-  return `${date} ${time}`;
 }

@@ -134,6 +134,7 @@ describe('given six tips that were counted on Monday', () => {
     given.note('2026-11-23 09:00', [
       { kind: 'used', tips: ALL },
       { kind: 'booked', count: 1, day: '2026-11-23', times: ['15:00'] },
+      { kind: 'fitted', tip: '6', scanner: 'A' },
     ]);
     expect(words('2026-11-23 09:00', '2026-11-23')).toContain('No tip can be back in time');
   });
@@ -186,7 +187,11 @@ describe('given a booking that makes a day short', () => {
 
   it('when the first scan of it has gone by, then the rest is the same shortage', () => {
     given.note('2026-11-23 09:00', { kind: 'booked', count: 1, day: '2026-11-23', times: ['16:00'] });
-    expect(told(play(given, '2026-11-23 09:00', '2026-11-23 15:30'), 'supply')).toHaveLength(1);
+    expect(told(play(given, '2026-11-23 09:00', '2026-11-23 14:05'), 'supply')).toHaveLength(1);
+    given.note('2026-11-23 14:05', { kind: 'used', tips: ['1', '2'] });
+    // The scan at 15:00 has begun with a tip that nobody noted; the one at 16:00 still goes without.
+    expect(supply('2026-11-23 15:05', '2026-11-23').short?.at).toBe(given.at('2026-11-23 16:00'));
+    expect(told(play(given, '2026-11-23 14:05', '2026-11-23 15:05'), 'supply')).toEqual([]);
   });
 
   it('when another booking makes it short earlier, then that is a new shortage', () => {
