@@ -1,8 +1,9 @@
 import type { Head } from './chain.ts';
 import { type JournalLine, parseLine, schemaVersion, writeLine } from './line.ts';
 import type { People, Person } from './people.ts';
-import { type Keeper, openLine, sealTurn } from './seal.ts';
+import { type Keeper, sealTurn } from './seal.ts';
 import type { Text, Texts } from './texts.ts';
+import { openLine } from './unseal.ts';
 
 /** A turn to append: the instant it was made and what it brought, as JSON. */
 export interface NewTurn {

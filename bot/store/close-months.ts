@@ -1,7 +1,7 @@
 import { type JournalLine, parseLine } from './line.ts';
 import type { People } from './people.ts';
-import { valueAt } from './seal.ts';
 import { blank, type Texts } from './texts.ts';
+import { valueAt } from './unseal.ts';
 
 /** What closing old months erased. */
 export interface Closing {

@@ -5,7 +5,7 @@ import { journalFolder } from './months.ts';
 import { StoreTooNew, StoreTrouble } from './trouble.ts';
 
 /** The layout of the folder that this program writes. */
-export const folderVersion = 1;
+const folderVersion = 1;
 
 /** The files of a practice's folder, by what they hold. */
 export function filesOf(

@@ -1,8 +1,8 @@
 import { forgotten } from './erasable.ts';
 import { parseLine } from './line.ts';
 import type { People } from './people.ts';
-import { openLine } from './seal.ts';
 import { blank, type Text, type Texts } from './texts.ts';
+import { openLine } from './unseal.ts';
 
 /** What to forget: a person's name (and where it stands in texts), or what was typed or said in one line. */
 export type ForgetWhat = { person: string } | { line: number };

@@ -4,19 +4,17 @@ import type { Head } from './chain.ts';
 import { type Closing, closeLines } from './close-months.ts';
 import { openErasable } from './erasable.ts';
 import { checkVersion, filesOf } from './folder.ts';
-import { type Forgetting, type ForgetWhat, forgetIn, refsIn } from './forget.ts';
+import { type Forgetting, type ForgetWhat, forgetIn } from './forget.ts';
 import type { FsLike } from './fs-port.ts';
 import { removeIfThere, syncFolder } from './fs-whole.ts';
 import { type JournalFile, openJournalFile } from './journal-file.ts';
 import type { JournalLine } from './line.ts';
 import type { Lock } from './lock.ts';
-import { listMonths, type Month } from './months.ts';
-import { type OpenedJournal, openJournal, start } from './open-journal.ts';
+import { listMonths } from './months.ts';
+import { type OpenedJournal, openJournal } from './open-journal.ts';
 import { openTransport } from './open-transport.ts';
 import { People } from './people.ts';
-import { readRecord, textsOf } from './read-record.ts';
-import { readSome } from './read-some.ts';
-import { eventItem, type RecordIndex, recordIndex } from './record-index.ts';
+import { RecordReader } from './record-reader.ts';
 import type { Place } from './scan.ts';
 import { openSnapshot } from './snapshot.ts';
 import type { Store } from './store.ts';
@@ -36,13 +34,11 @@ export class OpenFolder implements Store {
   readonly #file: JournalFile;
   readonly #people: People;
   readonly #texts: Texts;
-  readonly #index: RecordIndex;
+  readonly #reader: RecordReader;
   readonly #snapshots: Snapshots;
   readonly #open: { close(): void }[] = [];
-  #months: Month[];
   #head: Head;
   #lastStart: Place | null;
-  #checkedAfter: Head;
 
   constructor(fs: FsLike, folder: string, lock: Lock | null) {
     this.folder = folder;
@@ -59,10 +55,8 @@ export class OpenFolder implements Store {
       this.#snapshots.data = journal.snapshot;
       if (there && journal.snapshot === null && journal.damage === null && !looking)
         removeIfThere(fs, files.snapshot);
-      this.#months = journal.months;
       this.#head = journal.head;
       this.#lastStart = journal.lastStart;
-      this.#checkedAfter = journal.checkedAfter;
       this.#damage = looking ? (journal.damage ?? 'This folder was opened to look only.') : journal.damage;
       const sealed = this.#damage !== null;
       const table = (path: string) => openErasable(fs, path, sealed);
@@ -70,7 +64,17 @@ export class OpenFolder implements Store {
       this.#texts = this.#keep(new Texts(fs, table(files.texts)));
       this.#file = this.#keep(openJournalFile(fs, folder, journal.end));
       if (!sealed) this.#dropLeftovers();
-      this.#index = this.#keep(this.#openIndex(looking ? ':memory:' : files.index));
+      const standing = {
+        head: () => this.#head,
+        end: () => this.#file.end,
+        snapshot: () => this.#snapshots.data,
+        opener: {
+          nameOf: (pseudonym: string) => this.#people.nameOf(pseudonym),
+          textOf: (k: number) => this.#texts.textOf(k),
+        },
+      };
+      const indexPath = looking ? ':memory:' : files.index;
+      this.#reader = this.#keep(new RecordReader(fs, folder, indexPath, journal, standing));
       const transport = openTransport(fs, files.transport, looking);
       this.transport = this.#keep(transport.transport);
       this.notices = [...journal.notices, ...transport.notices, ...this.#compare(journal, sealed)];
@@ -107,43 +111,26 @@ export class OpenFolder implements Store {
     }
   }
 
-  *lines(afterN = 0): Iterable<JournalLine> {
-    try {
-      yield* this.#linesAfter(afterN);
-    } catch (cause) {
-      throw asTrouble('The record could not be read', cause);
-    }
-  }
-
-  *#linesAfter(afterN: number): Iterable<JournalLine> {
-    const to = this.#file.end;
-    const through = this.#head.n;
-    if (afterN >= through) return;
-    const check = afterN < this.#checkedAfter.n ? this.#checkedAfter : null;
-    const from = this.#placeBefore(afterN + 1);
-    yield* readRecord(this.#fs, {
-      months: this.#current(),
-      from,
-      to,
-      after: afterN,
-      check,
-      opener: this.#opener(),
-    });
-    if (check !== null && afterN === 0) this.#checkedAfter = start;
+  lines(afterN = 0): Iterable<JournalLine> {
+    return this.#reader.lines(afterN);
   }
 
   line(n: number): JournalLine | null {
     if (n < 1 || n > this.#head.n) return null;
-    for (const line of this.#some(() => [n])) return line;
+    for (const line of this.#reader.some(() => [n])) return line;
     return null;
   }
 
   linesAbout(item: string): Iterable<JournalLine> {
-    return this.#some(() => this.#index.about(item));
+    return this.#reader.about(item);
   }
 
   lineOfEvent(eventId: string): number | null {
-    return this.#index.about(eventItem(eventId))[0] ?? null;
+    return this.#reader.lineOfEvent(eventId);
+  }
+
+  lastBefore(month: string): number {
+    return this.#reader.lastBefore(month);
   }
 
   snapshot(): { n: number; hash: string; value: unknown } | null {
@@ -162,7 +149,7 @@ export class OpenFolder implements Store {
       const closed = Object.fromEntries(months.map((month) => [month.name, month.size]));
       this.#snapshots.data = { ...this.#head, start: this.#lastStart, end, closed, value };
       this.#snapshots.write();
-      this.#index.catchUp();
+      this.#reader.catchUp();
     } catch (cause) {
       this.#snapshots.data = before;
       throw asTrouble('The snapshot could not be written', cause);
@@ -170,20 +157,12 @@ export class OpenFolder implements Store {
   }
 
   forget(what: ForgetWhat): Forgetting {
-    return this.#erase(() => forgetIn(this.#people, this.#texts, what, (n) => this.#refsOf(n)));
-  }
-
-  lastBefore(month: string): number {
-    const open = plainly('The record could not be read', () => this.#current()).find(
-      (each) => each.name >= month,
-    );
-    return open === undefined ? this.#head.n : (open.first ?? 1) - 1;
+    return this.#erase(() => forgetIn(this.#people, this.#texts, what, (n) => this.#reader.refsOf(n)));
   }
 
   closeMonths(month: string): Closing {
     return this.#erase(() => {
-      const lines = textsOf(this.#fs, { months: this.#current(), from: null, to: this.#file.end });
-      return closeLines(this.#people, this.#texts, lines, this.lastBefore(month));
+      return closeLines(this.#people, this.#texts, this.#reader.texts(null), this.lastBefore(month));
     });
   }
 
@@ -232,16 +211,6 @@ export class OpenFolder implements Store {
     this.#texts.dropAfter(this.#head.n);
   }
 
-  #openIndex(path: string): RecordIndex {
-    const source = {
-      head: () => this.#head,
-      texts: (from: Place | null) => textsOf(this.#fs, { months: this.#current(), from, to: this.#file.end }),
-    };
-    return recordIndex(path, start, source, () => {
-      for (const end of ['', '-wal', '-shm']) removeIfThere(this.#fs, `${path}${end}`);
-    });
-  }
-
   #compare(journal: OpenedJournal, sealed: boolean): string[] {
     const through = this.transport.enqueuedThrough();
     if (sealed || through <= journal.head.n) return [];
@@ -249,49 +218,5 @@ export class OpenFolder implements Store {
     return [
       `Lines ${journal.head.n + 1} to ${through} were answered in the chat but are not in the record. Look through the chat and note them again.`,
     ];
-  }
-
-  /** The month files, listed again once a new one was begun. */
-  #current(): Month[] {
-    const end = this.#file.end;
-    if (end !== null && this.#months.at(-1)?.name !== end.month)
-      this.#months = listMonths(this.#fs, this.folder);
-    return this.#months;
-  }
-
-  #placeBefore(n: number): Place | null {
-    const kept = this.#snapshots.data;
-    if (kept !== null && kept.n + 1 === n) return kept.end;
-    const near = this.#index.near(n);
-    const month = this.#current().findLast((each) => each.first !== null && each.first <= n);
-    if (month === undefined) return near;
-    return near !== null && near.month >= month.name ? near : { month: month.name, offset: 0 };
-  }
-
-  *#some(numbers: () => readonly number[]): Iterable<JournalLine> {
-    try {
-      this.#index.catchUp();
-      const near = (n: number) => this.#placeBefore(n);
-      const shelves = { months: this.#current(), to: this.#file.end, near, opener: this.#opener() };
-      yield* readSome(this.#fs, shelves, numbers());
-    } catch (cause) {
-      throw asTrouble('The record could not be read', cause);
-    }
-  }
-
-  #opener() {
-    return { nameOf: (p: string) => this.#people.nameOf(p), textOf: (k: number) => this.#texts.textOf(k) };
-  }
-
-  #refsOf(n: number): number[] {
-    for (const { text } of textsOf(this.#fs, {
-      months: this.#current(),
-      from: this.#placeBefore(n),
-      to: this.#file.end,
-    })) {
-      const refs = refsIn(text, n);
-      if (refs !== null) return refs;
-    }
-    return [];
   }
 }

@@ -21,17 +21,19 @@ export function openTransport(
 ): { transport: Transport; notices: string[] } {
   if (looking) return { transport: transportOn(lookAt(fs, path)), notices: [] };
   try {
-    return { transport: open(path), notices: [] };
+    return { transport: open(fs, path), notices: [] };
   } catch (cause) {
     const kind = sqliteKind(cause);
     if (kind === null || !damaged.has(kind)) throw sqliteTrouble(`${path} could not be opened`, cause);
     const name = moveAside(fs, path);
     const notice = `${basename(path)} was damaged and is now in ${name}. Notes typed while Scanward was away may have to be typed again.`;
-    return { transport: open(path), notices: [notice] };
+    return { transport: open(fs, path), notices: [notice] };
   }
 }
 
-function open(path: string): Transport {
+function open(fs: FsLike, path: string): Transport {
+  // Made by us first: SQLite would let every account of the machine read it.
+  if (!fs.exists(path)) fs.close(fs.open(path, 'a'));
   const db = openTransportDb(path, false);
   try {
     return transportOn(db);

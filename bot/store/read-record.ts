@@ -4,8 +4,8 @@ import { headOf, type JournalLine, parseLine, prevOf } from './line.ts';
 import type { Month } from './months.ts';
 import { readLines } from './read-lines.ts';
 import type { Place } from './scan.ts';
-import { type Opener, openLine } from './seal.ts';
 import { StoreDamage } from './trouble.ts';
+import { type Opener, openLine } from './unseal.ts';
 
 /** Where to read from and to, and whether the chain is to be checked on the way. */
 export interface Reading {

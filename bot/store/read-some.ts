@@ -3,8 +3,8 @@ import { headOf, type JournalLine, parseLine } from './line.ts';
 import type { Month } from './months.ts';
 import { textsOf } from './read-record.ts';
 import type { Place } from './scan.ts';
-import { type Opener, openLine } from './seal.ts';
 import { StoreDamage } from './trouble.ts';
+import { type Opener, openLine } from './unseal.ts';
 
 /** Where lines are looked up. */
 export interface Shelves {

@@ -1,8 +1,8 @@
 import { commitment } from './erasable.ts';
 import type { JournalLine } from './line.ts';
 import type { People } from './people.ts';
-import { valueAt } from './seal.ts';
 import type { Texts } from './texts.ts';
+import { valueAt } from './unseal.ts';
 
 const pseudonymPattern = /^p[1-9]\d{0,8}$/;
 

@@ -10,7 +10,6 @@ import { OpenFolder } from './open-folder.ts';
 import type { Transport } from './transport.ts';
 import { plainly } from './trouble.ts';
 
-export { StoreBusy, StoreDamage, StoreTooNew, StoreTrouble } from './trouble.ts';
 export type { Forgetting, ForgetWhat, JournalLine, NewTurn, Transport };
 
 /** The record of one practice, in one folder, held by one process. */

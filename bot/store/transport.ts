@@ -2,7 +2,7 @@ import type { DatabaseSync } from 'node:sqlite';
 import { sqliteTrouble } from './trouble.ts';
 
 /** A note, reaction or the like as it came from the chat. */
-export interface Incoming {
+interface Incoming {
   id: string;
   room: string;
   at: string;
@@ -10,7 +10,7 @@ export interface Incoming {
 }
 
 /** Something to be done in the chat; `key` is derived from what caused it. */
-export interface Effect {
+interface Effect {
   key: string;
   room: string;
   body: unknown;

@@ -1,4 +1,5 @@
 import { execFileSync } from 'node:child_process';
+import { hash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -54,11 +55,13 @@ describe('moving house', () => {
     expect(readdirSync(out).sort()).toEqual(
       ['files.sha256', 'journal', 'people.jsonl', 'scanward.json', 'texts.jsonl', 'transport.db'].sort(),
     );
-    const checked = execFileSync('sha256sum', ['--check', '--strict', 'files.sha256'], {
-      cwd: out,
-      encoding: 'utf8',
-    });
-    expect(checked.match(/: OK/g)).toHaveLength(6);
+    // Two spaces between sum and name: what sha256sum --check reads.
+    const list = readFileSync(join(out, 'files.sha256'), 'utf8').trimEnd().split('\n');
+    expect(list).toHaveLength(6);
+    for (const line of list) {
+      const [sum, name = ''] = line.split('  ');
+      expect(hash('sha256', readFileSync(join(out, name)), 'hex'), name).toBe(sum);
+    }
   });
 
   it('works as well by copying the folder by hand', () => {

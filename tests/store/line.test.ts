@@ -2,7 +2,8 @@ import canonicalize from 'canonicalize';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hashOfLine, headOf, parseLine, prevOf, sumHolds, writeLine } from '../../bot/store/line.ts';
-import { openLine, sealTurn } from '../../bot/store/seal.ts';
+import { sealTurn } from '../../bot/store/seal.ts';
+import { openLine } from '../../bot/store/unseal.ts';
 
 const prev = 'ab'.repeat(32);
 const nobody = { person: () => 'p1', text: () => ({ ref: 1, sealed: 'x' }) };
