@@ -27,7 +27,8 @@ export class Timeline {
   /** In order: entries that hold. */
   readonly #entries: Entry[] = [];
   readonly #byId = new Map<string, Entry>();
-  readonly #byTurn = new Map<number, Set<string>>();
+  /** Places taken in each original turn: ids are made of the two, so no list of them is needed. */
+  readonly #byTurn = new Map<number, number>();
   /** Decisions by the entry that they are about, holding or waiting for it. */
   readonly #about = new Map<string, Entry[]>();
   readonly #checkpoints: Checkpoints;
@@ -69,11 +70,11 @@ export class Timeline {
   /** Entries of that original turn that hold, by their place within it. */
   ofTurn(turn: number): readonly Entry[] {
     const entries: Entry[] = [];
-    for (const id of this.#byTurn.get(turn) ?? []) {
-      const entry = this.#byId.get(id);
+    for (let index = 0; index < (this.#byTurn.get(turn) ?? 0); index += 1) {
+      const entry = this.#byId.get(`${turn}.${index}`);
       if (entry !== undefined) entries.push(entry);
     }
-    return entries.sort((a, b) => a.index - b.index);
+    return entries;
   }
 
   /** Adds entries, in whatever order they come. One whose id is there already changes nothing. */
@@ -136,9 +137,8 @@ export class Timeline {
     if (index === this.#entries.length) this.#entries.push(entry);
     else this.#entries.splice(index, 0, entry);
     this.#byId.set(entry.id, entry);
-    const turn = this.#byTurn.get(entry.turn);
-    if (turn === undefined) this.#byTurn.set(entry.turn, new Set([entry.id]));
-    else turn.add(entry.id);
+    const taken = this.#byTurn.get(entry.turn) ?? 0;
+    if (entry.index >= taken) this.#byTurn.set(entry.turn, entry.index + 1);
     for (const waiting of this.#about.get(entry.id) ?? []) this.#insert(waiting);
   }
 
@@ -148,7 +148,6 @@ export class Timeline {
     this.#goBack(index);
     this.#entries.splice(index, 1);
     this.#byId.delete(entry.id);
-    this.#byTurn.get(entry.turn)?.delete(entry.id);
     for (const decision of this.#about.get(entry.id) ?? []) this.#remove(decision);
   }
 

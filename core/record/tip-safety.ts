@@ -1,3 +1,4 @@
+import type { Practice } from '../practice/practice.ts';
 import { ruleValue } from '../rules/defaults/rule-value.ts';
 import { DAY, type Instant } from '../time/instant.ts';
 import { addDays, addMonths, type LocalDate } from '../time/local-date.ts';
@@ -84,13 +85,30 @@ export function goodUntil(state: State, tip: TipState, sterile: SterileSince): L
 /** "From then it is warned of and not counted as sterile stock, though its state stays `sterile`." */
 function tooOld(state: State, tip: TipState, sterile: SterileSince, at: Instant): boolean {
   // Asked at every fitting: what is younger than its limit whatever the calendar says is settled without dates.
-  const { practice } = state;
-  const site = tip.site ?? undefined;
-  const wrapped = sterile.bagged || ruleValue(practice, 'wrapped', { site }) === 'always';
-  const months = wrapped ? ruleValue(practice, 'wrappedGoodMonths', { site }) : 0;
-  if (at - sterile.mark.at < months * 27 * DAY) return false;
+  const { always, months } = shelfLife(state.practice, tip.site ?? '');
+  if ((always || sterile.bagged) && at - sterile.mark.at < months * 27 * DAY) return false;
   return dateAt(state.practice, tip.site, at) > goodUntil(state, tip, sterile);
 }
+
+interface ShelfLife {
+  readonly always: boolean;
+  readonly months: number;
+}
+
+/** Looking a rule up costs more than folding an entry; a practice never changes, another one takes its place. */
+function shelfLife(practice: Practice, site: string): ShelfLife {
+  const bySite = shelfLives.get(practice) ?? new Map<string, ShelfLife>();
+  shelfLives.set(practice, bySite);
+  let life = bySite.get(site);
+  if (life === undefined) {
+    const months = ruleValue(practice, 'wrappedGoodMonths', { site });
+    life = { always: ruleValue(practice, 'wrapped', { site }) === 'always', months };
+    bySite.set(site, life);
+  }
+  return life;
+}
+
+const shelfLives = new WeakMap<Practice, Map<string, ShelfLife>>();
 
 /** Sterile, on the shelf and good at that instant: may be offered as the tip to take. */
 export function isSterileStock(state: State, tip: TipState, at: Instant): boolean {
