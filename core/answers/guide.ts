@@ -34,8 +34,7 @@ export const TOPICS: Readonly<Record<HowTopic, { readonly title: string; readonl
 };
 
 /** Whose word comes before every step here; said under each guide. */
-export const WHOSE_WORD =
-  'The maker’s instructions and your local rules come first; what needs a licence needs one.';
+export const WHOSE_WORD = 'The maker’s instructions, your local rules and licences come first.';
 
 const GUIDES: Readonly<Record<HowTopic, (place: GuidePlace) => Omit<Guide, 'title'>>> = {
   calibrate: calibrateGuide,

@@ -60,20 +60,23 @@ export function tipStateWords(view: View, tip: TipState): string {
   if (rank !== 'away') return wordsOf(view, tip, rank);
   const to = tip.departed?.to ?? null;
   const way = `on the way${to === null ? '' : ` to ${placeWords(view.practice, to, null)}`}`;
-  return tip.state === 'unknown' ? way : `${way}, ${wordsOf(view, tip, tip.state)}`;
+  if (tip.state === 'unknown' || tip.state === 'fitted') return way;
+  return `${way}, ${wordsOf(view, tip, tip.state)}`;
 }
 
 function rankOf(view: View, tip: TipState): Rank {
   const { state } = tip;
   if (state === 'held' || state === 'missing' || state === 'retired') return state;
   if (tip.departed !== null) return 'away';
+  // A tip that was scanned with counts as used while it is still on its scanner.
+  if (tip.scanner !== null) return 'fitted';
   return state === 'sterile' && !isSterileStock(view.state, tip, view.now) ? 'unfit' : state;
 }
 
 function wordsOf(view: View, tip: TipState, rank: Rank): string {
   switch (rank) {
     case 'fitted':
-      return `on ${tip.scanner === null ? 'a scanner' : scannerWords(view.practice, tip.scanner)}${tip.usedSinceFitted ? ', used' : ''}`;
+      return `on ${tip.scanner === null ? 'a scanner' : scannerWords(view.practice, tip.scanner)}${tip.usedSinceFitted || tip.state === 'used' ? ', used' : ''}`;
     case 'sent':
       return 'sent to the autoclave';
     case 'in-load':
@@ -125,21 +128,30 @@ function idsSince(view: View, tips: readonly TipState[]): string {
   }
   if (tips.length <= TOLD_ONE_BY_ONE || byMark.size === 1)
     return [...byMark].map(([words, some]) => tipsAsRanges(some.map(({ id }) => id)) + words).join('; ');
-  const [first] = [...tips].filter(({ since }) => since !== null).sort((a, b) => sinceOf(a) - sinceOf(b));
-  const since = first === undefined ? '' : `, the first${timeWords(view, first, first.since)}`;
+  const dated = tips.flatMap((tip) => {
+    const mark = sinceOf(tip);
+    return mark === null ? [] : [{ tip, mark }];
+  });
+  const [first] = dated.sort((one, other) => one.mark.at - other.mark.at);
+  const since = first === undefined ? '' : `, the first${timeWords(view, first.tip, first.mark)}`;
   return tipsAsRanges(tips.map(({ id }) => id)) + since;
 }
 
-function sinceOf({ since }: TipState): number {
-  return since?.at ?? 0;
+/** Since when it is what it is said to be; of a sterile one on the shelf that is of no use to anybody. */
+function sinceOf(tip: TipState): Mark | null {
+  const { state, missing, departed, scanner, fitted, since } = tip;
+  if (state === 'held' || missing !== null) return since;
+  if (departed !== null) return departed.mark;
+  if (scanner !== null && !tip.usedSinceFitted) return fitted;
+  return state === 'sterile' ? null : since;
 }
 
 function sinceWords(view: View, tip: TipState): string {
-  const { since } = tip;
-  if (since === null || tip.state === 'sterile') return '';
-  return timeWords(view, tip, since) + (since.by === null ? '' : ` (${nameOf(view.practice, since.by)})`);
+  const mark = sinceOf(tip);
+  if (mark === null) return '';
+  return timeWords(view, tip, mark) + (mark.by === null ? '' : ` (${nameOf(view.practice, mark.by)})`);
 }
 
-function timeWords(view: View, tip: TipState, mark: Mark | null): string {
-  return mark === null ? '' : ` since ${clockWords(mark.at, view.now, zoneOf(view.practice, tip.site))}`;
+function timeWords(view: View, tip: TipState, mark: Mark): string {
+  return ` since ${clockWords(mark.at, view.now, zoneOf(view.practice, tip.site))}`;
 }

@@ -4,9 +4,9 @@ import { zoneOf } from '../../record/where.ts';
 import type { Matter } from '../../rules/matter.ts';
 import { openMatters } from '../../rules/matters.ts';
 import type { Instant } from '../../time/instant.ts';
-import { type LocalDate, localDateOf, toInstant } from '../../time/zone.ts';
+import { type LocalDate, localDateOf } from '../../time/zone.ts';
 import type { Answer, AskView } from '../answer-view.ts';
-import { clockWords, dayWords } from '../clock-words.ts';
+import { clockWords, dateReadBack } from '../clock-words.ts';
 import { type Line, lines, type Message, wordsOf } from '../message.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
 
@@ -83,8 +83,8 @@ function matterLine(matter: Matter, view: AskView): Line {
 
 function dayOf(day: LocalDate, site: string | null, view: AskView): string {
   const zone = zoneOf(view.practice, site);
-  const words = dayWords(toInstant(day, '12:00', zone), view.now, zone);
-  return /^(?:today|tomorrow|yesterday)$/.test(words) ? words : `on ${words}`;
+  const words = dateReadBack(day, view.now, zone);
+  return words.includes(' ') ? `on ${words}` : words;
 }
 
 function where(sites: readonly string[], { practice }: AskView): string {

@@ -41,11 +41,15 @@ function tally(item: Item, { state }: AskView): string {
   const tip = item.startsWith('tip:') ? state.tips.get(id) : undefined;
   if (tip !== undefined) {
     const limit = tip.limit === null ? '' : ` of ${tip.limit}`;
-    return ` ${counted(tip.cycles, 'cycle')}${limit}, ${counted(tip.uses, 'use')}, ${counted(tip.faultCount, 'fault')}.`;
+    return ` ${counted(tip.cycles, 'cycle')}${limit}, ${counted(tip.uses, 'use')}${faults(tip.faultCount)}.`;
   }
   const scanner = item.startsWith('scanner:') ? state.scanners.get(id) : undefined;
   if (scanner === undefined) return '';
-  return ` ${counted(scanner.uses, 'scan')}, ${counted(scanner.faultCount, 'fault')}.`;
+  return ` ${counted(scanner.uses, 'scan')}${faults(scanner.faultCount)}.`;
+}
+
+function faults(count: number): string {
+  return count === 0 ? '' : `, ${counted(count, 'fault')}`;
 }
 
 function counted(count: number, what: string): string {

@@ -49,7 +49,7 @@ function lineOf(of: Of, scanner: ScannerState, view: AskView): Line {
       return [name, `: ${wipeWords(scanner, view)}.`];
     case 'move':
       return scanner.placed === null && scanner.departed === null
-        ? [name, `: no move noted; ${placeWords(view.practice, scanner.site, scanner.room)} is its home.`]
+        ? [name, `: no move noted; at ${placeWords(view.practice, scanner.site, scanner.room)}.`]
         : whereLine(`scanner:${scanner.id}`, view);
   }
 }

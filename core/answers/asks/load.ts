@@ -56,6 +56,7 @@ function loadBlocks(load: LoadState, view: AskView): Message {
   ];
   const points = [
     [timesWords(load, view)],
+    ...correctedLines(load, view),
     ...figureLines(load),
     ...doubtLines(load, view),
     ...leftLines(load),
@@ -68,6 +69,14 @@ function timesWords(load: LoadState, view: AskView): string {
   const { started, finished } = load;
   const on = started === null ? 'Start not noted' : `On ${whenBy(started, load, view)}`;
   return finished === null ? on : `${on}, out ${whenBy(finished, load, view)}`;
+}
+
+/** A result that took another's place: both stay in the record. */
+function correctedLines(load: LoadState, view: AskView): readonly Line[] {
+  const last = load.results.at(-1);
+  const before = load.results.at(-2);
+  if (last === undefined || before === undefined || last.outcome === before.outcome) return [];
+  return [[`First noted as ${before.outcome}; ${last.outcome} noted ${whenBy(last.mark, load, view)}`]];
 }
 
 function figureLines(load: LoadState): readonly Line[] {

@@ -8,7 +8,7 @@ import { readyInstead } from '../../rules/scanner/ready-scanners.ts';
 import { reasonWords } from '../../rules/scanner/reason-words.ts';
 import { canUse } from '../../rules/tips/can-use.ts';
 import { placeWords } from '../../rules/tips/place-words.ts';
-import { capital, scannerWords, sterileHere } from '../../rules/tips/tip-words.ts';
+import { scannerWords, sterileHere } from '../../rules/tips/tip-words.ts';
 import { unsafeWords } from '../../rules/tips/unsafe-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { clockWords } from '../clock-words.ts';
@@ -96,7 +96,7 @@ function usableLine(tip: TipState, view: AskView): Line {
 }
 
 function autoclaveLine(autoclave: AutoclaveState | undefined, id: string, view: AskView): Line {
-  const name = capital(autoclaveWords(view.practice, id));
+  const name = autoclaveWords(view.practice, id === '' ? null : id);
   const [hold] = autoclave?.holds ?? [];
   if (hold === undefined) return [{ strong: 'Yes: ' }, `${name} is not held on this record.`];
   const since = clockWords(hold.mark.at, view.now, zoneOf(view.practice, autoclave?.site ?? null));

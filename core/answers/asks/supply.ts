@@ -29,11 +29,20 @@ function supplyLine(supply: SiteSupply, view: AskView): Line {
   const tight = tightWords(view, supply);
   const zone = zoneOf(view.practice, supply.site);
   const day = dayWords(toInstant(supply.date, '12:00', zone), view.now, zone);
-  const stock = supply.sterile.length === 1 ? '1 sterile tip' : `${supply.sterile.length} sterile tips`;
+  const sterile = supply.sterile.length === 1 ? '1 sterile tip' : `${supply.sterile.length} sterile tips`;
+  const stock = sterile + atAutoclave(supply.site, view);
   const unknown = supply.unknown.length === 0 ? '' : ` Not known: ${tipsAsRanges(supply.unknown)}.`;
   const at = view.practice.sites.length > 1 ? ` at ${name}` : '';
-  const rest = `${at}, ${day}: ${stock}, ${bookedWords(view, supply)}.${tight === null ? '' : ` ${tight}.`}${unknown}`;
+  const rest = `${at} ${day}: ${stock}; ${bookedWords(view, supply)}.${tight === null ? '' : ` ${tight}.`}${unknown}`;
   return supply.booked.length === 0
-    ? [{ strong: 'Nothing booked' }, rest.replace(', no scans booked', '')]
+    ? [{ strong: 'Nothing booked' }, rest.replace('; no scans booked', '')]
     : [{ strong: 'Enough' }, rest];
+}
+
+/** Those that may be back in time: they are counted on. */
+function atAutoclave(site: string, { state }: AskView): string {
+  const count = [...state.tips.values()].filter(
+    (tip) => tip.site === site && (tip.state === 'sent' || tip.state === 'in-load'),
+  ).length;
+  return count === 0 ? '' : `, ${count} at the autoclave`;
 }

@@ -2,8 +2,9 @@ import { siteOf } from '../../practice/look-up.ts';
 import type { AskOf } from '../../reading/ask.ts';
 import type { TipState } from '../../record/state.ts';
 import { isSterileStock } from '../../record/tip-safety.ts';
-import { countExample } from '../../rules/day/count/count-words.ts';
+import { inWords } from '../../rules/tips/tip-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
+import { idRanges } from '../item-words.ts';
 import type { Line, Message } from '../message.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
 import { groupLine, tipGroups } from '../tip-groups.ts';
@@ -22,9 +23,17 @@ export function answerTips(ask: AskOf<'tips'>, view: AskView): Answer {
     .map((site) => ({ site, tips: tips.filter((tip) => (tip.site ?? tip.departed?.to) === site) }))
     .filter((group) => group.tips.length > 0);
   const message: Message = [
-    { line: headLine(ask.filter, tips, sites, bySite.length, view) },
+    {
+      line: headLine(
+        ask.filter,
+        tips,
+        sites,
+        bySite.map(({ site }) => site),
+        view,
+      ),
+    },
     ...bySite.flatMap(({ site, tips: here }) => siteBlocks(view, site, here, bySite.length > 1)),
-    ...countHint(tips, bySite[0]?.site, view),
+    ...countHint(tips),
   ];
   return { about: 'answer', message, items: tips.map((tip) => `tip:${tip.id}` as const) };
 }
@@ -55,23 +64,33 @@ function headLine(
   filter: Filter,
   tips: readonly TipState[],
   sites: readonly string[],
-  siteCount: number,
+  withTips: readonly string[],
   view: AskView,
 ): Line {
   if (filter === 'sterile') return [];
   const [none, rest, some] = HEADS[filter];
-  const [only] = sites;
-  const at =
-    sites.length === 1 && only !== undefined && view.practice.sites.length > 1
-      ? ` at ${siteOf(view.practice, only)?.name ?? only}`
-      : '';
+  const at = placeOfHead(sites, withTips, view);
   if (tips.length === 0) return [{ strong: none }, `${at}${rest}.`];
   const unknown = tips.filter(({ state }) => state === 'unknown').length;
   const known =
-    unknown === 0 ? '' : `; ${unknown === tips.length ? 'none' : `${unknown}`} of them not known yet`;
+    unknown === 0
+      ? ''
+      : unknown === tips.length
+        ? ', none of them known yet'
+        : `, ${unknown} of them not known yet`;
   const count = tips.length === 1 ? '1 tip' : `${tips.length} tips`;
-  const spread = siteCount > 1 ? `, at ${siteCount} sites` : '';
-  return [{ strong: count + some }, `${at}${spread}${known}.`];
+  return [{ strong: count + some }, `${at}${known}.`];
+}
+
+/** " at Quay Street", ", all at Quay Street", " at 3 sites"; nothing where the practice has one site. */
+function placeOfHead(sites: readonly string[], withTips: readonly string[], { practice }: AskView): string {
+  if (practice.sites.length === 1) return '';
+  const nameOf = (id: string) => siteOf(practice, id)?.name ?? id;
+  const [asked, ...others] = sites;
+  if (asked !== undefined && others.length === 0) return ` at ${nameOf(asked)}`;
+  const [only, ...more] = withTips;
+  if (only === undefined) return '';
+  return more.length === 0 ? `, all at ${nameOf(only)}` : ` at ${withTips.length} sites`;
 }
 
 function siteBlocks(view: AskView, site: string, tips: readonly TipState[], isNamed: boolean): Message {
@@ -80,8 +99,15 @@ function siteBlocks(view: AskView, site: string, tips: readonly TipState[], isNa
   return [...(isNamed ? [{ line: [{ strong: name }, `: ${tips.length}`] }] : []), { points }];
 }
 
-/** Before the first count: what to type, so that the next answer tells more. */
-function countHint(tips: readonly TipState[], site: string | undefined, view: AskView): Message {
-  if (site === undefined || tips.some(({ state }) => state !== 'unknown')) return [];
-  return [{ line: [`Tell me which are which, such as ${countExample(view, site)}.`] }];
+/** Nothing is known of any: what to type, so that the next answer tells more. */
+function countHint(tips: readonly TipState[]): Message {
+  const [first, ...more] = tips;
+  if (first === undefined || tips.some(({ state }) => state !== 'unknown')) return [];
+  const named = inWords(
+    idRanges(tips.map(({ id }) => id))
+      .replaceAll('–', ' to ')
+      .split(', '),
+  );
+  const example = more.length === 0 ? `tip ${named} is sterile` : `tips ${named} are sterile`;
+  return [{ line: [`Tell me which are which, such as “${example} and on the shelf”.`] }];
 }

@@ -76,7 +76,7 @@ function traceLoad(said: string, view: AskView): Traced | null {
 function traceItem(item: Item | undefined, view: AskView): Traced | null {
   const id = item === undefined ? '' : idOf(item);
   if (item === undefined || !item.startsWith('tip:') || !view.state.tips.has(id)) return null;
-  const good = view.state.history.tipLoads.has(id) ? 'its last good load' : 'the record began';
+  const good = hasGoodLoad(id, view) ? 'its last good load' : 'the record began';
   return {
     what: `with tip ${id} since ${good}`,
     name: `tip-${id}`,
@@ -84,6 +84,11 @@ function traceItem(item: Item | undefined, view: AskView): Traced | null {
     tips: [id],
     items: [item],
   };
+}
+
+function hasGoodLoad(tip: string, { state }: AskView): boolean {
+  const loads = (state.history.tipLoads.get(tip) ?? []).flatMap((key) => state.loads.get(key) ?? []);
+  return loads.some(({ status, wet, recalled }) => status === 'passed' && !wet && recalled === null);
 }
 
 function headLine(scans: readonly Concerned[], what: string): Line {
@@ -96,7 +101,7 @@ function headLine(scans: readonly Concerned[], what: string): Line {
       ? []
       : [fitted === 1 ? '1 fitting with no scan noted' : `${fitted} fittings with no scan noted`]),
   ];
-  return [{ strong: told.join(' and ') }, ` ${what}, newest first:`];
+  return [{ strong: told.join(' and ') }, ` ${what}${scans.length === 1 ? '' : ', newest first'}:`];
 }
 
 function scanBlocks(scans: readonly Concerned[], view: AskView): Message {

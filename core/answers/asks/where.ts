@@ -55,8 +55,8 @@ function scannerPlace(scanner: ScannerState, view: AskView): string {
     return `on its way${to}${from}${sinceBy(view, departed.from, departed.mark)}`;
   }
   const tip = scanner.tip === null ? '' : `, with tip ${scanner.tip} on`;
-  const since =
-    scanner.placed === null ? ', its home: no note has moved it' : sinceBy(view, site, scanner.placed);
+  const home = room === null ? ', its home: no note has moved it' : noted(view, site, scanner.lastNoted);
+  const since = scanner.placed === null ? home : sinceBy(view, site, scanner.placed);
   return `${placeWords(practice, site, room)}${since}${tip}`;
 }
 
@@ -74,14 +74,21 @@ function tipPlace(tip: TipState, view: AskView): string {
   if (tip.missing !== null) return `missing${sinceBy(view, site, tip.missing)}${lastKnown(view, site, room)}`;
   if (tip.retired !== null) return `retired${sinceBy(view, site, tip.retired.mark)}`;
   if (tip.departed !== null) return `${tipStateWords(view, tip)}${sinceBy(view, site, tip.departed.mark)}`;
+  const scanner = tip.scanner === null ? undefined : view.state.scanners.get(tip.scanner);
+  if (scanner !== undefined)
+    return `${tipStateWords(view, tip)}, ${placeWords(practice, scanner.site, scanner.room)}${sinceBy(view, site, tip.fitted)}`;
   const at = placeWords(practice, site, room);
   if (tip.state === 'unknown' && tip.spoken === null) return `${at}, its home: no note has spoken of it yet`;
-  const mark = tip.scanner === null ? tip.since : tip.fitted;
-  return `${tipStateWords(view, tip)}, ${at}${sinceBy(view, site, mark)}`;
+  return `${tipStateWords(view, tip)}, ${at}${sinceBy(view, site, tip.since)}`;
 }
 
 function lastKnown(view: AskView, site: string | null, room: string | null): string {
   return site === null ? '' : `; last known at ${placeWords(view.practice, site, room)}`;
+}
+
+/** ", noted there 10:30 (Tom)": a scan told the room, no note a move. */
+function noted(view: AskView, site: string | null, mark: Mark | null): string {
+  return sinceBy(view, site, mark).replace(', since', ', noted there');
 }
 
 /** ", since 10:30 (Tom)"; nothing where no note says. */

@@ -1,7 +1,6 @@
 import type { FactOf } from '../../reading/fact.ts';
 import { TESTS } from '../../rules/loads/autoclave-tests.ts';
 import { autoclaveWords } from '../../rules/loads/load-words.ts';
-import { capital } from '../../rules/tips/tip-words.ts';
 import { itemWords } from '../item-words.ts';
 import { type FactWords, tipsWords } from './parts.ts';
 
@@ -40,5 +39,5 @@ function figures({ celsius, minutes, indicator, dry }: FactOf<'load-finished'>):
     ...(indicator === undefined ? [] : [`indicator ${indicator}`]),
     ...(dry === undefined ? [] : [dry ? 'dry' : 'wet']),
   ];
-  return told.length === 0 ? '' : `: ${capital(told.join(', '))}`;
+  return told.length === 0 ? '' : `: ${told.join(', ')}`;
 }

@@ -23,7 +23,7 @@ export function calibrateGuide(place: GuidePlace): Omit<Guide, 'title'> {
   return {
     when: `Each week (${weekly(place)}), and after a move to another site, a drop, a repair, new software, a loan, a change of ${degrees(place)} °C, or a failure.`,
     steps: [
-      `Let scanner and calibration tip come to the room’s temperature: after a move, ${settleWords(place)}.`,
+      `Let scanner and calibration tip come to the room’s temperature: after a move about ${settleWords(place)}.`,
       'Wipe the scanner down. No dust, hair or smear on the lens or in the calibration tip.',
       'Put on its own calibration tip, never another scanner’s.',
       ...ownNotes(place, 'calibrate'),

@@ -10,7 +10,7 @@ export function warmUpGuide(place: GuidePlace): Omit<Guide, 'title'> {
   return {
     when: 'Just before each scan: breath mists a mirror that is colder than its dew point.',
     steps: [
-      'Take the oldest sterile tip. Bag whole and dry, indicator changed, or leave it.',
+      'Take the oldest sterile tip. Bag whole and dry, indicator changed; if not, take another.',
       'Push it fully home, so that it takes up heat.',
       `Tell me: “tip ${tip} on ${scanner}”. I mark your note when the time is up.`,
       `Warm it ${secondsWords(place)}.`,
