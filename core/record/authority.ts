@@ -1,10 +1,15 @@
-import type { Practice } from '../practice/practice.ts';
+import type { Person, Practice } from '../practice/practice.ts';
+
+/** Leads, deputies and managers who can be known by what they type: those with a chat identity. */
+export function seniorsWhoWrite(practice: Practice): readonly Person[] {
+  return practice.people.filter(({ part, id }) => part !== 'staff' && id !== null);
+}
 
 /**
- * True for the lead, the deputy and the manager, by chat id. Where the practice file gives nobody such a part,
+ * True for the lead, the deputy and the manager, by chat id. Where the practice file gives nobody who writes such a part,
  * anyone: else nothing could ever be released.
  */
 export function answersForScanners(practice: Practice, from: string): boolean {
-  const parts = practice.people.filter((person) => person.part !== 'staff');
-  return parts.length === 0 || parts.some((person) => person.id === from);
+  const seniors = seniorsWhoWrite(practice);
+  return seniors.length === 0 || seniors.some(({ id }) => id === from);
 }

@@ -164,9 +164,11 @@ export interface AutoclaveTestFailed extends Found<'autoclave-test-failed'> {
   readonly sort: TestSort;
 }
 
-/** The note does not say which of several autoclaves: nothing changes until it is said. */
+/** The note does not say which of several autoclaves: a test waits until it is said, a load is kept without. */
 export interface AutoclaveUnsaid extends Found<'autoclave-unsaid'> {
   readonly choices: readonly string[];
+  /** The load of which it was not said; `null`: a test, of which nothing is recorded until it is. */
+  readonly load: string | null;
 }
 
 /** A positive spore test: out of service; the loads since the last negative one; recalled or not. */

@@ -13,6 +13,10 @@ const scanner = fc.constantFrom('A', 'B');
 const site = fc.constantFrom('quay', 'north');
 const load = fc.constantFrom('118', '119');
 const outcome = fc.constantFrom('passed' as const, 'failed' as const);
+const mostlyPassed = fc.oneof(
+  { weight: 3, arbitrary: fc.constant('passed' as const) },
+  { weight: 1, arbitrary: outcome },
+);
 const item = fc.oneof(
   tip.map((id) => `tip:${id}`),
   scanner.map((id) => `scanner:${id}`),
@@ -83,9 +87,12 @@ const told: fc.Arbitrary<Told> = fc.oneof(
   { weight: 2, arbitrary: list('sent') },
   { weight: 3, arbitrary: list('sterile') },
   fc.tuple(tips, outcome).map(([ids, result]): Told => ({ kind: 'inspected', tips: ids, outcome: result })),
-  fc
-    .tuple(scanner, outcome)
-    .map(([id, result]): Told => ({ kind: 'calibrated', scanner: id, outcome: result })),
+  {
+    weight: 4,
+    arbitrary: fc
+      .tuple(scanner, mostlyPassed)
+      .map(([id, result]): Told => ({ kind: 'calibrated', scanner: id, outcome: result })),
+  },
   fc.tuple(item, site).map(([what, where]): Told => ({ kind: 'moved', items: [what], site: where })),
   item.map((what): Told => ({ kind: 'departed', items: [what] })),
   item.map((what): Told => ({ kind: 'held', items: [what] })),

@@ -13,6 +13,7 @@ import { NeedsWholeRecord, Timeline } from '../../core/record/timeline.ts';
 import { anyEntries } from './any-entry.ts';
 import { ferngate } from './ferngate.ts';
 import { given } from './given.ts';
+import { mayBeCalibrated } from './slow-scanner.ts';
 import { mayBeSterile } from './slow-tip.ts';
 
 /** The whole fold, from nothing. */
@@ -176,6 +177,26 @@ describe('a second, slow opinion', () => {
       { numRuns: 400 },
     );
     // A check that never meets a sterile tip checks nothing.
+    expect(seen).toBeGreaterThan(50);
+  });
+
+  test('nor a scanner free of every cause', () => {
+    let seen = 0;
+    fc.assert(
+      fc.property(anyEntries(40), (entries) => {
+        const timeline = timelineOf(entries);
+        for (const scanner of timeline.state.scanners.values()) {
+          if (scanner.lastPass === null || scanner.causes.length > 0) continue;
+          seen += 1;
+          expect([scanner.id, mayBeCalibrated(timeline.entries, scanner.id, 'quay')]).toEqual([
+            scanner.id,
+            true,
+          ]);
+          expect(scanner.holds.filter((each) => each.ends === 'pass')).toEqual([]);
+        }
+      }),
+      { numRuns: 400 },
+    );
     expect(seen).toBeGreaterThan(50);
   });
 });
