@@ -1,7 +1,8 @@
-import type { Block, Message } from '../answers/message.ts';
+import type { Message } from '../answers/message.ts';
 import type { About } from '../desk/effect.ts';
 import type { Item } from '../reading/slots.ts';
 import { gathered } from './compose/gathered.ts';
+import { howToAnswer } from './compose/how-to-answer.ts';
 import { lateWords } from './compose/late-words.ts';
 import { leadWords } from './compose/lead-words.ts';
 import type { Matter, Stage, View } from './matter.ts';
@@ -40,7 +41,7 @@ export function composePost(matters: readonly Matter[], stage: Stage, view: View
       ...(DAY_POSTS.has(own) ? told.flatMap(({ line }) => line) : gathered(told.map(({ line }) => line))),
       ...lateWords(told, stage, view),
       ...choices(told),
-      ...howToAnswer(told),
+      ...(told.some(({ tick }) => tick !== undefined) ? howToAnswer() : []),
     ],
     items: [...new Set(matters.flatMap(({ items }) => items))],
     mentions,
@@ -51,10 +52,4 @@ export function composePost(matters: readonly Matter[], stage: Stage, view: View
 function choices(matters: readonly Matter[]): Message {
   const offered = matters.flatMap(({ asks }) => asks?.choices ?? []);
   return offered.length === 0 ? [] : [{ steps: offered.map(({ label }) => [label]) }];
-}
-
-/** Reactions may do nothing in an encrypted chat room, so there is always a word to type. */
-function howToAnswer(matters: readonly Matter[]): readonly Block[] {
-  if (!matters.some(({ tick }) => tick !== undefined)) return [];
-  return [{ line: ['✅ or reply "done" when it is; ⏰ or "later" to put it off.'] }];
 }

@@ -13,10 +13,17 @@ const WAITED = 60 * MINUTE;
 /** "Due since yesterday 17:40.": for posts that could not be said in time, and for those that ask again. */
 export function lateWords(matters: readonly Matter[], stage: Stage, view: View): Message {
   const late = matters.filter((matter) => stage !== 'first' || isLate(matter, view));
-  const [first] = late.toSorted((one, other) => one.since - other.since);
-  if (first === undefined || first.since >= view.now) return [];
+  const since = late.map((matter) => sinceOf(matter, view));
+  const earliest = Math.min(...since);
+  const first = late[since.indexOf(earliest)];
+  if (first === undefined || earliest >= view.now) return [];
   const zone = zoneOf(view.practice, first.site);
-  return [{ line: [`Due since ${clockWords(first.since, view.now, zone)}.`] }];
+  return [{ line: [`Due since ${clockWords(earliest, view.now, zone)}.`] }];
+}
+
+/** A cause that is judged anew each day is due since it was asked for first. */
+function sinceOf({ key, since }: Matter, { said }: View): Instant {
+  return Math.min(since, said.saidAt(key, 'first') ?? since);
 }
 
 function isLate(matter: Matter, { practice, said, now }: View): boolean {

@@ -5,6 +5,7 @@ import type { Post } from '../../desk/effect.ts';
 import { zoneOfChatRoom } from '../../practice/look-up.ts';
 import type { Practice } from '../../practice/practice.ts';
 import type { Instant } from '../../time/instant.ts';
+import { withoutHowToAnswer } from './how-to-answer.ts';
 
 /** How a post came to hold no longer; `by` is `null` where nobody's note did it. */
 export interface Settling {
@@ -21,7 +22,7 @@ export function settledMessage(post: Post, { practice, by, at, how }: Settling):
     {
       line: [{ strong: words(how, by) }, by === null ? `, ${time}` : ` by ${nameOf(practice, by)}, ${time}`],
     },
-    ...struck(post.message),
+    ...struck(withoutHowToAnswer(post.message)),
   ];
 }
 

@@ -97,6 +97,16 @@ describe('given a post that comes late', () => {
     expect(toText(post.message)).toContain('Due since yesterday 17:40.');
   });
 
+  it('when its cause is judged anew each day, then it is due since it was first asked for', () => {
+    const own = new Given(ONE_SITE).told(matter().key, 'first', '2026-11-20 10:30');
+    const post = composePost(
+      [matter({ since: own.at('2026-11-23 10:30') })],
+      'lead',
+      own.view('2026-11-23 09:40'),
+    );
+    expect(toText(post.message)).toContain('\nDue since Fri 10:30.\n');
+  });
+
   it('when someone had put it off, then that is not being late', () => {
     const own = new Given(ONE_SITE);
     own.said.putOff(matter().key, own.at('2026-11-23 10:50'));
@@ -169,6 +179,15 @@ describe('given a post whose matters are settled', () => {
       { line: [{ strong: 'Done' }, ' by Rosa, 10:42'] },
       { line: [{ struck: 'Calibrate green scanner.' }] },
     ]);
+  });
+
+  it('when it told how to answer, then that is gone with it', () => {
+    const ticked = composePost([matter()], 'first', given.view('2026-11-23 10:30'));
+    const message = settledMessage(
+      { ...post, message: ticked.message },
+      { practice, by: ROSA, at, how: 'done' },
+    );
+    expect(toText(message)).not.toContain('later');
   });
 
   it('when a correction took it back, or it passed by itself, then it says that', () => {

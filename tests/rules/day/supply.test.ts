@@ -194,6 +194,38 @@ describe('given a booking that makes a day short', () => {
     expect(told(play(given, '2026-11-23 14:05', '2026-11-23 15:05'), 'supply')).toEqual([]);
   });
 
+  it('when tips are used and it moves about, then it is said again only from an hour earlier on', () => {
+    const times = ['11:00', '11:30', '12:00', '12:30', '13:00'];
+    given = new Given(ONE_SITE);
+    given.note('2026-11-23 08:00', [
+      { kind: 'sterile', tips: ['1', '2', '3', '4'] },
+      { kind: 'used', tips: ['5', '6'] },
+    ]);
+    play(given, '2026-11-23 08:00', '2026-11-23 09:00');
+    given.note('2026-11-23 09:00', { kind: 'booked', count: 5, day: '2026-11-23', times });
+    const begins = (from: string, to: string) =>
+      told(play(given, from, to), 'supply').map((text) => text.slice(0, 55));
+    expect(begins('2026-11-23 09:00', '2026-11-23 09:10')).toEqual([
+      '2026-11-23 09:00 Short of sterile tips from 13:00: 1 sc',
+    ]);
+    given.note('2026-11-23 09:10', { kind: 'used', tips: ['1'] });
+    expect(supply('2026-11-23 09:10', '2026-11-23').short?.at).toBe(given.at('2026-11-23 12:30'));
+    expect(begins('2026-11-23 09:10', '2026-11-23 09:20')).toEqual([]);
+    given.note('2026-11-23 09:20', { kind: 'used', tips: ['2'] });
+    expect(begins('2026-11-23 09:20', '2026-11-23 09:30')).toEqual([
+      '2026-11-23 09:20 Short of sterile tips from 12:00: 3 sc',
+    ]);
+  });
+
+  it('when tips are used today, then the shortage told of tomorrow is not told again', () => {
+    given.note('2026-11-23 09:00', { kind: 'cancelled', day: '2026-11-23' });
+    const times = ['09:00', '10:00', '11:00', '12:00'];
+    given.note('2026-11-23 09:01', { kind: 'booked', count: 4, day: '2026-11-24', times });
+    expect(told(play(given, '2026-11-23 09:01', '2026-11-23 09:30'), 'supply')).toHaveLength(1);
+    given.note('2026-11-23 09:30', { kind: 'used', tips: ['1', '2'] });
+    expect(told(play(given, '2026-11-23 09:30', '2026-11-23 16:00'), 'supply')).toEqual([]);
+  });
+
   it('when another booking makes it short earlier, then that is a new shortage', () => {
     play(given, '2026-11-23 09:00', '2026-11-23 09:30');
     given.note('2026-11-23 09:30', { kind: 'booked', count: 1, day: '2026-11-23', times: ['10:00'] });

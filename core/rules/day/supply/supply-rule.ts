@@ -1,6 +1,6 @@
 import type { Site } from '../../../practice/practice.ts';
-import type { Instant } from '../../../time/instant.ts';
-import { type LocalDate, toLocal } from '../../../time/zone.ts';
+import { DAY, type Instant, MINUTE } from '../../../time/instant.ts';
+import { type LocalDate, localDateOf, minutesOf, timeOfMinutes, toLocal } from '../../../time/zone.ts';
 import type { Matter, Rule, View } from '../../matter.ts';
 import { whenOpen } from '../../quiet.ts';
 import { chatRoomFor } from '../../room-of.ts';
@@ -11,6 +11,9 @@ import { type SiteSupply, supplyFor } from './supply-for.ts';
 import { shortWords } from './supply-words.ts';
 
 const RULE = 'supply';
+
+/** Assumed: a shortage that comes this much earlier than the one told needs telling. */
+const EARLIER_MINUTES = 60;
 
 /**
  * Today or the next open day is short of tips: said at once while the site is open, once for each site, date and shortage.
@@ -51,17 +54,30 @@ function matterOf(view: View, site: Site, supply: SiteSupply, from: Instant, roo
 }
 
 /**
- * A shortage is known by the scan that it begins at. One that has only moved later (time went by, a tip came back) is the
- * one already told, unless a scan booked since then is the cause.
+ * A shortage is known by the scan that it begins at. Once told, it is the same while it moves about (tips are used, time
+ * goes by, a tip comes back), unless a scan was booked since then, or today's begins an hour or more before the one told.
  */
 function keyOf(view: View, site: Site, date: LocalDate, from: Instant): string {
-  const scans = bookingsOn(view, site, date);
-  const keyAt = (at: Instant) => `${RULE}|site:${site.id}|${date}|${toLocal(at, site.timezone).time}`;
-  const told = scans
-    .filter(({ at }) => at <= from)
-    .map(({ at }) => ({ key: keyAt(at), said: view.said.saidAt(keyAt(at), 'first') }))
-    .findLast(({ said }) => said !== null);
-  if (told?.said == null) return keyAt(from);
-  const { said } = told;
-  return scans.some(({ at, noted }) => at === from && noted > said) ? keyAt(from) : told.key;
+  const keyAt = (minute: number) => `${RULE}|site:${site.id}|${date}|${timeOfMinutes(minute)}`;
+  const begins = minutesOf(toLocal(from, site.timezone).time);
+  const told = lastTold(view, keyAt);
+  if (told === null) return keyAt(begins);
+  const booked = bookingsOn(view, site, date).some(({ noted }) => noted > told.said);
+  const isToday = date === localDateOf(view.now, site.timezone);
+  const isEarlier = isToday && begins <= told.minute - EARLIER_MINUTES;
+  return booked || isEarlier ? keyAt(begins) : keyAt(told.minute);
+}
+
+/** The shortage of that site and date that was told last, by the minute of the day at which it was to begin. */
+function lastTold(
+  { said }: View,
+  keyAt: (minute: number) => string,
+): { readonly minute: number; readonly said: Instant } | null {
+  let last: { readonly minute: number; readonly said: Instant } | null = null;
+  // Times of scans that are spread over the hours change with their number, so every minute is looked at.
+  for (let minute = 0; minute < DAY / MINUTE; minute++) {
+    const at = said.saidAt(keyAt(minute), 'first');
+    if (at !== null && (last === null || at >= last.said)) last = { minute, said: at };
+  }
+  return last;
 }
