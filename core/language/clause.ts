@@ -24,6 +24,12 @@ export interface NoteScope {
   readonly chatSites: readonly string[];
   readonly memory: Memory;
   readonly note: string;
+  /** How many words of the whole note nobody knows or are of other things. */
+  readonly strange: number;
+  /** How many sentences it has. */
+  sentences: number;
+  /** True where the note looks like code, a listing or a link. */
+  readonly listing: boolean;
   readonly time: TimeContext;
   /** A time at the head of the note: it covers every fact that says no other. */
   headTime: TimeSpan | null;

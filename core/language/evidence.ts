@@ -198,3 +198,45 @@ export function holds({ strength, cost }: Evidence): boolean {
   if (strength < 5) return cost <= 2.3;
   return cost <= 3.4;
 }
+
+/** Words that speak of something else, or of nothing that is known. */
+export function strangeIn(parts: readonly Part[]): number {
+  let count = 0;
+  for (const part of parts) {
+    if (part.unknown) count += 1;
+    else if (part.entity === undefined && part.senses.some((s) => s.sort === 'other')) count += 1.5;
+    else if (part.entity?.is === 'number') count += 0.5;
+  }
+  return count;
+}
+
+/** How much of the rest of the note may be strange, by how surely the clause names our things. */
+export function bearsOutside(c: Clause, outside: number, listing: boolean): boolean {
+  let most = 0;
+  for (const i of c.used) most = Math.max(most, patience(c.parts[i]));
+  if (listing) return most > 20;
+  return outside <= most;
+}
+
+function patience(part: Part | undefined): number {
+  const entity = part?.entity;
+  if (part === undefined) return 0;
+  if (entity !== undefined) {
+    if (entity.is === 'tips') return entity.named ? 40 : 1;
+    if (entity.is === 'load') return entity.named ? 40 : 0;
+    if (entity.is === 'scanner') return entity.named === 'name' ? 40 : 2.5;
+    if (entity.is === 'some' || entity.is === 'no-scanner') return 40;
+    if (entity.is === 'autoclave') return 12;
+    if (entity.is === 'celsius') return entity.unit ? 1 : 0.5;
+    if (entity.is === 'site' || entity.is === 'room') return 1.5;
+    return 0.5;
+  }
+  let most = 0.5;
+  for (const sense of part.senses) {
+    if (sense.sort === 'noun') most = Math.max(most, NOUN_PATIENCE[sense.tag] ?? 0.5);
+    if (sense.sort === 'verb' && sense.tag === 'calibrate') most = Math.max(most, 4);
+  }
+  return most;
+}
+
+const NOUN_PATIENCE: Readonly<Record<string, number>> = { tip: 4, scanner: 10, caltip: 30, spore: 12, penetration: 12, control: 2, autoclave: 8, lens: 1, cover: 1.5, temp: 2, magnifier: 3, booking: 3 };

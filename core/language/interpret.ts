@@ -1,5 +1,5 @@
 import { Clause, type NoteScope } from './clause.ts';
-import { type Evidence, holds, weigh } from './evidence.ts';
+import { bearsOutside, type Evidence, holds, strangeIn, weigh } from './evidence.ts';
 import { frames } from './frames/all.ts';
 import type { Frame } from './frames/frame.ts';
 import type { Part } from './part.ts';
@@ -44,7 +44,7 @@ export function interpret(parts: readonly Part[], scope: NoteScope): Interpretat
     useMood(clause, result);
     const raw = weigh(clause);
     const evidence = { strength: raw.strength + (result.bonus ?? 0) + carried(result), cost: raw.cost };
-    if (!holds(evidence)) continue;
+    if (!holds(evidence) || !bearsOutside(clause, scope.strange - strangeIn(parts), scope.listing)) continue;
     const score = evidence.strength - 2 * evidence.cost;
     if (score > bestScore + 0.001) {
       best = { clause, frame, result, evidence };

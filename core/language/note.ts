@@ -30,6 +30,8 @@ export function readNote(parts: readonly Part[], shared: Shared, spaced: (part: 
   const scope: NoteScope = { ...shared, memory, headTime: null };
   const out = new Output(scope);
   const sentences = sentencesOf(parts, spaced);
+  scope.sentences = sentences.length;
+  if (!speaksOfUs(parts) && parts.length > 12) return out.done();
   if (actsOf(parts, sentences, scope, out)) return out.done();
   const statements: Sentence[] = [];
   for (const sentence of sentences) {
@@ -40,6 +42,13 @@ export function readNote(parts: readonly Part[], shared: Shared, spaced: (part: 
   readStatements(statements, scope, out);
   return out.done();
 }
+
+/** A long note with none of our things in it is nobody's business: nothing more needs to be tried. */
+function speaksOfUs(parts: readonly Part[]): boolean {
+  return parts.some((part) => (part.entity !== undefined ? part.entity.is !== 'time' && part.entity.is !== 'person' && part.entity.is !== 'number' : part.senses.some((s) => (s.sort === 'noun' || s.sort === 'verb') && OURS.has(s.tag))));
+}
+
+const OURS = new Set(['tip', 'scanner', 'caltip', 'cover', 'lens', 'base', 'load', 'autoclave', 'spore', 'penetration', 'control', 'leak', 'temp', 'record', 'booking', 'calibrate', 'scan', 'wipe', 'bag', 'sterile', 'sterilise', 'shut', 'open', 'due', 'incident', 'fog', 'cancel', 'hold', 'release']);
 
 /** Acts are short: the whole note, or one sentence of it. */
 function actsOf(

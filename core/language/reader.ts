@@ -2,7 +2,9 @@ import { addLexicon } from './lexicon/compile.ts';
 import type { Scan } from './mentions/scan.ts';
 import { addNames, type Names } from './names.ts';
 import { readNote } from './note.ts';
+import { strangeIn } from './evidence.ts';
 import type { Part } from './part.ts';
+import type { Token } from './token.ts';
 import { blockedTokens, partsOf } from './parts.ts';
 import type { MakeReader, NoteContext } from './read.ts';
 import { Spelling } from './spelling.ts';
@@ -35,11 +37,18 @@ export const makeReader: MakeReader = (practice, learned = []) => {
       tokens[part.from]?.spaced === true && tokens[part.from + 1]?.spaced !== false;
     return readNote(
       parts,
-      { names, chatSites, note, time, offset, days: (span) => backDay(span, time) },
+      { names, chatSites, note, time, offset, strange: strangeIn(parts), listing: isListing(tokens), sentences: 0, days: (span) => backDay(span, time) },
       spaced,
     );
   };
 };
+
+/** Marks that no one types to colleagues: two of them and it is code, a table or a link. */
+function isListing(tokens: readonly Token[]): boolean {
+  let marks = 0;
+  for (const token of tokens) if (token.kind === 'mark' && /^[[\]{}<>=|\\_@~^$%]$/.test(token.text) && !(token.text === '@' && token.spaced)) marks++;
+  return marks >= 2;
+}
 
 function backDay(span: TimeSpan, time: TimeContext): string | null {
   const stretch = resolveDays(span, time, 'back');

@@ -1,5 +1,5 @@
 import { isEnglish } from './lexicon/english-words.ts';
-import { shorthand } from './lexicon/words.ts';
+import { shorthandFor } from './lexicon/words.ts';
 import type { Table } from './table.ts';
 import type { Token } from './token.ts';
 
@@ -79,7 +79,7 @@ export class Spelling {
     if (this.#isWord(token.text)) return null;
     const joined = this.#joined(tokens, i, token);
     if (joined !== null) return joined;
-    if (token.text.length < SHORTEST && !(token.text in shorthand)) return null;
+    if (token.text.length < SHORTEST && shorthandFor(token.text) === undefined) return null;
     if (tokens[i + 1]?.kind === 'number' && tokens[i + 1]?.spaced === false && token.text.length <= 3 && !this.#near(token.text)) return null;
     let words = this.#known.get(token.text);
     if (words === undefined) {
@@ -115,7 +115,7 @@ export class Spelling {
     for (const held of [calm, text.replace(/([a-z])\1{2,}/g, '$1')]) {
       if (held !== text && (this.#table.words.has(held) || isEnglish(held))) return [held];
     }
-    const short = shorthand[text];
+    const short = shorthandFor(text);
     if (short !== undefined) return [short];
     const owner = this.#owned(text);
     if (owner !== null) return owner;

@@ -13,6 +13,8 @@ export interface AskResult {
   readonly made: Made;
   readonly bonus: number;
   readonly missing?: Missing;
+  /** It names nothing of ours: only a note that says nothing else may be read so. */
+  readonly whole?: true;
 }
 
 /** One kind of question: `question` says that it was put as one, so that bare statements ask less. */
@@ -97,7 +99,7 @@ const help: Ask = {
     )
       return null;
     for (const i of c.parts.keys()) c.use(i);
-    return ask('help', {}, 9);
+    return { ...ask('help', {}, 9), whole: true };
   },
 };
 
@@ -112,7 +114,7 @@ const why: Ask = {
     )
       return null;
     for (const i of c.parts.keys()) c.use(i);
-    return ask('why', {}, 9);
+    return { ...ask('why', {}, 9), whole: true };
   },
 };
 
@@ -130,7 +132,7 @@ const who: Ask = {
     const topic = topicOf(c);
     if (topic === null) return null;
     for (const i of c.parts.keys()) if (c.parts[i]?.unknown !== true) c.use(i);
-    return ask('who-can', { topic: topic.topic }, 2, { topic: [topic.at] });
+    return { ...ask('who-can', { topic: topic.topic }, 2, { topic: [topic.at] }), whole: true };
   },
 };
 
@@ -486,7 +488,7 @@ const due: Ask = {
   read(c, question) {
     const text = wordsOf(c);
     const asks =
-      /(what|anything|something|whats|what's|any|is there anything|is something|something|wots|owt|wats|which|who's|are there|list|show)( \w+)*? (due|outstanding|overdue|needs? doing|needs? done|to do|left to do|pending|on the list|still to do|still needs|need doing|to be done|need to do|due today|on today|left|have to do|remaining|not been done|hasn't been done|not done|open)|what (do|should|must) (we|i) (need to|have to|still)|what's (left|due|next|outstanding|on)|what needs|to-?do list|jobs (for|left|to do|due|today)|anything (for me )?to do|is .*calibration due|due (today|tomorrow|this)|when('s| is) .*(due|calibration)|due for calibration|need(s)? calibrating|what have (we|i) (got )?(to do|left|outstanding)|reminders|what am i (meant|supposed) to|calibrations? due|anything i need to do|anything need/.test(
+      /(what|anything|something|whats|what's|any|is there anything|is something|something|wots|owt|wats|which|who's|are there|list|show)( \w+)*? (due|outstanding|overdue|needs? doing|needs? done|to do|left to do|pending|on the list|still to do|still needs|need doing|to be done|need to do|due today|on today|left|have to do|remaining|not been done|hasn't been done|not done|open)|what (do|should|must) (we|i) (need to|have to|still)|what's (left|due|outstanding)|what needs|to-?do list|jobs (for|left|to do|due|today)|anything (for me )?to do|is .*calibration due|due (today|tomorrow|this)|when('s| is) .*(due|calibration)|due for calibration|need(s)? calibrating|what have (we|i) (got )?(to do|left|outstanding)|reminders|what am i (meant|supposed) to|calibrations? due|anything i need to do|anything need/.test(
         text,
       );
     if (!asks && !(question && c.has('due') && !/when/.test(text))) return null;
@@ -522,7 +524,7 @@ const due: Ask = {
       )
     )
       return null;
-    return ask('due', { ...site, ...dayOf(c, site.site) }, 2.2);
+    return { ...ask('due', { ...site, ...dayOf(c, site.site) }, 2.2), whole: true };
   },
 };
 
@@ -741,7 +743,7 @@ const record: Ask = {
       'check',
       'add',
     );
-    return ask('record', { from: days.from, to: days.to, ...site }, 1.4, { from: time.said, to: time.said });
+    return { ...ask('record', { from: days.from, to: days.to, ...site }, 1.4, { from: time.said, to: time.said }), whole: true };
   },
 };
 

@@ -1,5 +1,5 @@
 import { Clause, type NoteScope } from '../clause.ts';
-import { holds, weigh } from '../evidence.ts';
+import { bearsOutside, holds, strangeIn, weigh } from '../evidence.ts';
 import { LONGEST_CLAUSE } from '../interpret.ts';
 import { opensQuestion } from '../mood.ts';
 import type { Output } from '../output.ts';
@@ -90,7 +90,8 @@ function bestAsk(
     for (const { at } of clause.entities('time')) clause.use(at);
     const raw = weigh(clause);
     const evidence = { strength: raw.strength + result.bonus, cost: raw.cost };
-    if (!holds(evidence)) continue;
+    if (!holds(evidence) || !bearsOutside(clause, scope.strange - strangeIn(parts), scope.listing)) continue;
+    if (result.whole && (scope.strange > 0.5 || parts.length > 16 || scope.sentences > 2)) continue;
     const score = evidence.strength - 2 * evidence.cost;
     if (best === null || score > best.score + 1.5) best = { ask, result, clause, score };
   }

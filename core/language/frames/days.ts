@@ -176,7 +176,7 @@ export const closed: Frame = {
     const verb = c.form('shut', 'd') >= 0 ? c.form('shut', 'd') : c.form('shut', 'g');
     if (verb < 0) return null;
     if (c.word(/^(early|at|door|window|down)$/) >= 0 && c.word(/^(door|window)$/) >= 0) return null;
-    const bare = c.parts.length <= 6;
+    const bare = c.parts.length <= 6 && c.scope.strange === 0;
     if (!whoShuts(c) && !bare) return null;
     const place = placeOf(c);
     const when = forward(c, place?.site ?? null, 'shut');
@@ -209,7 +209,7 @@ export const hours: Frame = {
     const span = timeOf(c)?.span;
     if (span === undefined || (span.clocks.length === 0 && span.range === undefined)) return null;
     const place = placeOf(c);
-    const bare = c.parts.length <= 7;
+    const bare = c.parts.length <= 7 && c.scope.strange === 0;
     if (!whoShuts(c) && !bare) return null;
     const when = forward(c, place?.site ?? null, open >= 0 ? 'open' : 'shut');
     if (when === null) return null;

@@ -51,7 +51,7 @@ const IRREGULAR: Readonly<Record<string, readonly [string, string, string]>> = {
   meet: ['meets', 'met', 'meeting'],
   forget: ['forgets', 'forgot forgotten', 'forgetting'],
   swap: ['swaps', 'swapped', 'swapping'],
-  cal: ['cals', 'caled called cald', 'caling calling'],
+  cal: ['cals', 'caled cald', 'caling'],
   spin: ['spins', 'spun', 'spinning'],
   bind: ['binds', 'bound', 'binding'],
   wind: ['winds', 'wound', 'winding'],

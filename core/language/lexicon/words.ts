@@ -76,3 +76,16 @@ export const numberWords: Readonly<Record<string, number>> = {
   eighty: 80,
   ninety: 90,
 };
+
+const words = new Map(Object.entries(numberWords));
+const short = new Map(Object.entries(shorthand));
+
+/** What a number word is worth. */
+export function numberWord(word: string): number | undefined {
+  return words.get(word);
+}
+
+/** The word that something typed for short stands for. */
+export function shorthandFor(typed: string): string | undefined {
+  return short.get(typed);
+}

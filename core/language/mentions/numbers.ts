@@ -1,4 +1,4 @@
-import { numberWords } from '../lexicon/words.ts';
+import { numberWord } from '../lexicon/words.ts';
 import { glued, isNumber, type Scan, textAt } from './scan.ts';
 
 export interface NumberSaid {
@@ -14,12 +14,12 @@ export function wholeNumber(scan: Scan, at: number): NumberSaid | null {
     const text = textAt(scan, at);
     return text.length > 9 ? null : { value: Number(text), text, to: at + 1, words: false };
   }
-  const value = numberWords[textAt(scan, at)];
+  const value = numberWord(textAt(scan, at));
   if (value === undefined) return null;
   if (value > 0 && value < 10 && textAt(scan, at + 1) === 'hundred') return hundreds(scan, at, value);
   if (value >= 20) {
     const dash = textAt(scan, at + 1) === '-' ? at + 2 : at + 1;
-    const ones = numberWords[textAt(scan, dash)];
+    const ones = numberWord(textAt(scan, dash));
     if (ones !== undefined && ones > 0 && ones < 10) {
       return { value: value + ones, text: String(value + ones), to: dash + 1, words: true };
     }

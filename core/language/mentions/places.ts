@@ -40,8 +40,8 @@ export const strangeScanner: Finder = (scan, at) => {
 };
 
 /** Words after which "a" is the article, never scanner A. */
-const ARTICLE_BEFORE_VERB =
-  /^(to|at|in|is|was|has|had|on|from|and|down|off|with|back|for|now|today|yesterday|this|just|again|over|out|up|'s|isn't|hasn't|wasn't|won't|failed|passed|moved|calibrated|cal'd|wiped|covered|left|dropped|cleaned|keeps|needs|last|been|ready|due|good|ok|okay|fine|done|went|gone|arrived|because|but|then|so|still|wouldn't|didn't|please|pls|as|by)$/;
+const AFTER_NAME =
+  /^(to|at|in|is|was|has|had|on|and|down|off|with|back|'s|isn't|hasn't|wasn't|won't|failed|passed|moved|calibrated|cal'd|wiped|covered|dropped|wouldn't|didn't|->)$/;
 
 /** A scanner whose id is one letter, where the letter cannot be the article "a" or the "s" of an owner. */
 export const letterScanner: Finder = (scan, at) => {
@@ -56,16 +56,23 @@ export const letterScanner: Finder = (scan, at) => {
   const before = textAt(scan, at - 1);
   if (scan.tokens[at + 1]?.kind === 'number' && !scan.tokens[at + 1]?.spaced) return null;
   if (!scan.tokens[at]?.spaced && at > 0 && scan.tokens[at - 1]?.kind !== 'mark') return null;
+  if (next === '.' && scan.tokens[at + 1]?.spaced === false && scan.tokens[at + 2]?.spaced === false) return null;
+  if (allCapitals(scan.note) && !/scanner/i.test(scan.note)) return null;
   const ends = next === '' || /^[,.;:!?)&+\-\n/(]$/.test(next);
   if (text === 'a' || text === 'i') {
     if (text === 'i' && !ends) return null;
     const opens = at === 0 || /^[.!?\n]$/.test(before);
     if (capital(scan, at) && (!opens || ends)) return found;
-    return ends || ARTICLE_BEFORE_VERB.test(next) ? found : null;
+    return ends || AFTER_NAME.test(next) ? found : null;
   }
   if (capital(scan, at)) return found;
-  return ends || ARTICLE_BEFORE_VERB.test(next) ? found : null;
+  return ends || AFTER_NAME.test(next) ? found : null;
 };
+
+/** In a note with no small letter, capitals mean nothing. */
+function allCapitals(note: string): boolean {
+  return note.length > 24 && !/[a-z]/.test(note);
+}
 
 /** Rooms that a name of the table stands for. */
 export function roomsOf(senses: readonly Sense[], _names: Names): readonly string[] {

@@ -35,7 +35,7 @@ function idAt(scan: Scan, from: number, words: boolean): IdSaid | null {
   const at = textAt(scan, from) === '#' ? from + 1 : from;
   const text = textAt(scan, at);
   const token = scan.tokens[at];
-  if (token?.kind === 'word' && text.length <= 3 && (!(text in NOT_LETTERS) || scan.names.tips.prefixes.has(text))) {
+  if (token?.kind === 'word' && text.length <= 3 && (!NOT_LETTERS.has(text) || scan.names.tips.prefixes.has(text))) {
     const dash = textAt(scan, at + 1) === '-' && glued(scan, at + 1) ? at + 2 : at + 1;
     const known = scan.names.tips.prefixes.has(text) || text === 't';
     const spoken = scan.names.tips.prefixes.has(text) && !isNumber(scan, at + 1) ? wholeNumber(scan, at + 1) : null;
@@ -50,8 +50,14 @@ function idAt(scan: Scan, from: number, words: boolean): IdSaid | null {
     }
   }
   const number = wholeNumber(scan, at);
+  if (number !== null && thousands(scan, number.to)) return null;
   if (number === null || (number.words && !words) || isMeasured(scan, number.to, words) || gluedLetters(scan, number.to)) return null;
   return { letters: '', digits: number.text, to: number.to, words: number.words };
+}
+
+/** "100,000": a comma that groups figures makes no list. */
+function thousands(scan: Scan, at: number): boolean {
+  return textAt(scan, at) === ',' && glued(scan, at) && /^\d{3}$/.test(textAt(scan, at + 1)) && glued(scan, at + 1);
 }
 
 /** "2x2s", "4mm": letters hang on it, so it is no id. */
@@ -60,15 +66,7 @@ function gluedLetters(scan: Scan, at: number): boolean {
   return token?.kind === 'word' && !token.spaced && token.text !== "'s" && !/^(n|and|on|is|in|to)$/.test(token.text);
 }
 
-const NOT_LETTERS: Readonly<Record<string, true>> = {
-  at: true,
-  by: true,
-  in: true,
-  on: true,
-  to: true,
-  of: true,
-  no: true,
-};
+const NOT_LETTERS = new Set(['at', 'by', 'in', 'on', 'to', 'of', 'no']);
 
 /**
  * A list of tip ids: "2, 5 & 7", "3-6", "one thru four", "T4 and T7". `named` says that "tip" stands before it, so

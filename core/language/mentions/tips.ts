@@ -29,10 +29,18 @@ export const tipsByNumber: Finder = (scan, at) => {
 
 /** Numbers with no word "tip" beside them: "4 and 6", taken for tips only where nothing else claims them. */
 export const tipsBare: Finder = (scan, at) => {
-  if (!isNumber(scan, at)) return null;
+  if (!isNumber(scan, at) || !standsFree(scan, at)) return null;
   const list = tipList(scan, at, 'no');
-  return list === null ? null : { entity: said(list, false), to: list.to };
+  if (list === null || /^[)%]$/.test(textAt(scan, list.to))) return null;
+  return { entity: said(list, false), to: list.to };
 };
+
+/** A number that hangs on a letter or a mark ("md5", "#12", "1)") is part of something else. */
+function standsFree(scan: Scan, at: number): boolean {
+  const before = scan.tokens[at - 1];
+  if (before === undefined || scan.tokens[at]?.spaced) return true;
+  return before.kind === 'mark' && /^[,(&+/.!?;:\-\n]$/.test(before.text) && !(before.text === '-' && !before.spaced && at > 1);
+}
 
 const SETS: Readonly<Record<string, TipSet>> = {
   used: 'used',
@@ -56,6 +64,10 @@ const SETS: Readonly<Record<string, TipSet>> = {
   clean: 'sterile',
   autoclaved: 'sterile',
 };
+function setNamed(word: string): TipSet | undefined {
+  return Object.hasOwn(SETS, word) ? SETS[word] : undefined;
+}
+
 const WHOLE = new Set([
   'all',
   'every',
@@ -101,7 +113,7 @@ const BARRING = new Set([
 /** "All the used tips bar 3", "the rest of the bagged ones", "all tips". */
 export const tipsBySet: Finder = (scan, from) => {
   const head = textAt(scan, from);
-  if (!WHOLE.has(head) && head !== 'the' && !(head in SETS)) return null;
+  if (!WHOLE.has(head) && head !== 'the' && setNamed(head) === undefined) return null;
   let at = from;
   let whole = false;
   while (FILLERS.has(textAt(scan, at)) || WHOLE.has(textAt(scan, at))) {
@@ -109,7 +121,7 @@ export const tipsBySet: Finder = (scan, from) => {
     at++;
     if (at > from + 6) return null;
   }
-  const which = SETS[textAt(scan, at)] ?? setBySense(scan, at);
+  const which = setNamed(textAt(scan, at)) ?? setBySense(scan, at);
   if (which !== undefined) at++;
   const noun = textAt(scan, at);
   if (!NOUNS.has(noun) && whole && which !== undefined && (barring(scan, at) > 0 || /^(in|to|are|sent|gone|went|now|washed|bagged)$/.test(noun))) return withExceptions(scan, which, at);
@@ -129,7 +141,7 @@ const SET_TAGS: Readonly<Record<string, TipSet>> = { use: 'used', wash: 'washed'
 
 function setBySense(scan: Scan, at: number): TipSet | undefined {
   const match = scan.table.longest(scan.texts, at);
-  const sense = match !== null && match.to === at + 1 ? match.senses.find((s) => s.form === 'd' && s.tag in SET_TAGS) : undefined;
+  const sense = match !== null && match.to === at + 1 ? match.senses.find((s) => s.form === 'd' && Object.hasOwn(SET_TAGS, s.tag)) : undefined;
   return sense === undefined ? undefined : SET_TAGS[sense.tag];
 }
 
