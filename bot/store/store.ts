@@ -10,7 +10,7 @@ import { OpenFolder } from './open-folder.ts';
 import type { Transport } from './transport.ts';
 import { plainly } from './trouble.ts';
 
-export type { Forgetting, ForgetWhat, JournalLine, NewTurn, Transport };
+export type { JournalLine, NewTurn };
 
 /** The record of one practice, in one folder, held by one process. */
 export interface Store {

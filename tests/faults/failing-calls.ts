@@ -84,8 +84,10 @@ function beforeRun(folder: string): void {
  */
 export function failEveryCall(folder: string, stride = 1): number {
   let runs = 0;
-  for (const failure of failures) {
-    for (let at = 0; ; at += stride) {
+  for (const [number, failure] of failures.entries()) {
+    // Writes are few: each of them fails. Of all calls, each way to fail starts at another one.
+    const step = typeof failure === 'string' ? 1 : stride;
+    for (let at = step === 1 ? 0 : number % step; ; at += step) {
       rmSync(folder, { recursive: true, force: true });
       beforeRun(folder);
       const fs = new FailingFs(at, failure);

@@ -39,7 +39,8 @@ export class FailingFs {
   }
 
   #call<T>(name: string, work: () => T): T {
-    if (!this.#due() || typeof this.#failure === 'string') return work();
+    // Where only writes are to fail, only writes are counted.
+    if (typeof this.#failure === 'string' || !this.#due()) return work();
     this.failed ??= name;
     throw coded(this.#failure.code);
   }

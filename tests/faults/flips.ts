@@ -1,4 +1,6 @@
+import { openStore } from '../../bot/store/store.ts';
 import { verifyRecord } from '../../bot/store/verify.ts';
+import { sampleTurn } from '../store/sample-turns.ts';
 import { memoryFs } from './memory-fs.ts';
 import { filesIn, writeSampleRecord } from './sample-record.ts';
 
@@ -8,6 +10,10 @@ import { filesIn, writeSampleRecord } from './sample-record.ts';
  */
 export function flipBits(folder: string, lines: number, stride: number): { flips: number; missed: string[] } {
   writeSampleRecord(folder, lines);
+  // One line after the snapshot, which nothing but its own sum vouches for.
+  const store = openStore(folder);
+  store.append([sampleTurn(lines)]);
+  store.close();
   const files = filesIn(folder);
   const fs = memoryFs(files);
   const clean = verifyRecord(folder, { fs });

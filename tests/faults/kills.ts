@@ -23,8 +23,9 @@ export interface Kills {
 export async function killAgainAndAgain(folder: string, kills: number, random: () => number): Promise<Kills> {
   const answered = new Set<string>();
   let setAside = 0;
-  for (let kill = 0; kill < kills; kill++) {
-    const said = await runAndKill(folder, random);
+  for (let kill = 0; kill <= kills; kill++) {
+    // The last is let live, until it has nothing left to answer.
+    const said = kill < kills ? await runAndKill(folder, random) : await runToEnd(folder);
     for (const line of said) {
       if (line.startsWith('said ')) answered.add(line.slice(5));
       else if (line.includes('unfinished line')) setAside++;
@@ -33,6 +34,17 @@ export async function killAgainAndAgain(folder: string, kills: number, random: (
   }
   const entries = checkRecord(folder, answered);
   return { kills, answered: answered.size, entries, setAside };
+}
+
+/** Runs the writer until it stops by itself: with no new notes, it finishes what was begun. */
+async function runToEnd(folder: string): Promise<string[]> {
+  const child = spawn(process.execPath, [writer, folder, '0'], { stdio: ['ignore', 'pipe', 'inherit'] });
+  let out = '';
+  child.stdout.setEncoding('utf8').on('data', (text: string) => {
+    out += text;
+  });
+  await once(child, 'close');
+  return out.split('\n').slice(0, -1);
 }
 
 /** Runs the writer until a random moment; gives what it said in whole lines. */
@@ -65,6 +77,9 @@ function checkRecord(folder: string, answered: ReadonlySet<string>): number {
     const wrong = events.findIndex((event, i) => event !== `$event${i}`);
     if (wrong !== -1) throw new Error(`Line ${wrong + 1} is ${events[wrong]}: lost, twice or out of order.`);
     const lost = [...answered].filter((event) => !events.includes(event));
+    const silent = events.filter((event) => !answered.has(event));
+    if (silent.length > 0)
+      throw new Error(`In the record and never answered: ${silent.slice(0, 5).join(' ')}`);
     if (lost.length > 0) throw new Error(`Answered and not in the record: ${lost.slice(0, 5).join(' ')}`);
     return events.length;
   } finally {

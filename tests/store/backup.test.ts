@@ -98,6 +98,28 @@ describe('moving house', () => {
     expect(readdirSync(place)).toEqual(['record.tar.gz']);
   });
 
+  it('refuses an archive that was packed anew with something else in it', async () => {
+    const folder = newFolder();
+    writeSampleRecord(folder, 6);
+    const archive = join(newFolder(), 'record.tar.gz');
+    await backup([archive, '--store', folder], told());
+    const out = newFolder();
+    const home = join(newFolder(), 'home');
+    const repack = (): void =>
+      void execFileSync('tar', ['--format=ustar', '-czf', archive, '-C', out, ...readdirSync(out)]);
+    execFileSync('tar', ['-xzf', archive, '-C', out]);
+    writeFileSync(join(out, 'scanward.json'), '{"folder":1} \n');
+    repack();
+    await expect(restore([archive, '--store', home], told())).rejects.toThrow(
+      'scanward.json is not as it was packed',
+    );
+    writeFileSync(join(out, 'scanward.json'), '{"folder":1}\n');
+    writeFileSync(join(out, 'more.json'), '{}');
+    repack();
+    await expect(restore([archive, '--store', home], told())).rejects.toThrow('is damaged');
+    expect(existsSync(home)).toBe(false);
+  });
+
   it('puts nothing over anything', async () => {
     const folder = newFolder();
     writeSampleRecord(folder, 3);
