@@ -1,10 +1,10 @@
+import { tipsAsRanges } from '../../answers/item-words.ts';
 import type { Mark, TipShown } from '../../record/state.ts';
 import { DAY } from '../../time/instant.ts';
 import { ruleValue } from '../defaults/rule-value.ts';
 import type { Matter, Rule, View } from '../matter.ts';
 import { chatRoomFor } from '../room-of.ts';
 import { nextBrief } from './brief/next-brief.ts';
-import { tipRanges } from './id-ranges.ts';
 
 const RULE = 'quiet-tip';
 
@@ -48,7 +48,7 @@ export const quietTipRule: Rule = (view) => {
         stages: [{ stage: 'first', at: brief.at }],
         since: spoken.at,
         group: 'brief',
-        line: [{ line: [{ strong: `Where is ${tipRanges([tip])}?` }] }],
+        line: [{ line: [{ strong: `Where is ${tipsAsRanges([tip])}?` }] }],
         leads: [],
       };
     });

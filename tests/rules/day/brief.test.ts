@@ -176,6 +176,13 @@ describe('given things that are not in their place', () => {
     );
   });
 
+  it('when a scanner was dropped, then that is said once, with what it waits for', () => {
+    given.note('2026-11-23 10:00', { kind: 'fault', item: 'scanner:A', sort: 'dropped' });
+    const [brief] = told(play(given, '2026-11-24 08:00', '2026-11-24 08:20'), 'brief');
+    expect(brief).toContain('• Blue scanner: not ready – dropped yesterday 10:00, not calibrated since\n');
+    expect(brief).toContain('• Calibrate blue scanner');
+  });
+
   it('when a load was left without a result, then it is named with since when', () => {
     given.note('2026-11-23 16:40', { kind: 'load-started', load: '118', tips: ['1', '2'] });
     const [brief] = told(play(given, '2026-11-24 08:00', '2026-11-24 08:20'), 'brief');

@@ -1,4 +1,5 @@
 import { clockWords, dayWords } from '../../../answers/clock-words.ts';
+import { idRanges } from '../../../answers/item-words.ts';
 import type { Line, Message } from '../../../answers/message.ts';
 import { scannerOf, siteOf } from '../../../practice/look-up.ts';
 import type { Item } from '../../../reading/slots.ts';
@@ -10,7 +11,6 @@ import type { Readiness } from '../../readiness.ts';
 import { reasonWords } from '../../scanner/reason-words.ts';
 import { capital, inWords, scannerWords } from '../../tips/tip-words.ts';
 import { countExample } from '../count/count-words.ts';
-import { idRanges } from '../id-ranges.ts';
 import { bookedWords, shortWords, tightWords } from '../supply/supply-words.ts';
 import type { Brief } from './brief.ts';
 import { isUneventful } from './brief.ts';
@@ -81,7 +81,11 @@ function quietDay(view: View, { scanners, tips, supply }: Brief): string {
 
 function scannerLine(view: View, site: string, { scanner, ready, because }: Readiness): Line {
   const name = capital(scannerOf(view.practice, scanner)?.name ?? scanner);
-  const told = because.filter(({ blocks }) => ready || blocks);
+  // Held because it was dropped: that it was dropped is said already.
+  const dropped = because.some(({ word }) => word === 'dropped');
+  const told = because.filter(({ blocks, hold }) => {
+    return (ready || blocks) && !(dropped && hold?.sort === 'dropped');
+  });
   const why = told.map((reason) => reasonWords(view, reason, site)).join('; ');
   if (ready) return [`${name}: ready${why === '' ? '' : ` (${why})`}`];
   return [`${name}: `, { strong: 'not ready' }, ` – ${why}`];

@@ -1,4 +1,5 @@
 import { clockWords } from '../../../answers/clock-words.ts';
+import { tipsAsRanges } from '../../../answers/item-words.ts';
 import type { Line, Message } from '../../../answers/message.ts';
 import { siteOf } from '../../../practice/look-up.ts';
 import type { Item } from '../../../reading/slots.ts';
@@ -7,7 +8,6 @@ import { zoneOf } from '../../../record/where.ts';
 import { loadWords } from '../../loads/load-words.ts';
 import type { View } from '../../matter.ts';
 import { capital, inWords, scannerWords } from '../../tips/tip-words.ts';
-import { tipRanges } from '../id-ranges.ts';
 import type { CloseOut } from './close-out.ts';
 
 /** The close-out as it is posted: what to do before going home, what touches a patient first. */
@@ -17,7 +17,7 @@ export function closeOutMessage(view: View, { site, tips, notWiped, notCovered, 
   const on = tips.filter(({ scanner }) => scanner !== null);
   const points: Line[] = [];
   if (notWiped.length > 0) points.push([{ strong: 'Wipe down' }, ` ${namesOf(view, notWiped)}`]);
-  if (off.length > 0) points.push([{ strong: 'Send' }, ` ${tipRanges(off)}: used and not sent`]);
+  if (off.length > 0) points.push([{ strong: 'Send' }, ` ${tipsAsRanges(off)}: used and not sent`]);
   for (const { id, scanner } of on) {
     const where = scanner === null ? '' : ` on ${scannerWords(view.practice, scanner)}`;
     points.push([{ strong: `Take off tip ${id}` }, `: used, still${where}`]);

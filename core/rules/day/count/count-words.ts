@@ -1,8 +1,8 @@
+import { idRanges } from '../../../answers/item-words.ts';
 import type { Line } from '../../../answers/message.ts';
 import { siteOf } from '../../../practice/look-up.ts';
 import type { View } from '../../matter.ts';
 import { inWords } from '../../tips/tip-words.ts';
-import { idRanges } from '../id-ranges.ts';
 import { tipsOf, unknownTips } from './count-due.ts';
 
 /** What a count looks like when it is typed, with this site's own tips. */

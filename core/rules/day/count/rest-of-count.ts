@@ -1,8 +1,8 @@
+import { tipsAsRanges } from '../../../answers/item-words.ts';
 import { MINUTE } from '../../../time/instant.ts';
 import type { Matter, Rule } from '../../matter.ts';
 import { whenOpen } from '../../quiet.ts';
 import { chatRoomFor } from '../../room-of.ts';
-import { tipRanges } from '../id-ranges.ts';
 import { unknownTips } from './count-due.ts';
 
 const RULE = 'rest-of-count';
@@ -34,7 +34,7 @@ export const restOfCountRule: Rule = (view) => {
           {
             line: [
               { strong: `Still not known at ${name}` },
-              `: ${tipRanges(rest)}. Not counted as sterile. Say what they are, or which are missing.`,
+              `: ${tipsAsRanges(rest)}. Not counted as sterile. Say what they are, or which are missing.`,
             ],
           },
         ],

@@ -1,4 +1,5 @@
 import { clockWords } from '../../../answers/clock-words.ts';
+import { tipsAsRanges } from '../../../answers/item-words.ts';
 import type { Line } from '../../../answers/message.ts';
 import { siteOf } from '../../../practice/look-up.ts';
 import type { Practice } from '../../../practice/practice.ts';
@@ -7,7 +8,6 @@ import type { LoadToSend } from '../../../supply/loads-to-send.ts';
 import type { Instant } from '../../../time/instant.ts';
 import { ruleValue } from '../../defaults/rule-value.ts';
 import type { View } from '../../matter.ts';
-import { tipRanges } from '../id-ranges.ts';
 import { lastOpen } from '../last-open.ts';
 import type { SiteSupply } from './supply-for.ts';
 
@@ -69,11 +69,11 @@ function sendWords(view: View, siteId: string, { by, count, tips: ids, fromScans
   );
   if (ids.length === 0) return `send ${tips(count)} from the scans before by ${time}`;
   const more = fromScans === 0 ? '' : ` and ${fromScans} more from the scans before`;
-  return `send ${tipRanges(ids)}${more} by ${time}`;
+  return `send ${tipsAsRanges(ids)}${more} by ${time}`;
 }
 
 function unknownWords(unknown: readonly string[]): string {
-  return unknown.length === 0 ? '' : ` Not known: ${tipRanges(unknown)}.`;
+  return unknown.length === 0 ? '' : ` Not known: ${tipsAsRanges(unknown)}.`;
 }
 
 /** `scans` counts tips short: the same where a scan takes one. */
