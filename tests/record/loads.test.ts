@@ -182,6 +182,22 @@ describe('which load a number means', () => {
     expect(record.tip('4').state).toBe('sterile');
   });
 
+  test('none said of several: kept without, and asked', () => {
+    const record = given(twoAutoclaves()).note('09:00', started('118', ['4']));
+    expect(record.found('autoclave-unsaid')).toMatchObject([
+      { load: '118@2026-11-23', choices: ['big', 'small'] },
+    ]);
+    expect(record.tip('4').state).toBe('in-load');
+    const later = given(twoAutoclaves())
+      .note('09:00', started('118', ['4']))
+      .note('09:05', started('118', [], { autoclave: 'big' }));
+    expect([later.load('118').autoclave, later.load('118').tips]).toEqual(['big', ['4']]);
+    expect(later.state.autoclaves.get('big')?.loadsSinceNegative).toEqual(['118@2026-11-23']);
+    record.note('09:40', finished('118', 'passed', { autoclave: 'big' }));
+    expect(record.state.autoclaves.get('big')?.loadsSinceNegative).toEqual(['118@2026-11-23']);
+    expect([record.load('118').autoclave, record.tip('4').state]).toEqual(['big', 'sterile']);
+  });
+
   test('two open of one number and none said: nothing changes until it is', () => {
     const record = given(twoAutoclaves());
     record

@@ -177,7 +177,7 @@ describe('a second, slow opinion', () => {
       { numRuns: 400 },
     );
     // A check that never meets a sterile tip checks nothing.
-    expect(seen).toBeGreaterThan(50);
+    expect(seen).toBeGreaterThan(30);
   });
 
   test('nor a scanner free of every cause', () => {

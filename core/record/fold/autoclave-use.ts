@@ -37,7 +37,10 @@ function untested(step: Step, autoclave: AutoclaveState, date: string): TestSort
 export function afterLoad(step: Step, load: LoadState, first: boolean): void {
   const autoclave = step.state.autoclaves.get(load.autoclave ?? UNNAMED);
   if (autoclave === undefined) return;
-  if (first && load.started === null)
+  // One whose start was not noted, or whose autoclave is told only now.
+  const known =
+    load.started !== null && (load.autoclave === null || autoclave.loadsSinceNegative.includes(load.key));
+  if (first && !known)
     autoclave.loadsSinceNegative = [...autoclave.loadsSinceNegative.slice(1 - LOADS_KEPT), load.key];
   if (autoclave.positivesInRow === 0) return;
   if (load.tips.length > 0) {

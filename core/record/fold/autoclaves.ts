@@ -3,8 +3,9 @@ import { startOfDay } from '../../time/zone.ts';
 import type { SaidOf } from '../entry.ts';
 import { type AutoclaveState, type LoadState, type SporeTest, UNNAMED } from '../state.ts';
 import { hold } from '../tip-change.ts';
-import { dateAt, sitesOfRoom, zoneOf } from '../where.ts';
+import { dateAt, zoneOf } from '../where.ts';
 import { clearIfDone } from './autoclave-use.ts';
+import { autoclavesHere, unsaid } from './autoclaves-here.ts';
 import { recall, recallNow } from './recall.ts';
 import { found, type Step, type Steps, unknown } from './step.ts';
 
@@ -34,19 +35,14 @@ function itemOf(autoclave: AutoclaveState): string {
 
 /** The autoclave named; else the one there is, at the sites that the chat room serves. */
 function meant(step: Step, id: string | undefined): AutoclaveState | undefined {
-  const { autoclaves, practice } = step.state;
   if (id !== undefined) {
-    const named = autoclaves.get(id);
+    const named = step.state.autoclaves.get(id);
     if (named === undefined) unknown(step, `autoclave:${id}`);
     return named;
   }
-  const all = [...autoclaves.values()];
-  const sites = sitesOfRoom(practice, step.entry.room);
-  const here = all.filter((each) => each.site !== null && sites.includes(each.site));
-  const [only, ...others] = here.length > 0 ? here : all;
+  const [only, ...others] = autoclavesHere(step);
   if (only !== undefined && others.length === 0) return only;
-  const choices = (here.length > 0 ? here : all).map((each) => each.id);
-  found(step, { kind: 'autoclave-unsaid', items: ['autoclave'], choices });
+  unsaid(step, null);
   return undefined;
 }
 

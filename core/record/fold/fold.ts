@@ -12,6 +12,7 @@ import { scanSteps } from './scans.ts';
 import { siteSteps } from './site.ts';
 import type { AllSteps, Step } from './step.ts';
 import { tipSteps } from './tips.ts';
+import { usedSteps } from './used.ts';
 
 /** What each kind of entry does, one small table a subject. */
 const STEPS: AllSteps = {
@@ -19,6 +20,7 @@ const STEPS: AllSteps = {
   ...calibrationSteps,
   ...betweenPatientsSteps,
   ...scanSteps,
+  ...usedSteps,
   ...tipSteps,
   ...loadSteps,
   ...autoclaveSteps,

@@ -5,6 +5,7 @@ import { isBack, setStage } from '../tip-change.ts';
 import { reasonsAgainst } from '../tip-safety.ts';
 import { dateAt, siteOfRoom } from '../where.ts';
 import { checkAutoclave } from './autoclave-use.ts';
+import { autoclavesHere, unsaid } from './autoclaves-here.ts';
 import { addTo, takeOff } from './contact.ts';
 import { takeResult } from './load-result.ts';
 import { found, type Step, type Steps, tipsOf } from './step.ts';
@@ -26,7 +27,10 @@ export const loadSteps = {
       (each) =>
         each.finished === null && each.started !== null && step.mark.at - each.started.at <= SAME_OPEN_LOAD,
     );
-    const load = open.at(-1) ?? openLoad(step, name.number, name.autoclave, known.at(-1));
+    const told = open.at(-1);
+    const load = told ?? openLoad(step, name.number, name.autoclave, known.at(-1));
+    if (told !== undefined && told.autoclave === null && name.autoclave !== null)
+      useAutoclave(step, { ...told, autoclave: name.autoclave });
     addTips(step, load.key, said.tips ?? []);
   },
   'load-finished': (step, said) => {
@@ -63,7 +67,9 @@ function openLoad(
   autoclave: string | null,
   earlier: LoadState | undefined,
 ): LoadState {
-  const load = newLoad(step, number, autoclave, true);
+  const here = step.state.practice.autoclaves.length > 0 && autoclave === null ? autoclavesHere(step) : [];
+  const load = newLoad(step, number, here.length === 1 ? (here[0]?.id ?? null) : autoclave, true);
+  if (here.length > 1) unsaid(step, load.key);
   // The number has its result already: the counter has started again, or the number is a slip.
   if (earlier?.finished != null && step.mark.at - earlier.finished.at <= SAME_PASS)
     found(step, {
@@ -72,12 +78,16 @@ function openLoad(
       load: load.key,
       earlier: earlier.key,
     });
-  const apparatus = step.state.autoclaves.get(load.autoclave ?? UNNAMED);
-  if (apparatus === undefined) return load;
-  const onHeldAutoclave = checkAutoclave(step, apparatus, load);
-  const checked: LoadState = { ...load, onHeldAutoclave };
-  step.state.loads.set(load.key, checked);
-  return checked;
+  useAutoclave(step, load);
+  return load;
+}
+
+/** The load is in that autoclave, from its start or told later: is it held, has it been tested today? */
+function useAutoclave(step: Step, load: LoadState): void {
+  const autoclave = step.state.autoclaves.get(load.autoclave ?? UNNAMED);
+  if (autoclave === undefined) return;
+  const onHeldAutoclave = checkAutoclave(step, autoclave, load);
+  step.state.loads.set(load.key, { ...load, site: autoclave.site ?? load.site, onHeldAutoclave });
 }
 
 function newLoad(step: Step, number: string, autoclave: string | null, started: boolean): LoadState {

@@ -4,9 +4,9 @@ import { reasonsAgainst } from '../tip-safety.ts';
 import { dateAt } from '../where.ts';
 import { arrive } from './arrive.ts';
 import { checkReady } from './calibration.ts';
-import { addUse, checkTip, leaveLoads, putOn, uncover } from './contact.ts';
-import { finishScan, soil } from './scan-end.ts';
-import { found, type Step, type Steps, scannerOf, tipOf, tipsOf } from './step.ts';
+import { addUse, checkTip, putOn, uncover } from './contact.ts';
+import { finishScan } from './scan-end.ts';
+import { found, type Step, type Steps, scannerOf, tipOf } from './step.ts';
 
 /** Two notes of one scan's end this close are one scan told twice: common practice in a busy room. */
 const TOLD_TWICE = 10 * MINUTE;
@@ -43,10 +43,6 @@ export const scanSteps = {
       if (lastScan !== null) scanner.scan = { ...lastScan, finished: null, tip: tip.id };
     }
     finishScan(step, scanner);
-  },
-  used: (step, said) => {
-    const scanner = said.scanner === undefined ? undefined : scannerOf(step, said.scanner);
-    for (const tip of tipsOf(step, said.tips)) useTip(step, tip, scanner, said.samePatient === true);
   },
 } satisfies Steps;
 
@@ -156,55 +152,4 @@ function isToldTwice(step: Step, scanner: ScannerState, tip: TipState | undefine
   // A tip that has gone on since (in a load, sterile) has been on again.
   if (tip !== undefined && (tip.id !== lastScan.tip || tip.stage !== 'used')) return false;
   return step.mark.at - lastScan.finished.at <= TOLD_TWICE;
-}
-
-/**
- * "used tip 4": contact with a patient, and its scanner is dirty. Said of a tip whose scan was noted since it was fitted,
- * it sums that scan up and is not another one.
- */
-function useTip(step: Step, tip: TipState, named: ScannerState | undefined, samePatient: boolean): void {
-  const { state, mark } = step;
-  const on = tip.scanner === null ? undefined : state.scanners.get(tip.scanner);
-  if (on?.scan?.tip === tip.id && (named === undefined || named === on)) {
-    finishScan(step, on);
-    return;
-  }
-  if (tip.usedSinceFitted && tip.stage === 'used' && sumsUp(step, tip, named)) return;
-  const scanner = named ?? on;
-  const known =
-    tip.stage === 'sterile' || tip.stage === 'fitted' || tip.stage === 'unknown' || tip.stage === 'used';
-  if (!known || tip.state === 'held' || tip.state === 'retired' || tip.state === 'missing')
-    checkTip(step, tip, scanner ?? null, 'used', reasonsAgainst(state, tip, mark.at), step.entry.id);
-  if (tip.missing !== null) tip.missing = null;
-  leaveLoads(step, tip);
-  addUse(step, tip, scanner ?? null, samePatient);
-  soil(state, tip.id, mark);
-  tip.bagged = null;
-  if (scanner !== undefined) dirty(step, scanner, tip, samePatient);
-}
-
-function sumsUp(step: Step, tip: TipState, named: ScannerState | undefined): boolean {
-  const { practice } = step.state;
-  if (tip.lastUse === null) return false;
-  const lastOn = step.state.history.uses.get(tip.id)?.at(-1)?.scanner ?? null;
-  if (named !== undefined && named.id !== lastOn) return false;
-  return dateAt(practice, tip.site, tip.lastUse.at) === dateAt(practice, tip.site, step.mark.at);
-}
-
-function dirty(step: Step, scanner: ScannerState, tip: TipState, samePatient: boolean): void {
-  const { state, mark } = step;
-  finishScan(step, scanner);
-  const scan: Scan = {
-    started: mark,
-    finished: mark,
-    tip: tip.id,
-    site: scanner.site,
-    room: scanner.room,
-    samePatient,
-  };
-  scanner.lastScan = scan;
-  scanner.dirtySince = scan;
-  scanner.usedOn = dateAt(state.practice, scanner.site, mark.at);
-  scanner.uses += 1;
-  uncover(step, scanner);
 }
