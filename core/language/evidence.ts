@@ -224,7 +224,7 @@ function patience(part: Part | undefined): number {
   if (entity !== undefined) {
     if (entity.is === 'tips') return entity.named ? 40 : 1;
     if (entity.is === 'load') return entity.named ? 40 : 0;
-    if (entity.is === 'scanner') return entity.named === 'name' ? 40 : 2.5;
+    if (entity.is === 'scanner') return entity.named === 'name' ? 40 : entity.named === 'letter' ? 0.4 : 2.5;
     if (entity.is === 'some' || entity.is === 'no-scanner') return 40;
     if (entity.is === 'autoclave') return 12;
     if (entity.is === 'celsius') return entity.unit ? 1 : 0.5;

@@ -45,6 +45,7 @@ export function interpret(parts: readonly Part[], scope: NoteScope): Interpretat
     const raw = weigh(clause);
     const evidence = { strength: raw.strength + (result.bonus ?? 0) + carried(result), cost: raw.cost };
     if (!holds(evidence) || !bearsOutside(clause, scope.strange - strangeIn(parts), scope.listing)) continue;
+    if (result.missing !== undefined && !worthAsking(clause, frame.name, evidence.strength)) continue;
     const score = evidence.strength - 2 * evidence.cost;
     if (score > bestScore + 0.001) {
       best = { clause, frame, result, evidence };
@@ -52,6 +53,19 @@ export function interpret(parts: readonly Part[], scope: NoteScope): Interpretat
     }
   }
   return best;
+}
+
+const ASKED_BARE = new Set(['sent', 'used', 'washed', 'bagged', 'removed', 'fitted', 'sterile', 'retired']);
+
+/** A question is put only where the note is plainly one for us. */
+function worthAsking(clause: Clause, frame: string, strength: number): boolean {
+  const named = [...clause.used].some((i) => {
+    const entity = clause.parts[i]?.entity;
+    return (entity?.is === 'tips' && entity.named) || entity?.is === 'load' || (entity?.is === 'scanner' && entity.named === 'name') || entity?.is === 'no-scanner';
+  });
+  if (named) return true;
+  if (clause.entities('tips').length > 0) return clause.scope.strange === 0 && clause.parts.length <= 6 && ASKED_BARE.has(frame);
+  return strength >= 1.8 && clause.scope.strange <= 2;
 }
 
 /** What the clause before spoke of, and the only scanner there is, are evidence too. */

@@ -309,7 +309,7 @@ function emit(
   if (result.anyMood && (mood === 'void' || mood === 'planned')) mood = 'stated';
   if (mood === 'void' || mood === 'asked') return 0;
   if (mood === 'doubted') {
-    out.doubted(found);
+    if (clause.scope.strange <= 2 || found.evidence.strength >= 3.4) out.doubted(found);
     return 0;
   }
   let taken = 0;

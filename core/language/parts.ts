@@ -1,7 +1,7 @@
 import { cycles, loads } from './mentions/loads.ts';
 import { decimalNumber } from './mentions/numbers.ts';
 import { everyScanner, letterScanner, strangeRoom, strangeScanner } from './mentions/places.ts';
-import { capital, type Finder, type Found, type Scan, textAt } from './mentions/scan.ts';
+import { capital, type Finder, type Found, type Scan, textAt, matchAt } from './mentions/scan.ts';
 import { temperature } from './mentions/temperature.ts';
 import { tipsBare, tipsByNumber, tipsBySet } from './mentions/tips.ts';
 import type { Entity, Part } from './part.ts';
@@ -16,7 +16,7 @@ export function blockedTokens(scan: Scan): boolean[] {
   const blocked = scan.tokens.map(() => false);
   let at = 0;
   while (at < scan.tokens.length) {
-    const match = ordinalTail(scan, at) ? null : scan.table.longest(scan.texts, at);
+    const match = ordinalTail(scan, at) ? null : matchAt(scan, at);
     const found = anchoredAt(scan, at, match) ?? strangeRoom(scan, at) ?? unitTemperature(scan, at);
     const named = match !== null && holdsItsWords(scan, match, at) ? match.to : at;
     const to = found !== null && found.to >= named ? found.to : named;
@@ -43,7 +43,7 @@ const TO: Sense = { sort: 'glue', tag: 'glue', form: '', ref: '' };
 function isTo(scan: Scan, at: number): boolean {
   if (textAt(scan, at) !== '2' || scan.tokens[at - 1]?.kind !== 'word' || scan.tokens[at + 1]?.kind !== 'word') return false;
   if (/^(tip|tips|room|surgery|op|surg|and|load|number|no|t|the|s|scanner|at|by|n)$/.test(textAt(scan, at - 1))) return false;
-  const next = scan.table.longest(scan.texts, at + 1);
+  const next = matchAt(scan, at + 1);
   if (next === null) return false;
   return /^(use|go|be|do|get|calibrate|clean|wipe|send)$/.test(textAt(scan, at + 1)) || next.senses.some((s) => s.tag === 'room' || s.tag === 'site');
 }
@@ -54,6 +54,14 @@ function unitTemperature(scan: Scan, at: number): Found | null {
 }
 
 function anchoredAt(scan: Scan, at: number, match: Match | null): Found | null {
+  const known = scan.anchored[at];
+  if (known !== undefined) return known;
+  const found = anchorOf(scan, at, match);
+  scan.anchored[at] = found;
+  return found;
+}
+
+function anchorOf(scan: Scan, at: number, match: Match | null): Found | null {
   let best: Found | null = null;
   for (const find of ANCHORED) {
     const found = find(scan, at);
@@ -82,7 +90,7 @@ export function partsOf(scan: Scan, times: readonly TimeSpan[]): Part[] {
 
 function partAt(scan: Scan, at: number, time: TimeSpan | undefined): Part {
   if (isTo(scan, at)) return { ...plainPart(scan, at, at + 1, [TO]), text: 'to' };
-  const match = ordinalTail(scan, at) ? null : scan.table.longest(scan.texts, at);
+  const match = ordinalTail(scan, at) ? null : matchAt(scan, at);
   const anchored = anchoredAt(scan, at, match);
   const barrier = time !== undefined && time.from > at ? time.from : Number.POSITIVE_INFINITY;
   if (anchored !== null && anchored.to <= barrier) return entityPart(scan, at, anchored);

@@ -24,7 +24,7 @@ export const makeReader: MakeReader = (practice, learned = []) => {
     const typed = tokenize(note);
     const tokens = spelling.correct(typed);
     const texts = tokens.map((token) => token.text);
-    const scan: Scan = { note, tokens, texts, table, names };
+    const scan: Scan = { note, tokens, texts, table, names, matches: [], anchored: [] };
     const time = timeContextOf(names, context);
     const times = findTimes(tokens, time, blockedTokens(scan));
     const parts = partsOf(scan, times);

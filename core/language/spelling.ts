@@ -20,6 +20,9 @@ for (const [row, keys] of KEYS.entries()) {
   }
 }
 
+/** The short words that run together with others. */
+const SHORT = new Set('a in on it is at to the and not of tip tips has was for its i we my off no an be up lens used'.split(' '));
+
 const RUN_ON = new Set(
   'at in on back been gone now not still ready clean calibrated wiped moved just over off failed passed cable lens base mirror cover calibration here down away fixed out dead broken misting fogging all being had'.split(' '),
 );
@@ -141,7 +144,7 @@ export class Spelling {
     let tie = false;
     for (const word of this.#candidates(text)) {
       const score = closeness(text, word) * 10 + Math.min(this.#table.targets.get(word) ?? 0, 3);
-      if (closeness(text, word) === 0) continue;
+      if (closeness(text, word) === 0 || (text.length < 4 && closeness(text, word) < 4)) continue;
       if (score > bestScore) {
         best = word;
         bestScore = score;
@@ -164,7 +167,8 @@ export class Spelling {
     if (text.length < 5) return [];
     for (let i = text.length - 2; i >= 2; i--) {
       const [head, tail] = [text.slice(0, i), text.slice(i)];
-      const strong = (this.#table.targets.get(head) ?? 0) >= 2 || (this.#table.targets.get(tail) ?? 0) >= 2;
+      const strong = [head, tail].some((part) => (part.length > 3 || part === 'tip') && (this.#table.targets.get(part) ?? 0) >= 2);
+      if (Math.min(head.length, tail.length) < 4 && !SHORT.has(head.length < tail.length ? head : tail)) continue;
       if (strong && this.#table.words.has(head) && this.#table.words.has(tail)) return [head, tail];
     }
     return [];

@@ -35,11 +35,11 @@ export class Table {
   /** Names of one word that may own ("greens" for "green's"). */
   readonly owners = new Set<string>();
 
-  add(tokens: readonly string[], sense: Sense): void {
+  add(tokens: readonly string[], sense: Sense, target = true): void {
     let node = this.#root;
     for (const text of tokens) {
       this.words.add(text);
-      const rank = RANKS[sense.sort];
+      const rank = target ? RANKS[sense.sort] : 0;
       if (rank > (this.targets.get(text) ?? 0)) this.targets.set(text, rank);
       node.next ??= new Map();
       let step = node.next.get(text);

@@ -163,7 +163,7 @@ export const cancelled: Frame = {
 /** "We", a site of ours, "the practice": only these open and shut. */
 function whoShuts(c: Clause): boolean {
   return (
-    c.entities('site').length > 0 ||
+    c.entities('site').length > 0 || c.word(/^(clinic|practice|the practice)$/) >= 0 ||
     c.has('clinic') ||
     c.word(/^(we|we're|were|we are|we'll|we will|practice|surgery|clinic|us|everyone)$/) >= 0
   );
@@ -185,7 +185,8 @@ export const closed: Frame = {
     if (span !== undefined && (span.clocks.length > 0 || span.range !== undefined)) return null;
     if (span !== undefined && (span.shift !== undefined || span.now === true)) return null;
     c.use(verb);
-    c.useTags('shut', 'clinic', 'be', 'intend', 'roomword');
+    c.useTags('shut', 'be', 'intend', 'roomword');
+    c.use(c.word(/^(clinic|practice)$/));
     const slots = { ...(place?.site === undefined ? {} : { site: place.site }), days: when.time.days };
     return {
       ...result([made('closed', slots, { days: when.said })], verb, place?.missing, 1.5),

@@ -152,7 +152,7 @@ function itemOf(load: EntityOf<'load'>, named: string | null | undefined): strin
 /** "Load passed": which one is not said. */
 function namelessLoad(c: Clause): Result | null {
   const noun = c.at('load');
-  const outcome = noun < 0 || c.parts.length > 6 ? null : outcomeOf(c);
+  const outcome = noun < 0 || c.parts.length > 6 || !/^(load|cycle|batch)$/.test(c.parts[noun]?.text ?? '') ? null : outcomeOf(c);
   if (outcome === null || c.entities('tips').length > 0) return null;
   c.use(noun);
   return result([made('load-finished', { outcome: outcome.outcome }, { outcome: [outcome.at] })], outcome.at, { about: 'load', slot: 'load', form: 'id' }, 0.8);

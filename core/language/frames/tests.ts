@@ -60,6 +60,7 @@ export const sporeTest: Frame = {
     const fact = made('spore-test', slots, { outcome: verb < 0 ? [] : [verb] });
     const missing: Missing | undefined =
       outcome === null ? { about: 'outcome', slot: 'outcome', form: 'outcome' } : undefined;
+    if (outcome === 'running' && c.scope.strange > 1) return null;
     if (outcome === null && !c.has('do', 'finish', 'run') && c.word(/^(done|did|back|result)$/) < 0)
       return null;
     return { ...result([fact], verb < 0 ? noun : verb, missing), anyMood: true };
@@ -131,5 +132,6 @@ function testOutcome(c: Clause) {
 function leakOnly(c: Clause, first: { sort: string; at: number }): boolean {
   if (first.sort === 'penetration') return false;
   const text = c.parts[first.at]?.text ?? '';
+  if (text === 'acts') return true;
   return text === 'leak' && c.word(/^(test|rate|check)$/) < 0 && !c.has('control', 'penetration');
 }

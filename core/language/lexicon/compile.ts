@@ -27,9 +27,9 @@ export function phraseOf(text: string): string[] {
 
 /** Puts the whole lexicon into a table: it is the same for every practice. */
 export function addLexicon(table: Table): void {
-  const put = (phrase: string, sort: Sort, tag: string, form: Form | '' = '', ref = '') => {
+  const put = (phrase: string, sort: Sort, tag: string, form: Form | '' = '', ref = '', target = true) => {
     const sense: Sense = { sort, tag, form, ref };
-    table.add(phraseOf(phrase), sense);
+    table.add(phraseOf(phrase), sense, target);
     const bare = withoutApostrophes(phrase);
     if (bare !== phrase) table.add(phraseOf(bare), sense);
   };
@@ -39,7 +39,7 @@ export function addLexicon(table: Table): void {
   for (const [tag, list] of Object.entries(verbs)) {
     for (const lemma of listed(list)) for (const [form, how] of formsOf(lemma)) {
         put(form, 'verb', tag, how);
-        for (const typed of typedFor(form, how)) put(typed, 'verb', tag, how);
+        for (const typed of typedFor(form, how)) put(typed, 'verb', tag, how, '', false);
       }
   }
   for (const [tag, list] of Object.entries(verbForms)) {

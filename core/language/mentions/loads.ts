@@ -1,5 +1,5 @@
 import { decimalNumber, isMeasured, longNumber } from './numbers.ts';
-import { endOfTag, type Finder, type Found, glued, isNumber, type Scan, textAt } from './scan.ts';
+import { endOfTag, type Finder, type Found, glued, isNumber, type Scan, textAt, matchAt } from './scan.ts';
 
 /** "Load 118", "cycle no. 118", "loads 118 and 119", "big/118". */
 export const loads: Finder = (scan, from) => {
@@ -38,7 +38,7 @@ function idAt(scan: Scan, at: number): { id: string; to: number } | null {
 }
 
 function autoclaveSlash(scan: Scan, at: number): { id: string; to: number } | null {
-  const match = scan.table.longest(scan.texts, at);
+  const match = matchAt(scan, at);
   const sense = match?.senses.find((s) => s.tag === 'autoclave-name');
   if (match === null || sense === undefined || textAt(scan, match.to) !== '/') return null;
   return { id: sense.ref, to: match.to + 1 };

@@ -49,7 +49,7 @@ export const letterScanner: Finder = (scan, at) => {
   const id = scan.names.letterIds.get(text);
   if (id === undefined || scan.tokens[at]?.kind !== 'word') return null;
   const found = {
-    entity: { is: 'scanner', ids: [id], named: capital(scan, at) ? 'name' : 'bare' } as const,
+    entity: { is: 'scanner', ids: [id], named: capital(scan, at) ? 'bare' : 'letter' } as const,
     to: at + 1,
   };
   const next = textAt(scan, at + 1);
@@ -57,6 +57,9 @@ export const letterScanner: Finder = (scan, at) => {
   if (scan.tokens[at + 1]?.kind === 'number' && !scan.tokens[at + 1]?.spaced) return null;
   if (!scan.tokens[at]?.spaced && at > 0 && scan.tokens[at - 1]?.kind !== 'mark') return null;
   if (next === '.' && scan.tokens[at + 1]?.spaced === false && scan.tokens[at + 2]?.spaced === false) return null;
+  if (/^[<>=/\\_@[\]{}]$/.test(next) || /^[<>=/\\_@[\]{}]$/.test(before)) return null;
+  const beforeToken = scan.tokens[at - 1];
+  if (beforeToken?.kind === 'mark' && scan.tokens[at]?.spaced === false && !/^[,(/:+\-\n.!?;"]$/.test(beforeToken.text)) return null;
   if (allCapitals(scan.note) && !/scanner/i.test(scan.note)) return null;
   const ends = next === '' || /^[,.;:!?)&+\-\n/(]$/.test(next);
   if (text === 'a' || text === 'i') {

@@ -1,6 +1,6 @@
 import type { Names } from '../names.ts';
 import type { Entity } from '../part.ts';
-import type { Table } from '../table.ts';
+import type { Match, Table } from '../table.ts';
 import type { Token } from '../token.ts';
 
 /** The note as the mention finders see it. */
@@ -11,6 +11,10 @@ export interface Scan {
   readonly texts: readonly string[];
   readonly table: Table;
   readonly names: Names;
+  /** Longest phrase at each token, looked up once; `undefined` where not yet. */
+  readonly matches: (Match | null | undefined)[];
+  /** The same for mentions that say themselves what they are. */
+  readonly anchored: (Found | null | undefined)[];
 }
 
 export interface Found {
@@ -43,8 +47,17 @@ export function capital(scan: Scan, at: number): boolean {
   return letter !== letter.toLowerCase();
 }
 
+/** The longest phrase of the table at a token. */
+export function matchAt(scan: Scan, at: number): Match | null {
+  const known = scan.matches[at];
+  if (known !== undefined) return known;
+  const match = at < scan.texts.length ? scan.table.longest(scan.texts, at) : null;
+  if (at < scan.texts.length) scan.matches[at] = match;
+  return match;
+}
+
 /** End of the longest phrase at `at` that has the tag, −1 when there is none. */
 export function endOfTag(scan: Scan, at: number, tag: string): number {
-  const match = scan.table.longest(scan.texts, at);
+  const match = matchAt(scan, at);
   return match?.senses.some((sense) => sense.tag === tag) ? match.to : -1;
 }

@@ -1,6 +1,6 @@
 import type { TipSet } from '../../reading/slots.ts';
 import type { TipsSaid } from '../part.ts';
-import { endOfTag, type Finder, type Found, isNumber, type Scan, textAt } from './scan.ts';
+import { endOfTag, type Finder, type Found, isNumber, type Scan, textAt, matchAt } from './scan.ts';
 import { type IdList, tipList } from './tip-list.ts';
 
 function said(list: IdList, named: boolean): TipsSaid {
@@ -18,7 +18,7 @@ export const tipsByNumber: Finder = (scan, at) => {
   const text = textAt(scan, at);
   if (text === '#' && isNumber(scan, at + 1)) {
     const list = tipList(scan, at, 'no');
-    return list !== null && list.ids.length > 0 ? { entity: said(list, true), to: list.to } : null;
+    return list !== null && list.ids.length > 0 ? { entity: said(list, false), to: list.to } : null;
   }
   if (text.length > 3 || scan.tokens[at]?.kind !== 'word') return null;
   const list = tipList(scan, at, 'no');
@@ -31,9 +31,24 @@ export const tipsByNumber: Finder = (scan, at) => {
 export const tipsBare: Finder = (scan, at) => {
   if (!isNumber(scan, at) || !standsFree(scan, at)) return null;
   const list = tipList(scan, at, 'no');
-  if (list === null || /^[)%]$/.test(textAt(scan, list.to))) return null;
+  if (list === null || /^[)%]$/.test(textAt(scan, list.to)) || opensItem(scan, at) || counts(scan, list.to)) return null;
   return { entity: said(list, false), to: list.to };
 };
+
+/** "4. Sometimes …" numbers a line. */
+function opensItem(scan: Scan, at: number): boolean {
+  const first = at === 0 || textAt(scan, at - 1) === '\n';
+  return first && textAt(scan, at + 1) === '.' && scan.tokens[at + 1]?.spaced === false && scan.tokens[at + 2]?.kind === 'word';
+}
+
+/** "1 ham and 2 eggs": a number before a thing counts it. */
+function counts(scan: Scan, to: number): boolean {
+  const next = scan.tokens[to];
+  if (next?.kind !== 'word' || next.text === "'s") return false;
+  const match = matchAt(scan, to);
+  if (match === null) return true;
+  return !match.senses.some((s) => s.sort === 'glue' || s.sort === 'verb' || s.sort === 'mood' || s.sort === 'name' || s.sort === 'number' || s.tag === 'tip' || s.tag === 'pouch' || s.tag === 'mirror' || s.tag === 'scan' || s.tag === 'booking');
+}
 
 /** A number that hangs on a letter or a mark ("md5", "#12", "1)") is part of something else. */
 function standsFree(scan: Scan, at: number): boolean {
@@ -140,7 +155,7 @@ export const tipsBySet: Finder = (scan, from) => {
 const SET_TAGS: Readonly<Record<string, TipSet>> = { use: 'used', wash: 'washed', bag: 'bagged', send: 'sent', sterile: 'sterile' };
 
 function setBySense(scan: Scan, at: number): TipSet | undefined {
-  const match = scan.table.longest(scan.texts, at);
+  const match = matchAt(scan, at);
   const sense = match !== null && match.to === at + 1 ? match.senses.find((s) => s.form === 'd' && Object.hasOwn(SET_TAGS, s.tag)) : undefined;
   return sense === undefined ? undefined : SET_TAGS[sense.tag];
 }
