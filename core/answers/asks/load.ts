@@ -76,7 +76,7 @@ function correctedLines(load: LoadState, view: AskView): readonly Line[] {
   const last = load.results.at(-1);
   const before = load.results.at(-2);
   if (last === undefined || before === undefined || last.outcome === before.outcome) return [];
-  return [[`First noted as ${before.outcome}; ${last.outcome} noted ${whenBy(last.mark, load, view)}`]];
+  return [[`First noted as ${before.outcome}; noted as ${last.outcome} ${whenBy(last.mark, load, view)}`]];
 }
 
 function figureLines(load: LoadState): readonly Line[] {

@@ -3,6 +3,7 @@ import type { AskOf } from '../../reading/ask.ts';
 import { zoneOf } from '../../record/where.ts';
 import { type SiteSupply, supplyFor } from '../../rules/day/supply/supply-for.ts';
 import { bookedWords, shortWords, tightWords } from '../../rules/day/supply/supply-words.ts';
+import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import { localDateOf, toInstant } from '../../time/zone.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { dayWords } from '../clock-words.ts';
@@ -36,7 +37,12 @@ function supplyLine(supply: SiteSupply, view: AskView): Line {
   const rest = `${at} ${day}: ${stock}; ${bookedWords(view, supply)}.${tight === null ? '' : ` ${tight}.`}${unknown}`;
   return supply.booked.length === 0
     ? [{ strong: 'Nothing booked' }, rest.replace('; no scans booked', '')]
-    : [{ strong: 'Enough' }, rest];
+    : [{ strong: isInHand(supply, view) ? 'Enough' : 'Enough once the autoclave’s tips are back' }, rest];
+}
+
+/** Every scan has a tip that is sterile now. */
+function isInHand({ site, sterile, booked }: SiteSupply, { practice }: AskView): boolean {
+  return sterile.length >= booked.length * ruleValue(practice, 'tipsPerScan', { site });
 }
 
 /** Those that may be back in time: they are counted on. */

@@ -69,7 +69,7 @@ function headLine(
 ): Line {
   if (filter === 'sterile') return [];
   const [none, rest, some] = HEADS[filter];
-  const at = placeOfHead(sites, withTips, view);
+  const at = placeOfHead(sites, withTips, tips.length, view);
   if (tips.length === 0) return [{ strong: none }, `${at}${rest}.`];
   const unknown = tips.filter(({ state }) => state === 'unknown').length;
   const known =
@@ -83,14 +83,21 @@ function headLine(
 }
 
 /** " at Quay Street", ", all at Quay Street", " at 3 sites"; nothing where the practice has one site. */
-function placeOfHead(sites: readonly string[], withTips: readonly string[], { practice }: AskView): string {
+function placeOfHead(
+  sites: readonly string[],
+  withTips: readonly string[],
+  count: number,
+  { practice }: AskView,
+): string {
   if (practice.sites.length === 1) return '';
   const nameOf = (id: string) => siteOf(practice, id)?.name ?? id;
   const [asked, ...others] = sites;
   if (asked !== undefined && others.length === 0) return ` at ${nameOf(asked)}`;
   const [only, ...more] = withTips;
   if (only === undefined) return '';
-  return more.length === 0 ? `, all at ${nameOf(only)}` : ` at ${withTips.length} sites`;
+  return more.length > 0
+    ? ` at ${withTips.length} sites`
+    : `, ${count === 1 ? '' : 'all '}at ${nameOf(only)}`;
 }
 
 function siteBlocks(view: AskView, site: string, tips: readonly TipState[], isNamed: boolean): Message {

@@ -63,7 +63,9 @@ function scannerPlace(scanner: ScannerState, view: AskView): string {
 function calibrationTipPlace(scanner: ScannerState, view: AskView): string {
   const { site, room, mark, missing } = scanner.calibrationTip;
   if (missing !== null) return `missing${sinceBy(view, site, missing)}${lastKnown(view, site, room)}`;
-  if (site === null) return `on its way with ${scannerWords(view.practice, scanner.id)}`;
+  // It travels along with its scanner unless a note says otherwise.
+  const isAlong = scanner.departed !== null && (site === null || site === scanner.departed.from);
+  if (isAlong || site === null) return `on its way with ${scannerWords(view.practice, scanner.id)}`;
   const apart = scanner.site === site ? '' : `; ${scannerWords(view.practice, scanner.id)} is elsewhere`;
   return `${placeWords(view.practice, site, room)}${sinceBy(view, site, mark)}${apart}`;
 }
