@@ -4,6 +4,9 @@ import { Given } from '../given.ts';
 import { play, told } from '../play.ts';
 import { ONE_SITE } from './practices.ts';
 
+/** Wiped, covered and sent can be ticked off; a load's result has to be typed. */
+const HOW = '✅ or reply "done" when it is; ⏰ or "later" to put it off.';
+
 let given: Given;
 
 beforeEach(() => {
@@ -44,6 +47,7 @@ describe('given a day that ends', () => {
           '• Send tip 1: used and not sent',
           '• Cover blue scanner',
           '• Load 118: no result yet, on since 16:00',
+          HOW,
         ].join('\n'),
         items: ['scanner:A', 'tip:1', 'load:118'],
         mentions: [],
@@ -58,7 +62,7 @@ describe('given a day that ends', () => {
       { kind: 'wiped', scanner: 'A', part: 'all' },
     ]);
     expect(closeOuts('2026-11-23 17:10', '2026-11-23 18:00')).toEqual([
-      '2026-11-23 17:15 Quay Street before closing:\n• Take off tip 1: used, still on blue scanner\n• Cover blue scanner',
+      `2026-11-23 17:15 Quay Street before closing:\n• Take off tip 1: used, still on blue scanner\n• Cover blue scanner\n${HOW}`,
     ]);
   });
 
@@ -107,7 +111,7 @@ describe('given a program that was down at the time of the close-out', () => {
 
   it('when it is back before closing, then the close-out comes, and says since when', () => {
     expect(closeOuts('2026-11-23 17:25', '2026-11-23 23:00')).toEqual([
-      '2026-11-23 17:25 Quay Street before closing:\n• Send tip 1: used and not sent\nDue since 17:15.',
+      `2026-11-23 17:25 Quay Street before closing:\n• Send tip 1: used and not sent\nDue since 17:15.\n${HOW}`,
     ]);
   });
 
