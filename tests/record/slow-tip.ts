@@ -17,18 +17,11 @@ export function mayBeSterile(entries: readonly Entry[], tip: string): boolean {
     // Taken as said: never spoken of, or sent since contact and load; and no load of it has no good end.
     if (fact.kind !== 'sterile' || fact.tips?.includes(tip) !== true) continue;
     const sent = entries.slice(0, n).findLastIndex((each) => isSent(each, tip));
-    const known = entries
-      .slice(0, n)
-      .some((each) => isSoiled(each, tip) || isWashed(each, tip) || isLoadedWith(each, tip));
+    const known = entries.slice(0, n).some((each) => isSoiled(each, tip) || isLoadedWith(each, tip));
     const waiting = loads >= 0 && loads < n && !endsAfter(entries, loads, n);
     if (!waiting && (!known || (sent > soiled && sent < n))) return true;
   }
   return false;
-}
-
-/** Told as on its way round: no longer unknown. (Washed while its load runs is an earlier step told late.) */
-function isWashed(entry: Entry, tip: string): boolean {
-  return entry.fact.kind === 'washed' && entry.fact.tips?.includes(tip) === true;
 }
 
 /** "used, not sterile": contact, or damage to its integrity. */

@@ -264,8 +264,9 @@ describe('sterile, said', () => {
       2,
     ],
     ['unknown', (r: Given) => r, 0],
+    ['unknown and bagged', (r: Given) => r.note('08:40', tips('bagged', '4')), 0],
   ])('taken as said when %s', (name, happens, cycles) => {
-    const record = happens(name === 'unknown' ? given() : sterile(given(), ['4'])).note(
+    const record = happens(name.startsWith('unknown') ? given() : sterile(given(), ['4'])).note(
       '10:00',
       tips('sterile', '4'),
     );

@@ -12,9 +12,10 @@ export function becomeSterile(
   load: string | null,
 ): void {
   const { mark } = step;
-  if (how === 'said') {
-    // Come back from the autoclave: one cycle, if the way there was noted and no load has counted it.
-    if (tip.sent !== null) countCycle(step, tip);
+  // Come back from the autoclave: one cycle, if the way there was noted and no load has counted it. Not sent, it still
+  // stands under its last load.
+  if (how === 'said' && tip.sent !== null) {
+    countCycle(step, tip);
     tip.load = null;
   }
   tip.needs = [];

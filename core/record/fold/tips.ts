@@ -135,9 +135,10 @@ function reasonsToRefuse(step: Step, tip: TipState): UnsafeReason[] {
   }
   // Sent after that, it has been through the autoclave again: with no load named, taken as said.
   if (tip.sent !== null) return reasons;
-  for (const { why, mark, load } of tip.needs) reasons.push({ why, mark, load });
+  // Washed or bagged with no use on record is as good as unknown: taken as said.
+  for (const { why, mark, load } of tip.needs) if (why !== 'reprocessing') reasons.push({ why, mark, load });
   if (load?.status === 'doubted') reasons.push({ why: 'load-doubted', mark: load.doubt, load: load.key });
-  else if (load?.status === 'needs-release' && tip.stage === 'in-load')
+  else if (load?.status === 'needs-release' && load.released?.tips.includes(tip.id) !== true)
     reasons.push({ why: 'load-needs-release', mark: load.finished, load: load.key });
   else if (load?.status === 'failed' && tip.sterile === null && tip.needs.length === 0)
     reasons.push({ why: 'load-failed', mark: load.finished, load: load.key });
