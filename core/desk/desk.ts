@@ -8,6 +8,7 @@ import { type ExportedState, exportState } from '../record/export-state.ts';
 import { makeEntry } from '../record/make-entry.ts';
 import { Timeline } from '../record/timeline.ts';
 import type { View } from '../rules/matter.ts';
+import { nextDue } from '../rules/matters.ts';
 import { notReadyWords, readinessOf } from '../rules/readiness.ts';
 import { RULES_VERSION } from '../rules/version.ts';
 import { type Instant, toIso } from '../time/instant.ts';
@@ -17,6 +18,7 @@ import { nextMark } from './after/warm-up-marks.ts';
 import { apply, instantOf } from './apply.ts';
 import { Draft } from './draft.ts';
 import type { Input } from './input.ts';
+import { LateNotes } from './late-notes.ts';
 import { NoteLog } from './note-log.ts';
 import { PostLog } from './post-log.ts';
 import { QuestionLog } from './question-log.ts';
@@ -26,7 +28,7 @@ import { onEdit } from './turns/on-edit.ts';
 import { onNote } from './turns/on-note.ts';
 import { onReaction } from './turns/on-reaction.ts';
 import { onRedaction } from './turns/on-redaction.ts';
-import { nextMatter, onTick } from './turns/on-tick.ts';
+import { onTick } from './turns/on-tick.ts';
 
 const MADE: Versions = { grammar: GRAMMAR_VERSION, rules: RULES_VERSION };
 
@@ -47,6 +49,7 @@ export class Desk {
   readonly #notes = new NoteLog();
   readonly #posts = new PostLog();
   readonly #questions = new QuestionLog();
+  readonly #late = new LateNotes();
   #turns = 0;
   #standing: Standing | null = null;
 
@@ -117,7 +120,7 @@ export class Desk {
   next(after: Instant): Instant | null {
     const session = this.#session(after);
     if (session === null) return null;
-    const times = [nextMatter(this.view(after), after), nextMark(session, after)].filter((at) => at !== null);
+    const times = [nextDue(this.view(after)), nextMark(session, after)].filter((at) => at !== null);
     return times.length === 0 ? null : Math.min(...times);
   }
 
@@ -163,6 +166,7 @@ export class Desk {
       notes: this.#notes,
       posts: this.#posts,
       questions: this.#questions,
+      late: this.#late,
       now,
     };
   }
@@ -179,7 +183,10 @@ export class Desk {
   #remember(turn: Turn, number: number): void {
     const at = instantOf(turn.at);
     const { cause } = turn;
-    if ('from' in cause) this.#posts.spoke(cause.from, instantOf(cause.noted));
+    if ('from' in cause) {
+      this.#posts.spoke(cause.from, instantOf(cause.noted));
+      this.#late.fold(turn, at, instantOf(cause.noted));
+    }
     if (cause.sort === 'note') {
       const { id, room, from } = cause;
       const asked = (turn.reading?.asks.length ?? 0) > 0;
@@ -191,6 +198,7 @@ export class Desk {
       this.#notes.corrected(turn.of, turn.correction === 'removed' || turn.correction === 'undone');
     }
     this.#rememberSaid(turn, at);
+    this.#late.toldIn(turn);
     if (turn.entries?.some(({ what }) => what.kind === 'word') === true) this.#learn();
   }
 
@@ -200,11 +208,14 @@ export class Desk {
     for (const { matter, stage } of turn.said ?? []) this.#posts.said(matter, stage, at);
     for (const effect of turn.effects) {
       if (effect.does !== 'post') continue;
-      const matters = (turn.said ?? []).filter((one) => one.post === effect.key).map((one) => one.matter);
-      this.#posts.posted(effect, at, [...new Set(matters)]);
+      const told = (turn.said ?? []).filter((one) => one.post === effect.key);
+      const matters = new Set(told.map(({ matter }) => matter));
+      const marks = new Set(told.flatMap((one) => one.marks ?? []));
+      this.#posts.posted(effect, at, [...matters], [...marks]);
     }
     for (const { finding, post } of turn.warned ?? []) this.#posts.warnedOf(finding, post);
     for (const key of turn.settled ?? []) this.#posts.settle(key);
+    for (const key of turn.reopened ?? []) this.#posts.reopen(key);
     for (const { matter, until } of turn.putOff ?? []) this.#posts.putOff(matter, instantOf(until));
   }
 

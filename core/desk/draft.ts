@@ -29,12 +29,15 @@ export class Draft {
   readonly answered: string[] = [];
   readonly said: SaidMatter[] = [];
   readonly settled: string[] = [];
+  readonly reopened: string[] = [];
   readonly putOff: { matter: string; until: string }[] = [];
   readonly warned: { finding: string; post: string | null }[] = [];
   readonly setsAside: number[] = [];
   reading: Reading | null = null;
   correction: Turn['correction'] | null = null;
   of: string | null = null;
+  /** The note asks what is not answered any more. */
+  unanswered = false;
   readonly #cause: Cause;
 
   constructor(number: number, cause: Cause, now: Instant) {
@@ -98,8 +101,8 @@ export class Draft {
     this.enter(decision, { noted: this.now, by, from, room });
   }
 
-  matterSaid(matter: string, stage: Stage, post: string): void {
-    this.said.push({ matter, stage, post });
+  matterSaid(matter: string, stage: Stage, post: string, marks: readonly string[] = []): void {
+    this.said.push({ matter, stage, post, ...some('marks', marks) });
   }
 
   /** Nothing to keep and nothing to say. */
@@ -110,7 +113,8 @@ export class Draft {
       this.setsAside.length === 0 &&
       this.answered.length === 0 &&
       this.said.length === 0 &&
-      this.putOff.length === 0
+      this.putOff.length === 0 &&
+      !this.unanswered
     );
   }
 
@@ -123,6 +127,7 @@ export class Draft {
       at: toIso(this.now),
       ...(this.reading === null ? {} : { reading: this.reading }),
       ...some('entries', this.entries),
+      ...(this.unanswered ? { unanswered: true } : {}),
       ...some('setsAside', this.setsAside),
       ...(this.correction == null ? {} : { correction: this.correction }),
       ...(this.of === null ? {} : { of: this.of }),
@@ -130,6 +135,7 @@ export class Draft {
       ...some('answered', this.answered),
       ...some('said', this.said),
       ...some('settled', this.settled),
+      ...some('reopened', this.reopened),
       ...some('putOff', this.putOff),
       ...some('warned', this.warned),
       effects: this.effects,

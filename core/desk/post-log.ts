@@ -7,6 +7,8 @@ export interface PostLine {
   readonly post: Post;
   readonly at: Instant;
   readonly matters: readonly string[];
+  /** What its ticks record: "wiped A". */
+  readonly marks: readonly string[];
   /** Finding that it warned of, so that a correction can strike it. */
   readonly finding: string | null;
   /** Struck through or ticked off: nothing more can be done with it. */
@@ -69,8 +71,8 @@ export class PostLog implements SaidLog {
     if (line !== undefined) this.#posts.set(line.post.key, { ...line, finding });
   }
 
-  posted(post: Post, at: Instant, matters: readonly string[]): void {
-    this.#posts.set(post.key, { post, at, matters, finding: null, settled: false });
+  posted(post: Post, at: Instant, matters: readonly string[], marks: readonly string[] = []): void {
+    this.#posts.set(post.key, { post, at, matters, marks, finding: null, settled: false });
     if (this.#posts.size <= KEPT) return;
     const oldest = this.#posts.keys().next();
     if (!oldest.done) this.#posts.delete(oldest.value);
@@ -83,6 +85,21 @@ export class PostLog implements SaidLog {
   settle(key: string): void {
     const line = this.#posts.get(key);
     if (line !== undefined) this.#posts.set(key, { ...line, settled: true });
+  }
+
+  reopen(key: string): void {
+    const line = this.#posts.get(key);
+    if (line !== undefined) this.#posts.set(key, { ...line, settled: false });
+  }
+
+  /** Reminders struck through before, oldest first. */
+  struck(): readonly PostLine[] {
+    return [...this.#posts.values()].filter((line) => line.settled && line.matters.length > 0);
+  }
+
+  /** What was said in reply to a note and still stands as said. */
+  repliesTo(note: string): readonly PostLine[] {
+    return [...this.#posts.values()].filter((line) => !line.settled && line.post.replyTo === note);
   }
 
   putOff(matter: string, until: Instant): void {

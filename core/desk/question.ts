@@ -46,6 +46,13 @@ export type Purpose =
       readonly note: string;
       readonly noted: Instant;
     }
+  /** Completes an entry that is kept already, in its own place: the answer is an autoclave's id, or a load's key. */
+  | {
+      readonly sort: 'complete-entry';
+      readonly entry: string;
+      readonly kind: string;
+      readonly slot: 'autoclave' | 'load';
+    }
   /** Keep a word that an answer explained? */
   | { readonly sort: 'learn'; readonly words: string; readonly means: string }
   /** Did the unsafe tip reach a patient? */
@@ -57,10 +64,8 @@ export type Purpose =
     }
   /** A pass before settling was over: had it sat at room temperature? */
   | { readonly sort: 'settled'; readonly scanner: string; readonly entry: string }
-  /** A tick on a post that names several: which of them? */
-  | { readonly sort: 'which-done'; readonly post: string; readonly matters: readonly string[] }
-  /** Several reminders are open: which one was meant by "done"? */
-  | { readonly sort: 'which-reminder'; readonly posts: readonly string[] }
+  /** A tick where several things are open: which of them? By keys of matters. */
+  | { readonly sort: 'which-done'; readonly matters: readonly string[] }
   /** A correction that would loosen something, kept for the lead. */
   | { readonly sort: 'allow-correction'; readonly correction: Correction }
   /** The stocktake of day one. */

@@ -4,6 +4,7 @@ import type { Timeline } from '../record/timeline.ts';
 import type { View } from '../rules/matter.ts';
 import type { Instant } from '../time/instant.ts';
 import type { Draft } from './draft.ts';
+import type { LateNotes } from './late-notes.ts';
 import type { NoteLog } from './note-log.ts';
 import type { PostLog } from './post-log.ts';
 import type { QuestionLog } from './question-log.ts';
@@ -17,6 +18,7 @@ export interface Session {
   readonly notes: NoteLog;
   readonly posts: PostLog;
   readonly questions: QuestionLog;
+  readonly late: LateNotes;
   readonly now: Instant;
   readonly draft: Draft;
 }

@@ -16,6 +16,8 @@ export interface Turn {
   /** What the note said, as it was read then. */
   readonly reading?: Reading;
   readonly entries?: readonly TurnEntry[];
+  /** It asked something that is not answered any more: it waited too long. */
+  readonly unanswered?: true;
   /** Places (turns of original notes) whose entries no longer hold from here on; `entries` may put others there. */
   readonly setsAside?: readonly number[];
   /** Why they were set aside. */
@@ -28,6 +30,8 @@ export interface Turn {
   readonly said?: readonly SaidMatter[];
   /** Keys of posts that were struck through because what they asked for is settled. */
   readonly settled?: readonly string[];
+  /** Keys of struck posts that a correction made true again. */
+  readonly reopened?: readonly string[];
   readonly putOff?: readonly { readonly matter: string; readonly until: string }[];
   readonly learned?: readonly { readonly words: string; readonly means: string | null }[];
   /** Finding keys that were warned of: never again for the same cause. */
@@ -79,6 +83,8 @@ export interface SaidMatter {
   readonly stage: Stage;
   /** Key of the post that said it. */
   readonly post: string;
+  /** What its tick would record ("wiped A"), so that whoever notes that is named for it. */
+  readonly marks?: readonly string[];
 }
 
 /** What the turn was made under. */

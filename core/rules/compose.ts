@@ -7,7 +7,7 @@ import { lateWords } from './compose/late-words.ts';
 import { leadWords } from './compose/lead-words.ts';
 import type { Matter, Stage, View } from './matter.ts';
 
-export { settledMessage } from './compose/settled-message.ts';
+export { dueAgainMessage, type Settling, settledMessage } from './compose/settled-message.ts';
 
 /** What a post says besides where it goes. */
 export interface Composed {

@@ -2,7 +2,7 @@ import type { Instant } from '../time/instant.ts';
 import { dayRules } from './day/rules.ts';
 import { incidentRules } from './incidents/rules.ts';
 import { loadRules } from './loads/rules.ts';
-import type { Matter, Rule, View } from './matter.ts';
+import type { Matter, Rule, Stage, View } from './matter.ts';
 import { outOfQuiet } from './out-of-quiet.ts';
 import { scannerRules } from './scanner/rules.ts';
 import { tipRules } from './tips/rules.ts';
@@ -19,16 +19,29 @@ export function openMatters(view: View): readonly Matter[] {
   return [...matters.values()];
 }
 
+/** A stage that was not said yet, with when it is to be said. */
+export interface Unsaid {
+  readonly stage: Stage;
+  readonly at: Instant;
+}
+
+/** Stages not said yet, in order: the next one comes when it was put off to, sooner or later than it would have. */
+export function unsaidStages(matter: Matter, { said }: View): readonly Unsaid[] {
+  const waiting = matter.stages.filter(({ stage }) => said.saidAt(matter.key, stage) === null);
+  const putOff = said.putOffUntil(matter.key);
+  if (putOff === null) return waiting;
+  const told = STAGES.map((stage) => said.saidAt(matter.key, stage) ?? Number.NEGATIVE_INFINITY);
+  if (putOff <= Math.max(...told)) return waiting;
+  return waiting.map((one, index) =>
+    index === 0 ? { ...one, at: putOff } : { ...one, at: Math.max(one.at, putOff + 1) },
+  );
+}
+
+const STAGES: readonly Stage[] = ['first', 'again', 'lead'];
+
 /** The earliest instant after now at which something that was not said yet falls due; `null` when nothing is waited for. */
 export function nextDue(view: View): Instant | null {
-  let next: Instant | null = null;
-  for (const matter of openMatters(view)) {
-    const putOff = view.said.putOffUntil(matter.key) ?? Number.NEGATIVE_INFINITY;
-    for (const { stage, at } of matter.stages) {
-      const falls = Math.max(at, putOff);
-      if (view.said.saidAt(matter.key, stage) !== null || falls <= view.now) continue;
-      if (next === null || falls < next) next = falls;
-    }
-  }
-  return next;
+  const times = openMatters(view).flatMap((matter) => unsaidStages(matter, view).map(({ at }) => at));
+  const future = times.filter((at) => at > view.now);
+  return future.length === 0 ? null : Math.min(...future);
 }

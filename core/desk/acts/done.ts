@@ -5,56 +5,53 @@ import type { Matter } from '../../rules/matter.ts';
 import { openMatters } from '../../rules/matters.ts';
 import { MINUTE } from '../../time/instant.ts';
 import { followUp } from '../after/follow-up.ts';
+import { tickMarks } from '../after/tick-marks.ts';
 import type { Target } from '../input.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { BUTTONS } from '../notes/raise-gaps.ts';
 import type { PostLine } from '../post-log.ts';
-import type { Choice, Purpose } from '../question.ts';
+import type { Purpose } from '../question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
-/** A tick on a reminder: the post replied to, else the only one open in this chat room; with several, it asks which. */
+/** A tick on a reminder: the post replied to, else what is open in this chat room; with several things, it asks which. */
 export function done(session: Session, speaker: Speaker, target: Target | undefined): void {
   const named = target !== undefined && 'post' in target ? session.posts.get(target.post) : null;
   if (named !== null) {
     tick(session, speaker, named);
     return;
   }
-  const open = session.posts.open(speaker.room).filter((line) => tickable(session, line).length > 0);
-  const [only] = open;
-  if (only === undefined) return;
-  if (open.length === 1) tick(session, speaker, only);
-  else
-    askWhich(
-      session,
-      speaker,
-      open.map((line) => reminderChoice(session, line)),
-      {
-        sort: 'which-reminder',
-        posts: open.map((line) => line.post.key),
-      },
-    );
+  const asked = new Set(session.posts.open(speaker.room).flatMap(({ matters }) => matters));
+  const open = openMatters(viewOf(session)).filter(({ key, tick }) => tick !== undefined && asked.has(key));
+  tickOrAsk(session, speaker, eachOnce(open));
 }
 
-/** Records what a reminder asked for; with several items in it, asks which. */
+/** Records what a reminder asked for; where it names several things that are still open, asks which. */
 export function tick(session: Session, speaker: Speaker, line: PostLine): void {
-  const matters = tickable(session, line);
-  const [only] = matters;
-  if (only === undefined) {
-    if (!line.settled && line.matters.length > 0) sayCannotTick(session, speaker);
-    return;
-  }
-  if (matters.length === 1) recordTick(session, speaker, [only]);
-  else
-    askWhich(
-      session,
-      speaker,
-      matters.map((matter) => matterChoice(session, matter)),
-      {
-        sort: 'which-done',
-        post: line.post.key,
-        matters: matters.map((matter) => matter.key),
-      },
-    );
+  const open = openMatters(viewOf(session)).filter(({ key }) => line.matters.includes(key));
+  const tickable = open.filter((matter) => matter.tick !== undefined);
+  if (tickable.length > 0) tickOrAsk(session, speaker, tickable, open.length > 1);
+  else if (!line.settled && line.matters.length > 0) sayCannotTick(session, speaker);
+}
+
+function tickOrAsk(
+  session: Session,
+  speaker: Speaker,
+  matters: readonly Matter[],
+  several = matters.length > 1,
+): void {
+  if (matters.length === 0) return;
+  if (!several) recordTick(session, speaker, matters);
+  else askWhich(session, speaker, matters);
+}
+
+/** A wipe that a reminder and the close-out both ask for is one thing. */
+function eachOnce(matters: readonly Matter[]): readonly Matter[] {
+  const once = new Map(matters.map((matter) => [marksOf(matter).join(), matter]));
+  return [...once.values()];
+}
+
+function marksOf(matter: Matter): readonly string[] {
+  return (matter.tick?.(0, '') ?? []).flatMap(tickMarks);
 }
 
 /** Records what these matters asked for, by whoever ticked, at that time. */
@@ -62,12 +59,6 @@ export function recordTick(session: Session, speaker: Speaker, matters: readonly
   const facts = matters.flatMap((matter) => matter.tick?.(speaker.noted, speaker.from) ?? []);
   const entered = enterFacts(session, speaker, facts, session.draft.number);
   if (entered.length > 0) followUp(session, speaker, entered, []);
-}
-
-function tickable(session: Session, line: PostLine): readonly Matter[] {
-  return openMatters(viewOf(session)).filter(
-    (matter) => matter.tick !== undefined && line.matters.includes(matter.key),
-  );
 }
 
 /** A load's result, a test or a release is never a tick: it has to be typed. */
@@ -80,36 +71,30 @@ function sayCannotTick(session: Session, speaker: Speaker): void {
   });
 }
 
-function askWhich(session: Session, speaker: Speaker, choices: readonly Choice[], purpose: Purpose): void {
+function askWhich(session: Session, speaker: Speaker, matters: readonly Matter[]): void {
   const { draft, now } = session;
-  const offered = [...choices, { label: 'all of them', value: 'all' }];
-  const message = [{ line: ['Which one is done?'] }, { steps: offered.map((choice) => [choice.label]) }];
+  const kinds = new Set(matters.map((matter) => marksOf(matter)[0]?.split(' ')[0]));
+  const all = { label: 'all of them', value: 'all' };
+  const choices = [
+    ...matters.map((matter) => ({ label: label(session, matter, kinds.size > 1), value: matter.key })),
+    ...(matters.length > 1 ? [all] : []),
+  ];
+  const message = [{ line: ['Which one is done?'] }, { steps: choices.map((choice) => [choice.label]) }];
   const key = draft.post(speaker.room, {
     about: 'question',
     message,
     ...(speaker.note === '' ? {} : { replyTo: speaker.note }),
-    buttons: BUTTONS.slice(0, offered.length),
+    buttons: BUTTONS.slice(0, choices.length),
   });
   const until = now + ruleValue(session.practice, 'questionMinutes') * MINUTE;
-  draft.asked.push({
-    key,
-    room: speaker.room,
-    person: speaker.from,
-    asked: now,
-    until,
-    choices: offered,
-    items: [],
-    purpose,
-  });
+  const purpose: Purpose = { sort: 'which-done', matters: matters.map((matter) => matter.key) };
+  const { room, from: person } = speaker;
+  draft.asked.push({ key, room, person, asked: now, until, choices, items: [], purpose });
 }
 
-function matterChoice({ practice }: Session, matter: Matter): Choice {
-  return { label: matter.items.map((item) => itemWords(practice, item)).join(', '), value: matter.key };
-}
-
-function reminderChoice(session: Session, line: PostLine): Choice {
-  const items = tickable(session, line).flatMap(({ items }) =>
-    items.map((item) => itemWords(session.practice, item)),
-  );
-  return { label: `${line.post.about}: ${items.join(', ')}`, value: line.post.key };
+/** "green scanner"; with the deed where several sorts stand to choose from: "green scanner: wiped". */
+function label({ practice }: Session, matter: Matter, withDeed: boolean): string {
+  const items = matter.items.map((item) => itemWords(practice, item)).join(', ');
+  const [deed] = marksOf(matter)[0]?.split(' ') ?? [];
+  return withDeed && deed !== undefined ? `${items}: ${deed}` : items;
 }

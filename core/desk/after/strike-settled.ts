@@ -1,7 +1,10 @@
-import { settledMessage } from '../../rules/compose.ts';
+import { dueAgainMessage, type Settling, settledMessage } from '../../rules/compose.ts';
 import { openMatters } from '../../rules/matters.ts';
+import { inWords } from '../../rules/tips/tip-words.ts';
 import type { About } from '../effect.ts';
+import type { PostLine } from '../post-log.ts';
 import { type Session, viewOf } from '../session.ts';
+import { doneBy } from './tick-marks.ts';
 
 /** Reminders: posts that ask for something and are struck through when it is done. The day's posts stand as they were. */
 const REMINDERS = new Set<About>([
@@ -18,30 +21,64 @@ const REMINDERS = new Set<About>([
 ]);
 
 /**
- * Strikes through what no longer holds: reminders whose matters are all settled, and warnings that a correction took the
- * ground from. The post says by whom and when, and nobody gets a second one.
+ * Strikes through what no longer holds: reminders whose matters are all settled, and what a correction took the ground
+ * from. The post says by whom and when where someone noted what it asked for; nobody gets a second one.
  */
 export function strikeSettled(session: Session, by: string | null): void {
-  const { draft, posts, timeline, practice, now } = session;
+  const { draft, posts } = session;
   const open = new Set(openMatters(viewOf(session)).map((matter) => matter.key));
   const corrected = draft.correction !== null;
   for (const line of posts.open(null)) {
     if (!REMINDERS.has(line.post.about) || line.matters.some((key) => open.has(key))) continue;
-    const how = corrected ? 'taken back' : 'done';
-    draft.edit(line.post.room, line.post.key, settledMessage(line.post, { practice, by, at: now, how }));
-    draft.settled.push(line.post.key);
-    posts.settle(line.post.key);
+    const done = doneBy(session, line);
+    if (done !== null) strike(session, line, inWords(done.names), 'done', done.at);
+    else strike(session, line, corrected ? by : null, corrected ? 'taken back' : 'done');
   }
   if (!corrected) return;
-  const found = new Set(timeline.state.history.findings.map((finding) => finding.key));
-  for (const line of posts.warnings()) {
-    if (line.finding === null || found.has(line.finding)) continue;
-    draft.edit(
-      line.post.room,
-      line.post.key,
-      settledMessage(line.post, { practice, by, at: now, how: 'taken back' }),
-    );
-    draft.settled.push(line.post.key);
-    posts.settle(line.post.key);
+  reopenDue(session, by, open);
+  strikeUntrue(session, by);
+}
+
+/** What a correction made due again is asked for as before: its posts stand once more. */
+function reopenDue(
+  { draft, posts, practice, now }: Session,
+  by: string | null,
+  open: ReadonlySet<string>,
+): void {
+  for (const line of posts.struck()) {
+    const { post, matters } = line;
+    if (!REMINDERS.has(post.about) || !matters.some((key) => open.has(key))) continue;
+    draft.edit(post.room, post.key, dueAgainMessage(post, { practice, by, at: now }));
+    draft.reopened.push(post.key);
+    posts.reopen(post.key);
   }
+}
+
+/** Warnings whose finding is gone, and the questions that went with them. */
+function strikeUntrue(session: Session, by: string | null): void {
+  const { draft, posts, questions, timeline } = session;
+  const findings = timeline.state.history.findings.map(({ key }) => key);
+  const found = new Set(findings);
+  for (const line of posts.warnings())
+    if (line.finding !== null && !found.has(line.finding)) strike(session, line, by, 'taken back');
+  for (const { key, purpose } of questions.all()) {
+    if (purpose.sort !== 'reached-patient' && purpose.sort !== 'settled') continue;
+    if (findings.some((each) => each.startsWith(`${purpose.entry}:`))) continue;
+    draft.answered.push(key);
+    questions.close(key);
+    const line = posts.get(key);
+    if (line !== null && !line.settled) strike(session, line, by, 'taken back');
+  }
+}
+
+function strike(
+  { draft, posts, practice, now }: Session,
+  { post }: PostLine,
+  by: string | null,
+  how: Settling['how'],
+  at = now,
+): void {
+  draft.edit(post.room, post.key, settledMessage(post, { practice, by, at, how }));
+  draft.settled.push(post.key);
+  posts.settle(post.key);
 }

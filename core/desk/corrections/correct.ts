@@ -33,6 +33,7 @@ export function correct(
   const may = mayLoosen({ practice, author: note.from, asker: speaker.from, noted: note.noted, now });
   if (gains.length > 0 && !may) {
     draft.entries.length = first;
+    draft.firstIndex.delete(note.turn);
     timeline.setAside(note.turn);
     timeline.add(kept);
     askLead(session, speaker, { why, note: note.id, place: note.turn, facts, author: speaker.from }, gains);

@@ -18,6 +18,7 @@ export function enterFacts(
   const { draft, practice, timeline } = session;
   const sites = sitesOfChatRoom(practice, speaker.room).map((site) => site.id);
   const first = draft.entries.length;
+  keepIndexes(session, place);
   for (const fact of facts) {
     const settled = settleSet(
       fact,
@@ -33,4 +34,11 @@ export function enterFacts(
     apply(timeline, draft.entries.slice(-1));
   }
   return draft.entries.slice(first);
+}
+
+/** What joins an earlier note (an answer to what was asked of it) stands behind what that note has already. */
+function keepIndexes({ draft, timeline }: Session, place: number): void {
+  if (place === draft.number || draft.firstIndex.has(place)) return;
+  const standing = timeline.ofTurn(place).map(({ index }) => index);
+  draft.firstIndex.set(place, Math.max(-1, ...standing) + 1);
 }

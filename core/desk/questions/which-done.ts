@@ -1,5 +1,5 @@
 import { openMatters } from '../../rules/matters.ts';
-import { recordTick, tick } from '../acts/done.ts';
+import { recordTick } from '../acts/done.ts';
 import type { Purpose } from '../question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
@@ -7,21 +7,10 @@ import { type Session, type Speaker, viewOf } from '../session.ts';
 export function sayWhichDone(
   session: Session,
   speaker: Speaker,
-  purpose: Extract<Purpose, { sort: 'which-done' | 'which-reminder' }>,
+  { matters }: Extract<Purpose, { sort: 'which-done' }>,
   value: string,
 ): void {
-  if (purpose.sort === 'which-done') {
-    const chosen = value === 'all' ? purpose.matters : [value];
-    recordTick(
-      session,
-      speaker,
-      openMatters(viewOf(session)).filter((matter) => chosen.includes(matter.key)),
-    );
-    return;
-  }
-  const chosen = value === 'all' ? purpose.posts : [value];
-  for (const key of chosen) {
-    const line = session.posts.get(key);
-    if (line !== null) tick(session, speaker, line);
-  }
+  const chosen = value === 'all' ? matters : [value];
+  const open = openMatters(viewOf(session)).filter(({ key }) => chosen.includes(key));
+  recordTick(session, speaker, open);
 }

@@ -1,18 +1,15 @@
 import { answer } from '../../answers/answer.ts';
 import type { NoteRead } from '../../language/read.ts';
-import { MINUTE } from '../../time/instant.ts';
 import { carryOut } from '../acts/carry-out.ts';
 import { explain } from '../acts/why.ts';
 import { followUp } from '../after/follow-up.ts';
 import type { NoteInput, Target } from '../input.ts';
+import { STALE_MS } from '../late-notes.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
 import { askGaps, fillGaps } from '../notes/raise-gaps.ts';
 import { answerQuestion, questionAnsweredBy } from '../questions/answer-question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
-
-/** A question that waited longer than this while the program was away is history: nobody stands there any more. */
-const STALE_ASK_MS = 10 * MINUTE;
 
 /** One note: what it answers, what it corrects, what it tells, what it asks; warnings come first. */
 export function onNote(session: Session, input: NoteInput): void {
@@ -46,7 +43,8 @@ function takeNote(
   const filledIn = filled.map((one) => one.filledIn);
   if (entered.length > 0) followUp(session, speaker, entered, filledIn);
   askGaps(session, speaker, open);
-  if (session.now - input.at <= STALE_ASK_MS) answerAsks(session, speaker, read, input.replyTo);
+  if (session.now - input.at <= STALE_MS) answerAsks(session, speaker, read, input.replyTo);
+  else if (read.reading.asks.length > 0) session.draft.unanswered = true;
 }
 
 /** Answers every ask of a note, each in a post of its own, in reply to it. */

@@ -1,8 +1,9 @@
 import { composePost } from '../../rules/compose.ts';
 import { ruleValue } from '../../rules/defaults/rule-value.ts';
-import type { Matter, Stage, View } from '../../rules/matter.ts';
-import { openMatters } from '../../rules/matters.ts';
-import type { Instant } from '../../time/instant.ts';
+import type { Matter, Stage } from '../../rules/matter.ts';
+import { openMatters, unsaidStages } from '../../rules/matters.ts';
+import { sumUpLate } from '../after/sum-up-late.ts';
+import { tickMarks } from '../after/tick-marks.ts';
 import { readyMarks } from '../after/warm-up-marks.ts';
 import { type Session, viewOf } from '../session.ts';
 
@@ -20,6 +21,7 @@ export function onTick(session: Session): void {
     session.draft.answered.push(question.key);
     session.questions.close(question.key);
   }
+  sumUpLate(session);
   const groups = Map.groupBy(
     dueNow(session),
     ({ matter, stage }) => `${matter.room} ${matter.group} ${stage}`,
@@ -27,38 +29,15 @@ export function onTick(session: Session): void {
   for (const due of groups.values()) postTogether(session, due);
 }
 
-/** The earliest instant after `after` at which a matter falls due; `null` when nothing is waited for. */
-export function nextMatter(view: View, after: Instant): Instant | null {
-  const times = openMatters(view).flatMap((matter) => unsaid(matter, view).map(({ at }) => at));
-  const future = times.filter((at) => at > after);
-  return future.length === 0 ? null : Math.min(...future);
-}
-
 function dueNow(session: Session): readonly Due[] {
   const view = viewOf(session);
   return openMatters(view).flatMap((matter) => {
-    const due = unsaid(matter, view).filter(({ at }) => at <= session.now);
+    const due = unsaidStages(matter, view).filter(({ at }) => at <= session.now);
     const last = due.at(-1);
     if (last === undefined) return [];
     return [{ matter, stage: last.stage, missed: due.slice(0, -1).map(({ stage }) => stage) }];
   });
 }
-
-/** Stages not said yet, with when they fall due: the next one comes when it was put off to, sooner or later than it would have. */
-function unsaid(matter: Matter, view: View): readonly { readonly stage: Stage; readonly at: Instant }[] {
-  const waiting = matter.stages.filter(({ stage }) => view.said.saidAt(matter.key, stage) === null);
-  const putOff = view.said.putOffUntil(matter.key);
-  if (putOff === null) return waiting;
-  const lastSaid = Math.max(
-    ...STAGES.map((stage) => view.said.saidAt(matter.key, stage) ?? Number.NEGATIVE_INFINITY),
-  );
-  if (putOff <= lastSaid) return waiting;
-  return waiting.map((one, index) =>
-    index === 0 ? { ...one, at: putOff } : { ...one, at: Math.max(one.at, putOff + 1) },
-  );
-}
-
-const STAGES: readonly Stage[] = ['first', 'again', 'lead'];
 
 function postTogether(session: Session, due: readonly Due[]): void {
   const { draft } = session;
@@ -75,7 +54,8 @@ function postTogether(session: Session, due: readonly Due[]): void {
     ...(ticks ? { buttons: ['✅', '⏰'] } : {}),
   });
   for (const { matter, stage, missed } of due) {
-    for (const one of [...missed, stage]) draft.matterSaid(matter.key, one, key);
+    const marks = (matter.tick?.(session.now, '') ?? []).flatMap(tickMarks);
+    for (const one of [...missed, stage]) draft.matterSaid(matter.key, one, key, marks);
     if (matter.asks !== undefined) {
       draft.asked.push({
         key,

@@ -30,3 +30,10 @@ function words(how: Settling['how'], by: string | null): string {
   if (how === 'taken back') return 'Taken back';
   return by === null ? 'No longer due' : 'Done';
 }
+
+/** The post as it reads once a correction has made what it asks for due again. */
+export function dueAgainMessage(post: Post, { practice, by, at }: Omit<Settling, 'how'>): Message {
+  const time = clockWords(at, at, zoneOfChatRoom(practice, post.room));
+  const who = by === null ? '' : ` ${nameOf(practice, by)} took that back,`;
+  return [{ line: [{ strong: 'Due again:' }, `${who} ${time}.`] }, ...post.message];
+}

@@ -4,6 +4,7 @@ import type { Matter, Rule, View } from '../../matter.ts';
 import { chatRoomFor } from '../../room-of.ts';
 import { type DayTimes, daysAhead } from '../day-times.ts';
 import { closeOut, wasOpenBy } from './close-out.ts';
+import { type CloseOutPart, closeOutParts } from './close-out-parts.ts';
 import { closeOutItems, closeOutMessage } from './close-out-words.ts';
 
 const RULE = 'close-out';
@@ -21,9 +22,13 @@ function siteMatters(view: View, site: string): readonly Matter[] {
     const said = view.said.saidAt(keyOf(site, day), 'first') !== null;
     return !said && view.now < day.shut + MINUTE && (day.closeOut > view.now || isOpenSince(view, site, day));
   });
-  if (next === undefined || room === null) return [];
+  if (room === null) return [];
+  const said = saidParts(view, site, room);
+  if (next === undefined) return said;
   const due = next.closeOut <= view.now ? closeOut(view, site) : null;
+  const parts = due === null ? [] : closeOutParts(due).map((part) => partMatter(site, room, next, part));
   return [
+    ...said,
     {
       key: keyOf(site, next),
       rule: RULE,
@@ -37,7 +42,35 @@ function siteMatters(view: View, site: string): readonly Matter[] {
       line: due === null ? lines('The close-out of the day.') : closeOutMessage(view, due),
       leads: [],
     },
+    ...parts,
   ];
+}
+
+/** What today's close-out named and is still open: it can be ticked off until the day is over. */
+function saidParts(view: View, site: string, room: string): readonly Matter[] {
+  const [day] = daysAhead(view, site);
+  if (day === undefined || view.said.saidAt(keyOf(site, day), 'first') === null) return [];
+  return closeOutParts(closeOut(view, site))
+    .map((part) => partMatter(site, room, day, part))
+    .filter(({ key }) => view.said.saidAt(key, 'first') !== null);
+}
+
+/** It has no words of its own: the list that it stands in has them. */
+function partMatter(site: string, room: string, day: DayTimes, { what, items, tick }: CloseOutPart): Matter {
+  return {
+    key: `${keyOf(site, day)}|${what}`,
+    rule: RULE,
+    about: RULE,
+    site,
+    room,
+    items,
+    stages: [{ stage: 'first', at: day.closeOut }],
+    since: day.closeOut,
+    group: RULE,
+    line: [],
+    leads: [],
+    ...(tick === undefined ? {} : { tick }),
+  };
 }
 
 function isOpenSince(view: View, site: string, { closeOut: at }: DayTimes): boolean {
