@@ -64,7 +64,7 @@ function endsAfter(entries: readonly Entry[], start: number, before: number): bo
 /** Entry `n` gives a good result to a load that the tip is in, and nothing later takes it back. */
 function isGoodEnd(entries: readonly Entry[], n: number, tip: string): boolean {
   const entry = entries[n];
-  const number = entry === undefined ? null : numberPassed(entries, entry, n);
+  const number = entry === undefined ? null : numberPassed(entries, entry, n, tip);
   if (entry === undefined || number === null) return false;
   const start = entries.slice(0, n).findLastIndex((each) => isLoadedWith(each, tip) && isOf(each, number));
   if (start < 0) return false;
@@ -78,12 +78,15 @@ function isGoodEnd(entries: readonly Entry[], n: number, tip: string): boolean {
 }
 
 /** The number of the load that this entry says is good. */
-function numberPassed(entries: readonly Entry[], entry: Entry, n: number): string | null {
+function numberPassed(entries: readonly Entry[], entry: Entry, n: number, tip: string): string | null {
   const { fact } = entry;
   if (fact.kind === 'load-released' && entry.from === LEAD) return fact.load;
   if (fact.kind === 'released' && entry.from === LEAD) {
+    // By its number, or by the tip's own name: "or some of its tips".
     const load = fact.items.find((item) => item.startsWith('load:'));
-    return load === undefined ? null : load.slice('load:'.length);
+    if (load !== undefined) return load.slice('load:'.length);
+    const last = entries.slice(0, n).findLast((each) => isLoadedWith(each, tip))?.fact;
+    return fact.items.includes(`tip:${tip}`) && last?.kind === 'load-started' ? last.load : null;
   }
   if (fact.kind === 'doubt-settled') return fact.item.replace('load:', '');
   if (fact.kind !== 'load-finished' || fact.outcome !== 'passed' || fact.indicator === 'failed') return null;
