@@ -21,13 +21,11 @@ export class QuestionLog {
     return [...this.#open.values()];
   }
 
-  /** The latest question that this person may answer in this chat room and that has not lapsed. */
-  waitingFor(room: string, person: string, now: Instant): Question | null {
-    return (
-      this.#candidates(room, now).findLast(
-        (question) => question.person === person || question.person === null,
-      ) ?? null
-    );
+  /** Questions that this person may answer in this chat room and that have not lapsed, the latest first. */
+  waitingFor(room: string, person: string, now: Instant): readonly Question[] {
+    return this.#candidates(room, now)
+      .filter((question) => question.person === person || question.person === null)
+      .reverse();
   }
 
   /** Lapsed by now, for closing them. */

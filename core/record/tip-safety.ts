@@ -62,9 +62,16 @@ function addLoad(
   add: (why: UnsafeWhy, mark: UnsafeReason['mark'], load: string) => void,
 ): void {
   if (tip.openLoads.includes(load.key)) add('load-open', load.started, load.key);
+  else if (isLetGo(tip, load)) return;
   else if (load.status === 'doubted') add('load-doubted', load.doubt, load.key);
   else if (load.status === 'needs-release' && tip.sterile === null)
     add('load-needs-release', load.finished, load.key);
+}
+
+/** One of those tips of a doubted load that the lead has released since the doubt. */
+function isLetGo({ id, sterile }: TipState, { released, doubt }: LoadState): boolean {
+  if (sterile === null || released === null || !released.tips.includes(id)) return false;
+  return doubt === null || released.mark.at >= doubt.at;
 }
 
 function addUnknown(tip: TipState, add: (why: UnsafeWhy, mark: UnsafeReason['mark']) => void): void {

@@ -1,21 +1,21 @@
 import { peopleOf } from '../practice/look-up.ts';
 import type { Practice } from '../practice/practice.ts';
-import { answersForScanners } from '../record/authority.ts';
+import { answersForScanners, seniorsWhoWrite } from '../record/authority.ts';
 import type { Hold } from '../record/state.ts';
 import { type Instant, MINUTE } from '../time/instant.ts';
 import { ruleValue } from './defaults/rule-value.ts';
 
 /**
- * True for the lead, the deputy and the manager, by chat id. A practice file that gives nobody such a part: anyone,
- * since else nothing could ever be released, and `seniorsAreNamed` lets the reply say so.
+ * True for the lead, the deputy and the manager, by chat id. A practice file that gives nobody who writes such a part:
+ * anyone, since else nothing could ever be released, and `seniorsAreNamed` lets the reply say so.
  */
 export function isSenior(practice: Practice, person: string): boolean {
   return answersForScanners(practice, person);
 }
 
-/** False where the practice file names no lead, deputy or manager: then everybody may do what is theirs. */
+/** False where the practice file names no lead, deputy or manager who writes: then everybody may do what is theirs. */
 export function seniorsAreNamed(practice: Practice): boolean {
-  return practice.people.some(({ part }) => part !== 'staff');
+  return seniorsWhoWrite(practice).length > 0;
 }
 
 /**
@@ -31,7 +31,10 @@ export function mayRelease(practice: Practice, person: string, hold: Hold): bool
 /** "Rosa (lead), Dan (deputy) or Ngozi (manager)"; "anyone" where the practice file names none. */
 export function seniorsInWords(practice: Practice): string {
   if (!seniorsAreNamed(practice)) return 'anyone';
-  const named = PARTS.flatMap((part) => peopleOf(practice, part).map(({ name }) => `${name} (${part})`));
+  const seniors = seniorsWhoWrite(practice);
+  const named = PARTS.flatMap((part) =>
+    seniors.filter((each) => each.part === part).map(({ name }) => `${name} (${part})`),
+  );
   const last = named.pop() ?? '';
   return named.length === 0 ? last : `${named.join(', ')} or ${last}`;
 }

@@ -22,6 +22,8 @@ export interface Speech {
     readonly lasts: number | null;
     readonly purpose: Purpose;
   };
+  /** The post asks for what the entry of its finding lacks: the answer stands in that slot, at the entry's own time. */
+  readonly completes?: { readonly slot: 'autoclave' | 'load'; readonly choices: readonly Choice[] };
   /** Recorded with it (an incident opened, a hold). */
   readonly decides?: readonly Decision[];
 }

@@ -6,12 +6,14 @@ import { loadReply } from '../../rules/loads/load-reply.ts';
 import type { View } from '../../rules/matter.ts';
 import { calibrationReply } from '../../rules/scanner/calibration-reply.ts';
 import { arrivalSpeeches, departureSpeeches } from '../../rules/scanner/moving.ts';
+import { weeklyOverdueSpeeches } from '../../rules/scanner/speak-not-ready.ts';
 import type { Speech } from '../../rules/speech.ts';
 import { toEntry } from '../apply.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 import type { TurnEntry } from '../turn.ts';
 import { say } from './say.ts';
-import { speakFindings } from './speak-findings.ts';
+import { isStop, speakFindings } from './speak-findings.ts';
+import { takenOf } from './taken.ts';
 import { startWarmUp } from './warm-up-marks.ts';
 
 /**
@@ -25,9 +27,12 @@ export function followUp(
   filledIn: readonly string[],
 ): void {
   const entries = entered.map(toEntry);
-  const warned = speakFindings(session, speaker);
+  let warned = speakFindings(session, speaker);
   for (const entry of entries) {
-    for (const speech of repliesTo(entry, viewOf(session))) say(session, speaker, speech);
+    for (const speech of repliesTo(entry, viewOf(session))) {
+      say(session, speaker, speech);
+      warned ||= isStop(speech.about);
+    }
   }
   startWarmUp(session, speaker, entries);
   acknowledge(session, speaker, entries, filledIn, warned);
@@ -37,7 +42,10 @@ export function followUp(
 function repliesTo(entry: Entry, view: View): readonly Speech[] {
   switch (entry.fact.kind) {
     case 'moved':
+    case 'found':
       return arrivalSpeeches(entry, view);
+    case 'scan-started':
+      return weeklyOverdueSpeeches(entry, view);
     case 'departed':
       return departureSpeeches(entry, view);
     case 'calibrated':
@@ -60,9 +68,10 @@ function acknowledge(
   filledIn: readonly string[],
   warned: boolean,
 ): void {
-  const { draft } = session;
-  const message = readBack(entries, viewOf(session), filledIn);
+  const { draft, timeline } = session;
+  const { stands, plain } = takenOf(timeline.state.history.findings, entries);
+  const message = stands.length === 0 ? null : readBack(stands, viewOf(session), filledIn);
   if (message !== null) draft.post(speaker.room, { about: 'record', message, replyTo: speaker.note });
-  // A warned note is kept as said, but a thumb under it would look like leave to go on.
-  if (!warned) draft.react(speaker.room, speaker.note, '👍');
+  // A warned note is kept as said, but a thumb under it would look like leave to go on; so it would where it was refused.
+  if (!warned && plain) draft.react(speaker.room, speaker.note, '👍');
 }

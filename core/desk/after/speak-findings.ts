@@ -29,10 +29,15 @@ export function speakFindings(session: Session, speaker: Speaker): boolean {
   // A question goes with the warning that it belongs to, right behind it.
   due.sort((one, other) => rank(one, due) - rank(other, due));
   for (const { finding, speech } of due) {
-    const post = say(session, speaker, speech);
+    const post = say(session, speaker, speech, finding);
     if (speech.about !== 'question') draft.warned.push({ finding: finding.key, post });
   }
-  return due.some(({ speech }) => speech.about === 'warning' || speech.about === 'incident');
+  return due.some(({ speech }) => isStop(speech.about));
+}
+
+/** Something unsafe: whoever typed the note is to stop and read. */
+export function isStop(about: About): boolean {
+  return about === 'warning' || about === 'incident';
 }
 
 function rank({ finding, speech }: Due, all: readonly Due[]): number {

@@ -4,6 +4,7 @@ import type { Purpose, Question } from '../question.ts';
 import type { Session, Speaker } from '../session.ts';
 import { allowCorrection } from './allow-correction.ts';
 import { complete } from './complete.ts';
+import { completeEntry } from './complete-entry.ts';
 import { learn } from './learn.ts';
 import { matchChoice } from './match-choice.ts';
 import { reachedPatient } from './reached-patient.ts';
@@ -23,13 +24,16 @@ export function questionAnsweredBy(session: Session, input: NoteInput, read: Not
   const { questions, now } = session;
   const replied =
     input.replyTo !== undefined && 'post' in input.replyTo ? questions.get(input.replyTo.post) : null;
-  const question = replied ?? questions.waitingFor(input.room, input.from, now);
-  if (question === null) return null;
-  const value = matchChoice(question, input.text, read);
-  if (value === null) return null;
+  const waiting = replied === null ? questions.waitingFor(input.room, input.from, now) : [replied];
+  // The latest that the words can answer: "yes" is not for "which autoclave?", and "2" not for "did it reach a patient?".
+  const [answered] = waiting.flatMap((question) => {
+    const value = matchChoice(question, input.text, read);
+    return value === null ? [] : [{ question, value }];
+  });
+  if (answered === undefined) return null;
   const { facts, asks, plans, unclear } = read.reading;
   const more = facts.length + asks.length + plans.length + unclear.length > 0;
-  return { question, value, wholeNote: !more || read.reading.acts.length === 0 };
+  return { ...answered, wholeNote: !more || read.reading.acts.length === 0 };
 }
 
 /** Carries out what an answer is for, and closes the question. */
@@ -44,6 +48,9 @@ function act(session: Session, speaker: Speaker, question: Question, purpose: Pu
     case 'complete':
       complete(session, speaker, purpose, value);
       break;
+    case 'complete-entry':
+      completeEntry(session, speaker, purpose, value);
+      break;
     case 'learn':
       learn(session, speaker, purpose, value);
       break;
@@ -54,7 +61,6 @@ function act(session: Session, speaker: Speaker, question: Question, purpose: Pu
       settledAnswer(session, speaker, purpose, value);
       break;
     case 'which-done':
-    case 'which-reminder':
       sayWhichDone(session, speaker, purpose, value);
       break;
     case 'allow-correction':

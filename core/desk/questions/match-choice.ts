@@ -6,8 +6,8 @@ export function matchChoice(question: Question, text: string, read: NoteRead): s
   const { choices } = question;
   const words = fold(text);
   const number = /^#?(\d{1,3})$/.exec(words)?.[1];
-  const labelled = choices.find(
-    (choice) => fold(choice.label) === words || fold(bare(choice.value)) === words,
+  const labelled = choices.find(({ label, value }) =>
+    [label, nameIn(label), bare(value)].map(fold).includes(words),
   );
   if (labelled !== undefined) return labelled.value;
   if (number !== undefined) return choices[Number(number) - 1]?.value ?? null;
@@ -19,7 +19,9 @@ export function matchChoice(question: Question, text: string, read: NoteRead): s
 }
 
 function picked(question: Question, choice: string): string | null {
-  const named = question.choices.find(({ value }) => value === choice || bare(value) === choice);
+  const named = question.choices.find(({ value }) =>
+    [value, bare(value), autoclaveIn(value)].includes(choice),
+  );
   if (named !== undefined) return named.value;
   const place = /^\d{1,3}$/.test(choice) ? Number(choice) : 0;
   return question.choices[place - 1]?.value ?? (question.choices.length === 0 ? choice : null);
@@ -32,6 +34,16 @@ function choiceFor(question: Question, value: string): string | null {
 
 function bare(value: string): string {
   return value.slice(value.indexOf(':') + 1);
+}
+
+/** "big autoclave" of "big autoclave: tips 2 and 5". */
+function nameIn(label: string): string {
+  return label.replace(/:.*$/, '');
+}
+
+/** `big` of a load's key such as `big/118@2026-11-23`. */
+function autoclaveIn(value: string): string {
+  return value.replace(/\/.*$/, '');
 }
 
 function fold(text: string): string {

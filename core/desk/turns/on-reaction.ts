@@ -57,12 +57,16 @@ function choiceFor(question: Question, emoji: string): string | null {
 
 function wouldLoosen({ purpose }: Question, value: string): boolean {
   if (purpose.sort === 'settled' || purpose.sort === 'allow-correction') return value === 'yes';
+  if (purpose.sort === 'complete-entry') return LOOSENS.test(purpose.kind);
   if (purpose.sort !== 'complete') return false;
   const kind = String(purpose.draft.kind);
   const good =
     value === 'passed' || (purpose.form === 'confirm' && value === 'yes') || purpose.slot !== 'outcome';
-  return good && /^(load-finished|spore-test|autoclave-test|released|sterile|load-released)$/.test(kind);
+  return good && LOOSENS.test(kind);
 }
+
+/** What may make something sterile, passed or free. */
+const LOOSENS = /^(load-finished|spore-test|autoclave-test|released|sterile|load-released)$/;
 
 /** The emoji without the variation selector that some phones add. */
 function plain(emoji: string): string {

@@ -12,7 +12,7 @@ import { counted } from './stocktake.ts';
 export const decisionSteps = {
   'load-released': (step, said) => {
     const load = loadMeant(step.state, said.load);
-    if (load !== undefined) releaseLoad(step, load.key, said.tips, `load:${load.number}`);
+    if (load !== undefined) releaseLoad(step, load.key, said.tips, [`load:${load.number}`]);
   },
   doubted: (step, said) => doubt(step, said.item),
   'doubt-settled': (step, said) => settle(step, said.item),

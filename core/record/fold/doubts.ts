@@ -63,13 +63,18 @@ export function settle(step: Step, item: Item): void {
  * Lead, deputy or manager let a load, or some of its tips, stand as sterile: one with no published value, or in doubt.
  * Nobody may release a load that failed.
  */
-export function releaseLoad(step: Step, key: string, tips: readonly string[] | undefined, item: Item): void {
+export function releaseLoad(
+  step: Step,
+  key: string,
+  tips: readonly string[] | undefined,
+  items: readonly Item[],
+): void {
   const { state, entry, mark } = step;
   const load = state.loads.get(key);
   if (load === undefined) return;
   const why = whyNot(load, answersForScanners(state.practice, entry.from));
   if (why !== null) {
-    found(step, { kind: 'refused', items: [item], what: 'load-release', item, why });
+    found(step, { kind: 'refused', items, what: 'load-release', item: items[0] ?? null, why });
     return;
   }
   const ids = releaseTips(step, load, tips ?? load.tips);
@@ -81,7 +86,11 @@ export function releaseLoad(step: Step, key: string, tips: readonly string[] | u
 
 function whyNot(load: LoadState, allowed: boolean): Refused['why'] | null {
   if (load.status === 'failed' || load.recalled !== null) return 'load-failed';
-  const waits = load.status === 'needs-release' || (load.status === 'doubted' && load.finished !== null);
-  if (!waits) return 'nothing-to-release';
+  if (!isReleasable(load)) return 'nothing-to-release';
   return allowed ? null : 'not-allowed';
+}
+
+/** It waits for the lead: no published value, or in doubt with a result noted. */
+export function isReleasable({ status, finished }: LoadState): boolean {
+  return status === 'needs-release' || (status === 'doubted' && finished !== null);
 }

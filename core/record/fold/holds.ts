@@ -1,9 +1,9 @@
 import type { Item } from '../../reading/slots.ts';
 import { answersForScanners } from '../authority.ts';
-import { loadMeant } from '../load-key.ts';
 import type { Hold, Mark, Refused } from '../state.ts';
 import { hold, show } from '../tip-change.ts';
-import { doubt, releaseLoad } from './doubts.ts';
+import { doubt } from './doubts.ts';
+import { releaseLoads } from './release-loads.ts';
 import { found, itemParts, type Step, type Steps, scannerOf, tipOf, unknown } from './step.ts';
 import { tellStock } from './stocktake.ts';
 
@@ -18,7 +18,8 @@ export const holdSteps = {
     tellStock(step, tipIds(said.items));
   },
   released: (step, said) => {
-    for (const item of said.items) release(step, item);
+    const rest = releaseLoads(step, said.items);
+    for (const item of rest) release(step, item);
   },
 } satisfies Steps;
 
@@ -67,12 +68,6 @@ function showIfTip(step: Step, kind: string, id: string): void {
 
 function release(step: Step, item: Item): void {
   const { kind, id } = itemParts(item);
-  if (kind === 'load') {
-    const load = loadMeant(step.state, id);
-    if (load === undefined) unknown(step, item);
-    else releaseLoad(step, load.key, undefined, item);
-    return;
-  }
   const held = holdable(step, item, kind, id);
   if (held === undefined) return;
   const staying = held.holds.filter((each) => whyNot(step, each) !== null);

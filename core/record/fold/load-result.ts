@@ -17,7 +17,7 @@ export function takeResult(step: Step, key: string, said: Finished): void {
   if (before === undefined) return;
   const load = nameAutoclave(before, said.autoclave);
   const result = resultOf(state, load, said, step);
-  const { status, failedWhy } = verdict(result);
+  const { status, failedWhy } = released(load, result) ?? verdict(result);
   const stood = load.status === 'doubted' ? (load.beforeDoubt ?? 'open') : load.status;
   if (loosens(stood, status) && !mayCorrect(step, load)) {
     found(step, {
@@ -83,11 +83,21 @@ function judge(state: State, load: LoadState, celsius: number | null, minutes: n
   return judgeHold(figures, standard).judged;
 }
 
-function verdict(result: LoadResult): Pick<LoadState, 'status' | 'failedWhy'> {
+type Verdict = Pick<LoadState, 'status' | 'failedWhy'>;
+
+function verdict(result: LoadResult): Verdict {
   if (result.outcome === 'failed') return { status: 'failed', failedWhy: 'said' };
   if (result.indicator === 'failed') return { status: 'failed', failedWhy: 'indicator' };
   if (result.judged === 'short') return { status: 'failed', failedWhy: 'short' };
   return { status: result.judged === 'no-value' ? 'needs-release' : 'passed', failedWhy: null };
+}
+
+/** Released whole by the lead: the same result told again does not take that back. */
+function released({ status, released: given, results }: LoadState, result: LoadResult): Verdict | null {
+  const last = results.at(-1);
+  if (status !== 'passed' || given === null || last === undefined) return null;
+  const same = result.celsius === last.celsius && result.minutes === last.minutes;
+  return same && verdict(result).status === 'needs-release' ? { status, failedWhy: null } : null;
 }
 
 function loosens(before: LoadStatus, after: LoadStatus): boolean {

@@ -54,6 +54,8 @@ export function waitTips(step: Step, load: LoadState, first: boolean): void {
   for (const tip of members(step, load)) {
     end(step, load, tip, first);
     if (tip.load !== load.key || tip.stage !== 'sterile') continue;
+    // Let go by the lead before the same result was told again.
+    if (!first && load.released?.tips.includes(tip.id) === true) continue;
     tip.sterile = null;
     setStage(tip, 'in-load', step.mark);
   }

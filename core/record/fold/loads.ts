@@ -38,7 +38,9 @@ export const loadSteps = {
       ...loadName(said.load),
       ...(said.autoclave === undefined ? {} : { autoclave: said.autoclave }),
     };
-    const known = loadsMeant(step.state, name);
+    // Named by its key where a person was asked which and neither has an autoclave.
+    const exact = step.state.loads.get(said.load);
+    const known = exact === undefined ? loadsMeant(step.state, name) : [exact];
     const open = known.filter((each) => each.finished === null);
     const meant = open.length > 0 ? open : known.filter((each) => isOf(each, said.outcome, step));
     if (meant.length > 1) {

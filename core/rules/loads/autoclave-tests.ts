@@ -1,7 +1,7 @@
 import { clockWords } from '../../answers/clock-words.ts';
 import { lines } from '../../answers/message.ts';
 import { nameOf } from '../../answers/people-words.ts';
-import { autoclavesOfSite } from '../../practice/look-up.ts';
+import { autoclaveOf, autoclavesOfSite } from '../../practice/look-up.ts';
 import type { AutoclaveHeld, AutoclaveTestFailed, AutoclaveUnsaid, Untested } from '../../record/finding.ts';
 import type { Hold, TestSort } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
@@ -9,7 +9,7 @@ import type { View } from '../matter.ts';
 import { leadIds, seniorsInWords } from '../rights.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords } from '../tips/tip-words.ts';
-import { autoclaveWords } from './load-words.ts';
+import { autoclaveWords, loadItem } from './load-words.ts';
 
 /** The tests as the trade names them. */
 export const TESTS: Readonly<Record<TestSort, string>> = {
@@ -77,17 +77,25 @@ export function speakTestFailed(finding: AutoclaveTestFailed, view: View): reado
   return [{ about: 'warning', items: finding.items, message, mentions: leadIds(practice) }];
 }
 
-/** Which of several autoclaves? Nothing is recorded until it is said. */
+/** Which of several autoclaves? Of a test nothing is recorded until it is said; a load is kept, and waits for it. */
 export function speakAutoclaveUnsaid(finding: AutoclaveUnsaid, view: View): readonly Speech[] {
-  const names = finding.choices.map((id) => autoclaveWords(view.practice, id));
-  const message = [
-    ...lines([
-      { strong: 'Which autoclave?' },
-      ' Nothing is recorded until you say. Please note it again with its name:',
-    ]),
-    { points: names.map((name) => [`“… on ${name}”`]) },
-  ];
+  const { practice, state } = view;
+  const choices = finding.choices.map((id) => ({ label: autoclaveOf(practice, id)?.name ?? id, value: id }));
+  const load = finding.load === null ? undefined : state.loads.get(finding.load);
+  const head =
+    load === undefined
+      ? [{ strong: 'Which autoclave?' }, ' Nothing is recorded until you say.']
+      : [{ strong: `Which autoclave is load ${load.number} on?` }];
   return [
-    { about: 'question', items: finding.choices.map((id) => `autoclave:${id}`), message, mentions: [] },
+    {
+      about: 'question',
+      items: [
+        ...(load === undefined ? [] : [loadItem(load)]),
+        ...finding.choices.map((id) => `autoclave:${id}`),
+      ],
+      message: [...lines(head), { steps: choices.map(({ label }) => [label]) }],
+      mentions: [],
+      completes: { slot: 'autoclave', choices },
+    },
   ];
 }

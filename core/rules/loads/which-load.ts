@@ -5,7 +5,7 @@ import type { LoadState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
-import { capital, inWords, tipsInWords } from '../tips/tip-words.ts';
+import { capital, tipsInWords } from '../tips/tip-words.ts';
 import { autoclaveWords, loadWords } from './load-words.ts';
 
 /** A result with no load to go with: which tips were in it? Until then nothing becomes sterile. */
@@ -26,20 +26,25 @@ export function speakWithoutTips(finding: LoadWithoutTips, view: View): readonly
 
 /** Several open loads of one number, no autoclave said: nothing changes until it is. */
 export function speakAmbiguous(finding: LoadAmbiguous, view: View): readonly Speech[] {
-  const { practice, state } = view;
+  const { state } = view;
   const loads = finding.loads.flatMap((key): LoadState[] => {
     const load = state.loads.get(key);
     return load === undefined ? [] : [load];
   });
+  const choices = loads.map((load) => ({ label: choiceWords(view, load), value: load.key }));
   const message = [
     ...lines([{ strong: `Which load ${finding.number}?` }, ' Nothing is recorded until you say:']),
-    {
-      points: loads.map((load) => [
-        `“load ${finding.number} on ${autoclaveWords(practice, load.autoclave)}” (tips ${inWords(load.tips)}), with its result`,
-      ]),
-    },
+    { steps: choices.map(({ label }) => [label]) },
   ];
-  return [{ about: 'question', items: finding.items, message, mentions: [] }];
+  return [
+    { about: 'question', items: finding.items, message, mentions: [], completes: { slot: 'load', choices } },
+  ];
+}
+
+/** "big autoclave: tips 2 and 5". */
+function choiceWords({ practice }: View, { autoclave, tips }: LoadState): string {
+  const name = autoclave === null ? 'autoclave not said' : autoclaveWords(practice, autoclave);
+  return `${name.replace(/^the /i, '')}: ${tips.length === 0 ? 'no tips noted' : tipsInWords(tips)}`;
 }
 
 /** The number has its result already: a new load was opened, unless it is a slip. */

@@ -135,9 +135,9 @@ describe('tests of an autoclave', () => {
     expect(heard(counted(), '2026-11-23 08:35', { kind: 'spore-test', outcome: 'passed' })).toEqual([
       [
         'question',
-        'Which autoclave? Nothing is recorded until you say. Please note it again with its name:',
-        '• “… on the big autoclave”',
-        '• “… on the small autoclave”',
+        'Which autoclave? Nothing is recorded until you say.',
+        '1. big autoclave',
+        '2. small autoclave',
       ].join('\n'),
     ]);
   });
