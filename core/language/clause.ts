@@ -26,6 +26,8 @@ export interface NoteScope {
   readonly note: string;
   /** How many words of the whole note nobody knows or are of other things. */
   readonly strange: number;
+  /** Who signed the note at its end. */
+  signature: string | null;
   /** How many sentences it has. */
   sentences: number;
   /** True where the note looks like code, a listing or a link. */

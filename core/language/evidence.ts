@@ -33,7 +33,7 @@ const VERBS: Readonly<Record<string, number>> = {
   cancel: 0.8,
   book: 0.6,
   shut: 0.8,
-  open: 0.5, drop: 0.5, fall: 0.4, crack: 0.6, scratch: 0.6, sick: 0.8, dead: 0.6, tear: 0.6, fray: 0.6,
+  open: 0.5, drop: 0.5, fall: 0.4, clean: 0.5, take: 0.3, move: 0.6, crack: 0.6, scratch: 0.6, sick: 0.8, dead: 0.6, tear: 0.6, fray: 0.6,
   add: 0.5,
   move: 0.6,
   incubate: 1,

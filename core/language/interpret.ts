@@ -74,7 +74,7 @@ function carried(result: Result): number {
   for (const said of Object.values(result.made[0]?.said ?? {})) {
     if (typeof said !== 'string') continue;
     if (said.endsWith('just before')) more = Math.max(more, 1.5);
-    else if (said === 'the only scanner') more = Math.max(more, 0.5);
+    else if (said === 'the only scanner') more = Math.max(more, 0.7);
   }
   return more;
 }

@@ -72,7 +72,8 @@ export function moodOf(c: Clause, verb: number, future: boolean): Mood {
   const pivot = pivotOf(c, verb);
   const cues = cuesOf(c, pivot);
   const forms = formsAt(c.parts[pivot]);
-  const after = pivot > 0 && c.parts[pivot - 1]?.text === 'after' && forms.includes('g');
+  const before = c.parts[pivot - 1];
+  const after = pivot > 0 && (before?.text === 'after' || (hasTag(before, 'finish') && /^(finished|done|completed)$/.test(before?.text ?? ''))) && forms.includes('g');
   const base = forms.includes('b') && (/^(to|i|we|and)$/.test(c.parts[pivot - 1]?.text ?? '') || cues.intend) && !forms.includes('d');
   const already = forms.includes('b') && c.word(/^already$/) >= 0;
   const begins = hasTag(c.parts[pivot], 'start') && /^(i|we)$/.test(c.parts[pivot - 1]?.text ?? '');

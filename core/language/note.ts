@@ -17,7 +17,7 @@ import { liesAhead, whenOf } from './when.ts';
 type Shared = Omit<NoteScope, 'memory' | 'headTime'>;
 
 /** Reads a note that has been cut into parts: acts, asks, then clause by clause what happened. */
-export function readNote(parts: readonly Part[], shared: Shared, spaced: (part: Part) => boolean): NoteRead {
+export function readNote(allParts: readonly Part[], shared: Shared, spaced: (part: Part) => boolean): NoteRead {
   const memory: Memory = {
     tips: null,
     scanners: [],
@@ -29,8 +29,11 @@ export function readNote(parts: readonly Part[], shared: Shared, spaced: (part: 
   };
   const scope: NoteScope = { ...shared, memory, headTime: null };
   const out = new Output(scope);
+  const signed = signatureOf(allParts, shared);
+  const parts = signed === null ? allParts : allParts.slice(0, signed.at);
   const sentences = sentencesOf(parts, spaced);
   scope.sentences = sentences.length;
+  scope.signature = signed?.name ?? null;
   if (!speaksOfUs(parts) && parts.length > 12) return out.done();
   if (actsOf(parts, sentences, scope, out)) return out.done();
   const statements: Sentence[] = [];
@@ -86,9 +89,21 @@ function actsOf(
   return true;
 }
 
+/** "Green wiped down - JB", "(Tom)": who signed at the end. */
+function signatureOf(parts: readonly Part[], shared: Shared): { name: string; at: number } | null {
+  let end = parts.length - 1;
+  while (end > 0 && parts[end]?.mark && /^[).!]$/.test(parts[end]?.text ?? '')) end--;
+  const last = parts[end];
+  const mark = parts[end - 1];
+  if (last === undefined || !mark?.mark || !/^(-|--|\(|~|\/|\n)$/.test(mark.text) || end < 3) return null;
+  if (last.entity?.is === 'person') return { name: last.entity.name, at: end - 1 };
+  const typed = shared.note.slice(...shared.offset(last));
+  return last.unknown && /^[A-Z]{2,3}$/.test(typed) ? { name: typed, at: end - 1 } : null;
+}
+
 /** Reads the clauses of what is no question. */
 function readStatements(sentences: readonly Sentence[], scope: NoteScope, out: Output): void {
-  const drafts = merged(draftsOf(sentences), scope, out);
+  const drafts = merged(draftsOf(sentences), sentences, scope, out);
   let pending: readonly Part[] = [];
   let previous: Interpretation | null = null;
   for (let i = 0; i < drafts.length; i++) {
@@ -132,8 +147,9 @@ function clauseFrom(own: readonly Part[], pending: readonly Part[], drafts: read
   if (draft.sort !== 'act' && read === null) return null;
   let taken = 0;
   for (let next = drafts[at + 1]; next !== undefined; next = drafts[at + 1 + taken]) {
-    if (next.sort !== 'entities' || next.quoted || next.sentence !== draft.sentence || supposition(next.parts) >= 0) break;
-    if (interpret(next.parts, scope) !== null || (read !== null && next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')) && next.parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'load'))) break;
+    const filling = read?.frame.name === 'load-started' && read.result.missing?.about === 'tip' && next.parts.some((p) => p.entity?.is === 'tips');
+    if ((next.sort !== 'entities' && !filling) || next.quoted || (next.sentence !== draft.sentence && !filling) || supposition(next.parts) >= 0) break;
+    if ((interpret(next.parts, scope) !== null && !filling) || (read !== null && next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')) && next.parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'load'))) break;
     const longer: readonly Part[] = [...parts, JOINT, ...next.parts];
     const both = interpret(longer, scope);
     if (both === null || !takesIn(both, parts.length + 1)) break;
@@ -205,7 +221,7 @@ function isGreeting(parts: readonly Part[], span: TimeSpan): boolean {
 }
 
 /** Segments that say nothing by themselves are joined to the clause they belong to. */
-function merged(drafts: readonly Draft[], scope: NoteScope, out: Output): Draft[] {
+function merged(drafts: readonly Draft[], sentences: readonly Sentence[], scope: NoteScope, out: Output): Draft[] {
   const list: Draft[] = [];
   for (const draft of drafts) {
     const last = list[list.length - 1];
@@ -215,6 +231,11 @@ function merged(drafts: readonly Draft[], scope: NoteScope, out: Output): Draft[
         if (out.empty && list.length === 0 && !isGreeting(draft.parts, span.span)) scope.headTime = span.span;
         continue;
       }
+    }
+    if (draft.sort === 'time' && last !== undefined && last.sentence === draft.sentence && sentences.length === 1 && draft.joint === ',' && list.length > 1 && list.every((d) => !d.parts.some((p) => p.entity?.is === 'time'))) {
+      const span = draft.parts.find((p) => p.entity?.is === 'time')?.entity;
+      if (span?.is === 'time') scope.headTime = span.span;
+      continue;
     }
     if (last !== undefined && joinsTo(last, draft)) {
       list[list.length - 1] = {
@@ -264,6 +285,7 @@ function joinsTo(last: Draft, draft: Draft): boolean {
     last.sentence === draft.sentence
   )
     return !draft.parts.some((p) => p.unknown);
+  if (last.parts.some((p) => hasTag(p, 'spore')) && draft.sort !== 'act' && draft.parts.some((p) => hasTag(p, 'result')) && !draft.parts.some((p) => p.unknown)) return true;
   if (draft.parts.some((p) => hasTag(p, 'samept')) && draft.sort !== 'act') return true;
   if (last.sort !== 'act' && last.parts.some((p) => hasTag(p, 'samept'))) return true;
   if (last.sort === 'entities' && draft.sort === 'outcome' && last.sentence === draft.sentence) return true;
@@ -328,7 +350,8 @@ function emit(
       ? scope.memory.by
       : null;
   scope.memory.by = by?.name ?? inherited;
-  if (scope.memory.by !== null) more.by = scope.memory.by;
+  const who = scope.memory.by ?? scope.signature;
+  if (who !== null) more.by = who;
   if (clause.has('samept')) more.samePatient = true;
   out.clause(found, mood === 'planned', more, (site) =>
     whenOf(clause, site, mood === 'planned' ? 'forward' : 'back'),
@@ -350,10 +373,12 @@ function remember(parts: readonly Part[], memory: Memory): void {
     memory.scanners = [...new Set(scanners)];
     items.push(...memory.scanners.map((id) => `scanner:${id}`));
   }
+  let tips: Memory['tips'] = null;
   for (const part of parts) {
     const { entity } = part;
     if (entity?.is === 'tips' && (entity.ids.length > 0 || entity.which !== undefined)) {
-      memory.tips = entity;
+      tips = tips === null ? entity : { ...tips, ids: [...new Set([...tips.ids, ...entity.ids])] };
+      memory.tips = tips;
       items.push(...entity.ids.map((id) => `tip:${id}`));
     }
     if (entity?.is === 'load') {

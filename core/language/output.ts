@@ -135,9 +135,22 @@ export class Output {
       if (list === 'unclear') this.#gaps.pop();
       return;
     }
+    const last = this.#lists[list].at(-1);
+    if (list === 'facts' && last !== undefined && last.kind === entry.kind) {
+      if (within(entry, last)) return;
+      if (within(last, entry)) {
+        this.#lists[list].pop();
+        this.#why.pop();
+      }
+    }
     this.#lists[list].push(entry);
     this.#why.push({ list, index: this.#lists[list].length - 1, rule, slots });
   }
+}
+
+/** True where everything that one entry says the other says too. */
+function within(less: Entry, more: Entry): boolean {
+  return Object.entries(less).every(([slot, value]) => JSON.stringify(more[slot]) === JSON.stringify(value));
 }
 
 /** The item that an entry is about, where it is one only. */

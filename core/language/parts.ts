@@ -6,7 +6,7 @@ import { temperature } from './mentions/temperature.ts';
 import { tipsBare, tipsByNumber, tipsBySet } from './mentions/tips.ts';
 import type { Entity, Part } from './part.ts';
 import type { Match, Sense } from './table.ts';
-import type { TimeSpan } from './times/time-span.ts';
+import type { Clock, TimeSpan } from './times/time-span.ts';
 
 /** Mentions that say themselves what they are: no time is looked for in them. */
 const ANCHORED: readonly Finder[] = [tipsBySet, tipsByNumber, loads, cycles, strangeScanner, everyScanner];
@@ -129,7 +129,17 @@ function offset(match: Match | null, by: number): Match | null {
 function numberAt(scan: Scan, at: number): Found | null {
   const number = decimalNumber(scan, at);
   if (number === null || number.words) return null;
+  const clock = clockOf(number.text);
+  if (clock !== null) return { entity: { is: 'time', span: { from: at, to: number.to, bound: 'at', days: [], clocks: [clock] } }, to: number.to };
   return { entity: { is: 'number', value: number.value, text: number.text }, to: number.to };
+}
+
+/** "9.10", "13.30": two figures after the point are minutes. */
+function clockOf(text: string): Clock | null {
+  const [, hours, minutes] = /^(\d{1,2})\.([0-5]\d)$/.exec(text) ?? [];
+  if (hours === undefined || minutes === undefined || Number(hours) > 23 || Number(hours) < 1) return null;
+  const half = Number(hours) > 12 || (hours.length === 2 && hours.startsWith('0')) ? 'known' : 'open';
+  return { sort: 'time', hour: Number(hours), minute: Number(minutes), half, about: false };
 }
 
 function namedAt(scan: Scan, at: number, match: Match | null): Found | null {

@@ -37,7 +37,7 @@ export const makeReader: MakeReader = (practice, learned = []) => {
       tokens[part.from]?.spaced === true && tokens[part.from + 1]?.spaced !== false;
     return readNote(
       parts,
-      { names, chatSites, note, time, offset, strange: strangeIn(parts), listing: isListing(tokens), sentences: 0, days: (span) => backDay(span, time) },
+      { names, chatSites, note, time, offset, strange: strangeIn(parts), listing: isListing(tokens), sentences: 0, signature: null, days: (span) => backDay(span, time) },
       spaced,
     );
   };

@@ -77,6 +77,8 @@ export class Spelling {
   #fixed(tokens: readonly Token[], i: number, token: Token): { tokens: readonly Token[]; taken: number } | null {
     const spoken = spokenMark(token.text, tokens[i + 1]?.text);
     if (spoken !== null) return { tokens: [{ ...token, text: spoken.mark, kind: 'mark', end: tokens[i + spoken.taken - 1]?.end ?? token.end }], taken: spoken.taken };
+    const figure = figureWord(token, tokens[i - 1], tokens[i + 1]);
+    if (figure !== null) return { tokens: [{ ...token, text: figure.text, kind: 'word', end: figure.taken === 2 ? (tokens[i + 1]?.end ?? token.end) : token.end }], taken: figure.taken };
     if (token.kind !== 'word' || token.text.length < 2) return this.#joined(tokens, i, token);
     if (this.#runOn(token.text, tokens[i + 1]?.text)) return { tokens: spread(token, [token.text.slice(0, -1), "'s"]), taken: 1 };
     if (this.#isWord(token.text)) return null;
@@ -119,7 +121,7 @@ export class Spelling {
       if (held !== text && (this.#table.words.has(held) || isEnglish(held))) return [held];
     }
     const short = shorthandFor(text);
-    if (short !== undefined) return [short];
+    if (short !== undefined) return short.endsWith("'s") ? [short.slice(0, -2), "'s"] : [short];
     const owner = this.#owned(text);
     if (owner !== null) return owner;
     const one = this.#nearest(text);
@@ -167,12 +169,26 @@ export class Spelling {
     if (text.length < 5) return [];
     for (let i = text.length - 2; i >= 2; i--) {
       const [head, tail] = [text.slice(0, i), text.slice(i)];
+      if (SHORT.has(head) && SHORT.has(tail)) return [head, tail];
       const strong = [head, tail].some((part) => (part.length > 3 || part === 'tip') && (this.#table.targets.get(part) ?? 0) >= 2);
       if (Math.min(head.length, tail.length) < 4 && !SHORT.has(head.length < tail.length ? head : tail)) continue;
       if (strong && this.#table.words.has(head) && this.#table.words.has(tail)) return [head, tail];
     }
     return [];
   }
+}
+
+const BEFORE_TO = new Set('ok okay fine good safe ready going gonna need want able moved gone went taken took sent back over way off got ready alright happy'.split(' '));
+
+/** "2day", "ok 2 use": a figure typed for its sound. */
+function figureWord(token: Token, before: Token | undefined, next: Token | undefined): { text: string; taken: number } | null {
+  if (token.text !== '2' || token.kind !== 'number') return null;
+  if (next?.kind === 'word' && !next.spaced) {
+    const whole = { day: 'today', moro: 'tomorrow', morrow: 'tomorrow', moz: 'tomorrow', nite: 'tonight' }[next.text];
+    return whole === undefined ? null : { text: whole, taken: 2 };
+  }
+  if (before?.kind !== 'word' || next?.kind !== 'word' || !BEFORE_TO.has(before.text)) return null;
+  return /^(min|mins|minutes|hours?|scans?|tips?|and|more|of|days?|pm|am)$/.test(next.text) ? null : { text: 'to', taken: 1 };
 }
 
 /** Punctuation that a phone wrote out when it was dictated. */

@@ -91,7 +91,7 @@ function bestAsk(
     const raw = weigh(clause);
     const evidence = { strength: raw.strength + result.bonus, cost: raw.cost };
     if (!holds(evidence) || !bearsOutside(clause, scope.strange - strangeIn(parts), scope.listing)) continue;
-    if (result.whole && (scope.strange > 0.5 || parts.length > 16 || scope.sentences > 2)) continue;
+    if (result.whole && (scope.strange - strangeIn(parts) > 0.5 || weigh(clause).cost > 1.2 || parts.length > 16 || scope.sentences > 2)) continue;
     const score = evidence.strength - 2 * evidence.cost;
     if (best === null || score > best.score + 1.5) best = { ask, result, clause, score };
   }

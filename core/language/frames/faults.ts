@@ -44,7 +44,7 @@ function dropped(c: Clause): Sign | null {
 function indicator(c: Clause): Sign | null {
   const strip = c.at('strip');
   if (strip < 0) return null;
-  const turn = c.at('turn') >= 0 ? c.at('turn') : c.at('pass');
+  const turn = [c.at('turn'), c.at('swap'), c.at('pass')].find((i) => i >= 0) ?? -1;
   if (turn >= 0 && isDenied(c, turn)) return { sort: 'indicator', at: strip, also: [turn], denies: true };
   const bad = c.at('fail') >= 0 ? c.at('fail') : c.word(/^(unchanged|blank|white|unturned)$/);
   if (bad >= 0) return { sort: 'indicator', at: strip, also: [bad, turn], denies: true };

@@ -43,7 +43,7 @@ export const held: Frame = {
     )
       return null;
     c.use(verb, direct);
-    c.useTags('hold', 'use', 'unit', 'neg', 'request');
+    c.useTags('hold', 'use', 'unit', 'neg', 'request', 'take', 'put', 'leave');
     const items = itemsOf(c, { autoclaves: true, loads: true, bare: true });
     if (items === null) return null;
     const base = result([made('held', itemSlots(items), { items: items.said })], verb, items.missing);

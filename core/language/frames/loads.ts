@@ -113,7 +113,7 @@ export const loadFinished: Frame = {
       return null;
     if (typeof load.said === 'string' && outcome === null && cycle === null) return null;
     c.use(...strip.used, ...dry.used, over);
-    c.useTags('run', 'come', 'go', 'finish', 'do', 'be', 'autoclave', 'turn', 'hold', 'get', 'have', 'temp');
+    c.useTags('run', 'come', 'go', 'finish', 'do', 'be', 'autoclave', 'turn', 'hold', 'get', 'have', 'temp', 'swap');
     const autoclave = autoclaveOf(c);
     const facts = load.entity.ids.map((id) =>
       made(
@@ -177,7 +177,7 @@ function stripOf(c: Clause): Found<'passed' | 'failed'> {
     const part = c.parts[i];
     if (part === undefined || part.entity !== undefined || hasTag(part, 'pouch')) break;
     if (hasTag(part, 'fail') || /^(unchanged|white|unturned|blank)$/.test(part.text)) value = 'failed';
-    else if (TURNED.test(part.text) || hasTag(part, 'turn') || hasTag(part, 'pass'))
+    else if (TURNED.test(part.text) || hasTag(part, 'turn') || hasTag(part, 'swap') || hasTag(part, 'pass'))
       value = isDenied(c, i) || hasTag(c.parts[noun - 1], 'neg') ? 'failed' : 'passed';
     else continue;
     used.push(i);

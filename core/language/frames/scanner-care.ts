@@ -100,11 +100,12 @@ export const scanStarted: Frame = {
     const begin = c.form('start', 'b');
     const doing = c.form('scan', 'g');
     if (c.has('finish', 'book', 'cancel') || c.exactly('scan', 'd') >= 0) return null;
-    if (start < 0 && doing < 0 && begin < 0) return null;
+    const again = start < 0 && doing < 0 && begin < 0 && c.has('samept') ? scan : -1;
+    if (start < 0 && doing < 0 && begin < 0 && again < 0) return null;
     if (start < 0 && doing >= 0 && c.parts[doing]?.text !== 'scanning') return null;
     c.use(scan, start, begin);
     c.useTags('scan', 'start', 'go', 'be', 'patient', 'do');
-    return scanFact(c, 'scan-started', start >= 0 ? start : doing >= 0 ? doing : begin);
+    return scanFact(c, 'scan-started', start >= 0 ? start : doing >= 0 ? doing : begin >= 0 ? begin : again);
   },
 };
 
@@ -182,6 +183,7 @@ export const wiped: Frame = {
 /** Scanner and base together are `all`; "the base of the scanner" and "the lens on blue" name the part alone. */
 function partsWiped(c: Clause, lens: number, base: number, named: boolean): ('all' | 'lens' | 'base')[] {
   if (lens < 0 && base < 0) return ['all'];
+  if (c.word(/^(only|just)$/) >= 0) return [...(lens >= 0 ? (['lens'] as const) : []), ...(base >= 0 ? (['base'] as const) : [])];
   const scannerAt = c.first('scanner')?.at ?? c.at('scanner');
   const first = Math.min(...[lens, base].filter((i) => i >= 0));
   const joined = c.parts

@@ -12,7 +12,7 @@ export const nouns: Readonly<Record<string, string>> = {
   lens: 'lens, lense, window, scanner window, glass, scanner glass, camera, optic, optics, camera window, scanner lens, front glass, lens window',
   mirror: 'mirror, tip mirror, mirror glass, mirrors',
   pouch:
-    'pouch, pack, packet, packaging, wrapper, sterile pouch, autoclave bag, autoclave pouch, pouch seal, wrapping, peel pouch, pouch paper, bag seal, pouch seam, steri bag, steri pouch, sterilisation pouch, sterilisation bag',
+    'pouch, pack, packet, packaging, wrapper, sterile pouch, autoclave bag, autoclave pouch, pouch seal, wrapping, little bag, wee bag, sterile bag, tip bag, peel pouch, pouch paper, bag seal, pouch seam, steri bag, steri pouch, sterilisation pouch, sterilisation bag',
   strip:
     'indicator, strip, indicator strip, chemical indicator, chem strip, integrator, indicator tape, colour change, test strip, ci, class 5, tst strip, chemical strip, steri tape, process indicator, indicator dot, color change, class 6, helix strip, indicator patch, stripe, tst, type 5, type 6, class five, emulating indicator',
   cable: 'cable, lead, cord, wire, usb, usb cable, usb lead, scanner cable, power cable, power lead, flex',
@@ -29,7 +29,7 @@ export const nouns: Readonly<Record<string, string>> = {
   control:
     'act, automatic control test, auto control test, act test, automatic control, auto control, control test, daily control test',
   leak: 'leak test, leak rate, leak rate test, leakage test, air leak test, air leakage test, vacuum leak test, vacuum test, vac test, vac leak test, leak check, air leak, leak, leakage rate, vacuum leak, air leakage, pressure leak test',
-  temp: 'temperature, temp, room temp, room temperature, thermometer, air temp, air temperature, ambient, temp reading, temperature reading, ambient temp, ambient temperature, reading, tmp, tempature, temprature, room thermometer, thermostat reading',
+  temp: 'temperature, temp, room temp, room temperature, thermometer, air temp, air temperature, ambient, temp reading, temperature reading, ambient temp, ambient temperature, reading, tmp, tempature, temprature, room thermometer, thermostat, thermostat reading',
   degree:
     'degree, deg, celsius, centigrade, degrees c, deg c, degs, degrees celsius, degrees centigrade, degc',
   fahrenheit: 'fahrenheit, degrees f, deg f, degrees fahrenheit, farenheit, degf',
@@ -37,9 +37,9 @@ export const nouns: Readonly<Record<string, string>> = {
   magnifier:
     'microscope, x3.5, mag, magnifier, magnification, magnifying glass, magnifying lamp, loupe, illuminated magnifier, mag lamp, mag light, loupes, maglight, mag lens, inspection lamp, magnifying light, magnifer, lit magnifier, maglamp, inspection light',
   inspection:
-    'inspection, visual inspection, visual check, check, mag check, visual, inspection check, magnifier check',
+    'inspection, visual inspection, visual check, mag check, visual, inspection check, magnifier check',
   debris:
-    'debris, residue, gunk, blood, saliva, muck, bits, dirt, gunge, crud, plaque, calculus, spot, stain, staining, impression material, composite, protein, soiling, bit of gunk, gunky bits, food, a bit left, smudges, visible debris, cement, adhesive, prophy paste, paste, dried blood, film, lipstick, goo, schmutz',
+    'debris, residue, gunk, blood, saliva, muck, dirt, gunge, crud, plaque, calculus, stain, staining, impression material, protein, soiling, bit of gunk, gunky bits, a bit left, smudges, visible debris, dried blood, goo, schmutz',
   shelf:
     'shelf, drawer, cupboard, storage, tray, box, rack, cabinet, sterile store, container, bench, worktop, counter, side, table, trolley, tub, tidy, bracket',
   patient: 'patient, pt, px, pat, pnt, pts',

@@ -44,7 +44,7 @@ function idAt(scan: Scan, from: number, words: boolean): IdSaid | null {
       known &&
       isNumber(scan, dash) &&
       (glued(scan, dash) || dash === at + 1) &&
-      !isMeasured(scan, dash + 1)
+      !isMeasured(scan, dash + 1, true)
     ) {
       return { letters: text, digits: textAt(scan, dash), to: dash + 1, words: false };
     }
@@ -63,7 +63,7 @@ function thousands(scan: Scan, at: number): boolean {
 /** "2x2s", "4mm": letters hang on it, so it is no id. */
 function gluedLetters(scan: Scan, at: number): boolean {
   const token = scan.tokens[at];
-  return token?.kind === 'word' && !token.spaced && token.text !== "'s" && !/^(n|and|on|is|in|to)$/.test(token.text);
+  return token?.kind === 'word' && !token.spaced && token.text !== "'s" && token.text !== 's' && !/^(n|and|on|is|in|to)$/.test(token.text);
 }
 
 const NOT_LETTERS = new Set(['at', 'by', 'in', 'on', 'to', 'of', 'no']);
@@ -90,7 +90,11 @@ export function tipList(scan: Scan, from: number, named: 'one' | 'several' | 'no
       break;
     found.push([...item.said]);
     to = item.to;
-    const joint = pastJoint(scan, to);
+    if (textAt(scan, to) === 'or' && isNumber(scan, to + 1) && !banned(scan, from)) {
+      const other = rangeAt(scan, to + 1, true);
+      if (other !== null) return { ...asList(scan, found.flat(), other.to), ids: [], choices: asList(scan, [...found.flat(), ...other.said], other.to).ids };
+    }
+    const joint = textAt(scan, to) === 'or' && banned(scan, from) ? to + 1 : pastJoint(scan, to);
     if (joint > to) at = joint;
     else if ((named === 'several' || (named === 'no' && knownNext(scan, to))) && (isNumber(scan, to) || item.said[0]?.words === true) && !isMeasured(scan, to + 1)) at = to;
     else break;
@@ -103,12 +107,29 @@ function knownNext(scan: Scan, at: number): boolean {
   return isNumber(scan, at) && scan.names.tips.find('', textAt(scan, at)).length > 0 && scan.tokens[at]?.spaced === true;
 }
 
+/** "Don't use 13 or 14" bans both. */
+function banned(scan: Scan, from: number): boolean {
+  for (let i = from - 1; i >= 0 && i >= from - 6; i--) if (/^(don't|dont|nobody|not|no|never|cannot|can't)$/.test(textAt(scan, i))) return true;
+  return false;
+}
+
 function pastJoint(scan: Scan, at: number): number {
   let to = at;
   while (JOINTS.has(textAt(scan, to)) && to < at + 3) to++;
   if (to === at) return at;
   const noun = endOfTag(scan, to, 'tip');
-  return noun > to ? noun : to;
+  if (noun < 0) return to;
+  // "Scan done with tip 3, tip 5 off": after a comma alone another "tip" goes on with the list only where more follow.
+  if (to === at + 1 && textAt(scan, at) === ',' && !listGoesOn(scan, noun)) return at;
+  return noun;
+}
+
+function listGoesOn(scan: Scan, at: number): boolean {
+  const next = wholeNumber(scan, at);
+  if (next === null) return false;
+  let to = next.to;
+  while (JOINTS.has(textAt(scan, to)) && to < next.to + 2) to++;
+  return to > next.to && (endOfTag(scan, to, 'tip') > 0 || wholeNumber(scan, to) !== null);
 }
 
 function rangeAt(scan: Scan, at: number, words: boolean): { said: IdSaid[]; to: number } | null {

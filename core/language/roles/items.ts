@@ -39,8 +39,8 @@ export function itemsOf(c: Clause, wanted: ItemsWanted = {}): ItemsSaid | null {
     found.push({ at, items: scanners.ids.map((id) => `scanner:${id}`) });
   }
   const tips =
-    c.entities('tips').some(({ entity }) => entity.named || wanted.bare) || c.at('tip') >= 0
-      ? tipsOf(c, { bare: wanted.bare ?? false, before: !hasScanner })
+    c.entities('tips').some(({ at, entity }) => entity.named || (wanted.bare && !hasScanner) || beside(c, at)) || c.at('tip') >= 0
+      ? tipsOf(c, { bare: true, before: !hasScanner, skip: (at) => !sureTips(c, at, (wanted.bare ?? false) && !hasScanner) })
       : null;
   if (tips !== null) {
     missing ??= tips.missing === undefined ? undefined : { ...tips.missing, slot: 'items', form: 'items' };
@@ -71,6 +71,16 @@ export function itemsOf(c: Clause, wanted: ItemsWanted = {}): ItemsSaid | null {
     said: found.map((one) => one.at),
     ...(missing === undefined ? {} : { missing }),
   };
+}
+
+/** "Red and 9 back at green": numbers joined to a scanner travel with it. */
+function beside(c: Clause, at: number): boolean {
+  return /^(and|&|\+|n|,|plus)$/.test(c.parts[at - 1]?.text ?? '') && c.parts[at - 2]?.entity?.is === 'scanner';
+}
+
+function sureTips(c: Clause, at: number, bare: boolean): boolean {
+  const entity = c.parts[at]?.entity;
+  return entity?.is === 'tips' && (entity.named || bare || beside(c, at) || c.at('tip') >= 0);
 }
 
 function addAutoclaves(c: Clause, found: { at: number; items: readonly string[] }[]): void {
