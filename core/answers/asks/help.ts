@@ -7,12 +7,15 @@ import { sitesOfAsk } from '../site-of-ask.ts';
 /** What the bot is for, in examples made of this practice's own names, and how to put a slip right. */
 export function answerHelp(view: AskView): Answer {
   const { practice } = view;
-  const { scanner, tip, load, scanners } = guidePlace(view, sitesOfAsk(practice, undefined, view.room));
+  const { scanner, tip, load, figures, scanners } = guidePlace(
+    view,
+    sitesOfAsk(practice, undefined, view.room),
+  );
   const here = sitesOfChatRoom(practice, view.room)[0] ?? practice.sites[0];
   const there = practice.sites.find(({ id }) => id !== (scanners[0]?.home ?? here?.id));
   const notes = [
     `“tip ${tip} on ${scanner}” · “used tip ${tip}, sent to autoclave”`,
-    `“load ${load} on with tip ${tip}” · “load ${load} passed, 134 for 3.5”`,
+    `“load ${load} on with tip ${tip}” · “load ${load} passed, ${figures}”`,
     `“calibrated ${scanner}” · “${scanner} wiped down”`,
     ...(there === undefined ? [] : [`“moved ${scanner} to ${there.name}”`]),
   ];

@@ -62,7 +62,7 @@ function traceLoad(said: string, view: AskView): Traced | null {
   const names = inWords(loads.map((load) => loadWords(view.practice, load)));
   const number = loadName(said).number;
   return {
-    what: `with tips of ${names} since it ended`,
+    what: `with tips of ${names} since ${loads.length === 1 ? 'it' : 'they'} ended`,
     name: `load-${number}`,
     scans: lookBack(
       view.state,

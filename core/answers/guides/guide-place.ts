@@ -1,8 +1,10 @@
-import { siteOf } from '../../practice/look-up.ts';
-import type { Scanner, ScannerNote, Site } from '../../practice/practice.ts';
+import { autoclavesOfSite, siteOf } from '../../practice/look-up.ts';
+import type { Practice, Scanner, ScannerNote, Site } from '../../practice/practice.ts';
 import { minutesToSettle } from '../../record/settling.ts';
+import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import type { View } from '../../rules/matter.ts';
 import { capital } from '../../rules/tips/tip-words.ts';
+import { LOAD_TABLES } from '../../science/load-tables.ts';
 
 /** Where a guide is asked for: its sites, and the scanners that it is about. */
 export interface GuidePlace {
@@ -14,6 +16,8 @@ export interface GuidePlace {
   readonly scanner: string;
   readonly tip: string;
   readonly load: string;
+  /** Temperature and minutes as they are typed for this practice's own cycle: "134 for 3.5". */
+  readonly figures: string;
 }
 
 export function guidePlace(view: View, siteIds: readonly string[]): GuidePlace {
@@ -30,7 +34,17 @@ export function guidePlace(view: View, siteIds: readonly string[]): GuidePlace {
     scanner: scanners[0] === undefined ? 'scanner' : shortName(scanners[0]),
     tip: tip?.id ?? '1',
     load: /^\d+$/.test(last) ? String(Number(last) + 1) : last,
+    figures: figuresOf(practice, sites),
   };
+}
+
+/** A validated cycle of these sites' autoclaves, else the first row of their table, else the commonest cycle. */
+function figuresOf(practice: Practice, sites: readonly Site[]): string {
+  const [own] = sites.flatMap(({ id }) => autoclavesOfSite(practice, id).flatMap(({ cycles }) => cycles));
+  if (own !== undefined) return `${own.celsius} for ${own.minutes}`;
+  const table = ruleValue(practice, 'loadTable', { site: sites[0]?.id });
+  const [row] = table === 'none' ? [] : LOAD_TABLES[table];
+  return row === undefined ? '134 for 3.5' : `${row.fromCelsius} for ${row.minutes}`;
 }
 
 /** What people type for a scanner: the first other name that the file gives, else its name. */

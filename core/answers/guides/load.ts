@@ -8,7 +8,7 @@ import type { GuidePlace } from './guide-place.ts';
 
 /** Common practice; the figures are the practice file's, or the published table that it works to. */
 export function loadGuide(place: GuidePlace): Omit<Guide, 'title'> {
-  const { tip, load } = place;
+  const { tip, load, figures } = place;
   return {
     when: null,
     steps: [
@@ -18,7 +18,7 @@ export function loadGuide(place: GuidePlace): Omit<Guide, 'title'> {
       `Tell me: “load ${load} on with tip ${tip}” and the others.`,
       `Run the cycle that your autoclave is validated for. ${figuresWords(place)}`,
       'Out: look at temperature, minutes and indicator; bags dry and whole. Let them cool before you touch them.',
-      `Tell me all of it: “load ${load} passed, 134 for 3.5, strip changed, dry”, or “load ${load} failed”.`,
+      `Tell me all of it: “load ${load} passed, ${figures}, strip changed, dry”, or “load ${load} failed”.`,
     ],
     otherwise: [
       'Failed, wet, torn, or an indicator unchanged? Not sterile: wash, bag and run them again. I list where they were used.',
