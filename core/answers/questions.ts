@@ -42,9 +42,9 @@ export function questionFor(gap: Gap, view: View): Wording | null {
 
 /** Tips and loads have numbers of their own: a typed one means the tip, so the places are shown as keys to tap. */
 function byOwnNumber(head: Line, choices: readonly Choice[]): Wording {
-  const points = choices.map(({ label }, n): Line => [`${keycap(n + 1)} ${label}`]);
+  const keys: Message = choices.map(({ label }, n) => ({ line: [`${keycap(n + 1)} ${label}`] }));
   const how = 'Tap, or type its own number.';
-  return { message: [{ line: head }, { points }, { line: [how] }], choices, shown: choices.length };
+  return { message: [{ line: head }, ...keys, { line: [how] }], choices, shown: choices.length };
 }
 
 /** The emoji of a digit: U+FE0F U+20E3 behind it. */
@@ -54,7 +54,7 @@ function keycap(digit: number): string {
 
 function yesOrNo(gap: Gap): Line {
   const no = gap.unclear.about === 'time' ? '; if not, type it again with its time.' : '.';
-  return [' ', { strong: 'yes' }, ' or ', { strong: 'no' }, no];
+  return [' Answer ', { strong: 'yes' }, ' or ', { strong: 'no' }, no];
 }
 
 /** How to say it so that it is understood, with this practice's own names. */
