@@ -1,10 +1,11 @@
 import { itemWords } from '../../answers/item-words.ts';
 import { lines } from '../../answers/message.ts';
+import { openIncidents } from '../../rules/incidents/open-incidents.ts';
 import { toIso } from '../../time/instant.ts';
 import { followUp } from '../after/follow-up.ts';
 import { apply } from '../apply.ts';
 import type { Target } from '../input.ts';
-import type { Session, Speaker } from '../session.ts';
+import { type Session, type Speaker, viewOf } from '../session.ts';
 
 /** Closes an incident or a look-back with what was done: the lead's, a deputy's or a manager's word, which is kept. */
 export function close(
@@ -14,7 +15,7 @@ export function close(
   target: Target | undefined,
 ): void {
   const { draft, timeline, posts, now } = session;
-  const open = [...timeline.state.incidents.values()].filter((incident) => incident.closed === null);
+  const open = openIncidents(viewOf(session)).map(({ incident }) => incident);
   const post = target !== undefined && 'post' in target ? posts.get(target.post) : null;
   const meant =
     post === null

@@ -8,6 +8,7 @@ import type { NoteLine } from '../note-log.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import type { Correction } from '../question.ts';
 import type { Session, Speaker } from '../session.ts';
+import { keepIncidents } from './keep-incidents.ts';
 import { guarded, loosened } from './loosens.ts';
 
 /**
@@ -42,6 +43,7 @@ export function correct(
   draft.setsAside.push(note.turn);
   draft.correction = why;
   draft.of = note.id;
+  keepIncidents(session, kept, note.turn);
   // What the note said before is gone; what it says now is followed up like a new one, in reply to the correction.
   const reply: Speaker = { ...author, note: speaker.note };
   if (entered.length > 0) followUp(session, reply, entered, []);

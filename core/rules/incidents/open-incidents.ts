@@ -24,6 +24,8 @@ export function openIncidents(view: View, site?: string): readonly OpenIncident[
   const open: OpenIncident[] = [];
   for (const incident of view.state.incidents.values()) {
     if (incident.closed !== null || incident.answered?.reached === false) continue;
+    // A correction took its ground away before anyone answered: there is nothing left to ask.
+    if (incident.answered === null && !isFound(view.state, incident.id)) continue;
     const where = siteOfIncident(view, incident);
     // One whose site is not known is everybody's, so that no brief misses it.
     if (site !== undefined && where !== null && where !== site) continue;
@@ -48,6 +50,10 @@ function lineOf(view: View, incident: IncidentState, site: string | null): Line 
 /** Ids of the tips that it is about. */
 export function tipsOf({ items }: IncidentState): readonly string[] {
   return items.filter((item) => item.startsWith('tip:')).map((item) => item.slice(4));
+}
+
+function isFound({ history }: State, id: string): boolean {
+  return history.findings.findLast(({ key }) => key === id) !== undefined;
 }
 
 /** What the record found when it opened; `undefined` where a correction took that away. */
