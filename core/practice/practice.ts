@@ -12,6 +12,8 @@ export interface Practice {
   readonly tips: readonly Tip[];
   readonly people: readonly Person[];
   readonly chat: readonly ChatRoom[];
+  /** Homeservers whose people may ask the program into a chat room, beside the people listed. */
+  readonly servers?: readonly string[];
   readonly rules: RuleOverrides;
 }
 

@@ -44,6 +44,7 @@ export function buildPractice(file: PracticeFile, rules: RuleOverrides): Practic
     }),
     people: file.people,
     chat: file.chat,
+    ...(file.servers.length === 0 ? {} : { servers: file.servers }),
     rules,
   };
 }

@@ -59,6 +59,7 @@ export const practiceFile = block({
   tips: listOf(tips),
   people: listOf(person),
   chat: listOf(chatRoom),
+  servers: texts('commas'),
   dates: choice(['day-first', 'month-first']),
   rules: z.unknown(),
 });

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { openKeyStore } from '../../../bot/chat/matrix/keys/key-store.ts';
@@ -74,14 +75,14 @@ test('different keys have different texts', () => {
   const key = fc.letrec((tie) => ({
     key: fc.oneof(
       fc.string(),
-      fc.double({ noNaN: true }),
+      fc.double({ noNaN: true }).map((n) => n + 0),
       fc.uint8Array(),
       fc.array(tie('key'), { maxLength: 3 }),
     ),
   })).key;
   fc.assert(
     fc.property(key, key, (a, b) => {
-      expect(keyText(a) === keyText(b)).toBe(globalThis.indexedDB.cmp(a, b) === 0);
+      expect(keyText(a) === keyText(b)).toBe(isDeepStrictEqual(a, b));
     }),
   );
 });

@@ -1,0 +1,97 @@
+import type { ISyncResponse, MatrixClient } from 'matrix-js-sdk/lib/matrix.js';
+import type { Heard } from '../../../keeper/heard.ts';
+import type { RoomHomes } from '../rooms/homes.ts';
+import { readGap } from './gap.ts';
+import { type RawEvent, readEvent } from './read-event.ts';
+import { fields, toHeard } from './to-heard.ts';
+
+/** What one sync brought. */
+export interface Brought {
+  readonly heard: readonly Heard[];
+  /** Events whose key is not there yet, as they came. */
+  readonly locked: readonly { readonly id: string; readonly room: string; readonly event: RawEvent }[];
+  /** Our own events come back: the event id for the transaction that sent it. */
+  readonly echoes: readonly { readonly transaction: string; readonly event: string }[];
+  /** Edits by their ids, so that taking one away brings back what stood before. */
+  readonly edits: readonly { readonly id: string; readonly original: string }[];
+}
+
+type Joined = ISyncResponse['rooms']['join'][string];
+
+/** Reads syncs into what the desk understands, every room in the homeserver's order. */
+export class Listener {
+  readonly #client: MatrixClient;
+  readonly #homes: RoomHomes;
+  readonly #me: string;
+
+  constructor(client: MatrixClient, homes: RoomHomes) {
+    this.#client = client;
+    this.#homes = homes;
+    this.#me = client.getSafeUserId();
+  }
+
+  /** `since` is the position before this sync; null at the first start, when all that comes is history. */
+  async read(sync: ISyncResponse, since: string | null): Promise<Brought> {
+    const brought = { heard: [] as Heard[], locked: [], echoes: [], edits: [] };
+    if (since === null) return brought;
+    for (const [room, joined] of Object.entries(sync.rooms?.join ?? {})) {
+      const home = this.#homes.homeOf(room);
+      if (home === null) continue;
+      for (const event of await this.#eventsOf(room, joined, since)) {
+        await this.#take(event, { room, home }, brought);
+      }
+    }
+    return brought;
+  }
+
+  /** Tries an event again whose key may have come: what it says, or `'locked'`. */
+  async retry(room: string, event: RawEvent): Promise<Heard | 'locked' | null> {
+    const home = this.#homes.homeOf(room);
+    if (home === null) return null;
+    const read = await readEvent(this.#client, event, { room, home, fresh: true });
+    if (read === 'locked' || read === null) return read;
+    return toHeard(read, this.#me);
+  }
+
+  /** The events of a room since the last sync; of a room just joined, what came after the joining. */
+  async #eventsOf(room: string, { timeline }: Joined, since: string): Promise<readonly RawEvent[]> {
+    const events: readonly RawEvent[] = (timeline?.events ?? []).map(fields);
+    const joined = events.findLastIndex((event) => this.#isOurJoin(event));
+    if (joined !== -1) return events.slice(joined + 1);
+    if (timeline?.limited !== true || typeof timeline.prev_batch !== 'string') return events;
+    return [...(await readGap(this.#client, room, since, timeline.prev_batch)), ...events];
+  }
+
+  #isOurJoin(event: RawEvent): boolean {
+    if (event.type !== 'm.room.member' || event.state_key !== this.#me) return false;
+    const before = fields(fields(event.unsigned).prev_content).membership;
+    return fields(event.content).membership === 'join' && before !== 'join';
+  }
+
+  async #take(
+    event: RawEvent,
+    at: { room: string; home: string },
+    brought: {
+      heard: Heard[];
+      locked: { id: string; room: string; event: RawEvent }[];
+      echoes: { transaction: string; event: string }[];
+      edits: { id: string; original: string }[];
+    },
+  ): Promise<void> {
+    if (event.sender === this.#me) {
+      const transaction = fields(event.unsigned).transaction_id;
+      if (typeof transaction === 'string')
+        brought.echoes.push({ transaction, event: String(event.event_id) });
+      return;
+    }
+    const read = await readEvent(this.#client, event, at);
+    if (read === 'locked') {
+      brought.locked.push({ id: String(event.event_id), room: at.room, event });
+      return;
+    }
+    const heard = read === null ? null : toHeard(read, this.#me);
+    if (heard === null) return;
+    if (heard.sort === 'edit') brought.edits.push({ id: heard.id, original: heard.edits });
+    brought.heard.push(heard);
+  }
+}
