@@ -1,6 +1,6 @@
 import { Desk } from '../../core/desk/desk.ts';
 import type { Turn } from '../../core/desk/turn.ts';
-import { toIso } from '../../core/time/instant.ts';
+import { fromIso, toIso } from '../../core/time/instant.ts';
 import type { Chat } from '../chat/chat.ts';
 import type { Store } from '../store/store.ts';
 import type { Heard } from './heard.ts';
@@ -71,7 +71,12 @@ export class Keeper {
   /** True when the note is dealt with; false when it is to be tried again. */
   #turn(heard: Heard, now: number): boolean {
     const { transport } = this.#store;
-    const input = toInput(heard, now, (id) => transport.keyOf(id));
+    const input = toInput(
+      heard,
+      now,
+      (id) => transport.keyOf(id),
+      (id) => instantOrNull(transport.heardAt(id)),
+    );
     try {
       const turn = this.#desk.take(input, now);
       if (turn !== null) this.#keep(turn, now);
@@ -108,4 +113,8 @@ export class Keeper {
 
 function toRow(effect: Turn['effects'][number]) {
   return { key: effect.key, room: effect.room, body: effect };
+}
+
+function instantOrNull(iso: string | null): number | null {
+  return iso === null ? null : fromIso(iso);
 }

@@ -5,7 +5,12 @@ import type { Heard } from './heard.ts';
  * What was heard, for the desk: our own posts by their keys, and no instant later than now
  * (a server's or a phone's clock may run ahead; what it says of the future is taken as now).
  */
-export function toInput(heard: Heard, now: number, keyOf: (eventId: string) => string | null): Input {
+export function toInput(
+  heard: Heard,
+  now: number,
+  keyOf: (eventId: string) => string | null,
+  heardAt: (eventId: string) => number | null,
+): Input {
   const at = Math.min(heard.at, now);
   const target = (eventId: string): Target => {
     const post = keyOf(eventId);
@@ -18,6 +23,10 @@ export function toInput(heard: Heard, now: number, keyOf: (eventId: string) => s
     }
     case 'reaction':
       return { ...heard, at, reacts: target(heard.reacts) };
+    case 'edit': {
+      const noteAt = heardAt(heard.edits);
+      return noteAt === null ? { ...heard, at } : { ...heard, at, noteAt: Math.min(noteAt, at) };
+    }
     default:
       return { ...heard, at };
   }

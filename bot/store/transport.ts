@@ -39,6 +39,8 @@ export interface Transport {
   sent(key: string, eventId: string | null): void;
   /** The chat's id of a post of ours, or null. */
   eventIdOf(key: string): string | null;
+  /** When an event was typed, as its chat said; null where it was never received. */
+  heardAt(eventId: string): string | null;
   /** Which of our own posts an event is, or null. */
   keyOf(eventId: string): string | null;
   /** Runs several calls as one transaction: all of them last, or none. */
@@ -76,6 +78,7 @@ export function transportOn(db: DatabaseSync): Transport {
   const unsentAll = db.prepare('SELECT key, room, body FROM outbox WHERE body IS NOT NULL ORDER BY seq');
   const sentOne = db.prepare('UPDATE outbox SET body = NULL, event = ? WHERE key = ?');
   const eventOf = get('SELECT event FROM outbox WHERE key = ?');
+  const heardOf = get('SELECT at FROM inbox WHERE id = ?');
   const keyOf = get('SELECT key FROM outbox WHERE event = ?');
 
   let depth = 0;
@@ -127,6 +130,7 @@ export function transportOn(db: DatabaseSync): Transport {
       unsentAll.all().map((row) => ({ key: str(row, 'key'), room: str(row, 'room'), body: bodyOf(row) })),
     sent: (key, eventId) => together(() => void sentOne.run(eventId, key)),
     eventIdOf: (key) => nullable(eventOf(key), 'event'),
+    heardAt: (eventId) => nullable(heardOf(eventId), 'at'),
     keyOf: (eventId) => nullable(keyOf(eventId), 'key'),
     together,
     endsAt: (n) => {

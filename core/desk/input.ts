@@ -18,6 +18,8 @@ export type Input =
       readonly from: string;
       readonly at: Instant;
       readonly edits: string;
+      /** When the note that it edits was typed, where the chat knows it. */
+      readonly noteAt?: Instant;
       readonly text: string;
     }
   | {

@@ -1,4 +1,5 @@
 import type { Why } from '../language/read.ts';
+import type { Fact } from '../reading/fact.ts';
 import type { Instant } from '../time/instant.ts';
 
 /** A note as the desk remembers it: enough to correct it, answer it and react to it. */
@@ -15,6 +16,12 @@ export interface NoteLine {
   readonly gone: boolean;
 }
 
+/** A note as it read from one event on: its own, or an edit's. */
+interface Version {
+  readonly event: string;
+  readonly facts: readonly Fact[];
+}
+
 /** Notes kept at hand; what is older is history, and the inbox still knows its event ids. */
 const KEPT = 20_000;
 /** Explanations hold words of notes: they are kept in memory only, for the latest notes. */
@@ -25,6 +32,10 @@ export class NoteLog {
   readonly #byId = new Map<string, NoteLine>();
   readonly #byTurn = new Map<number, string>();
   readonly #events = new Set<string>();
+  /** By the note's id, oldest first. */
+  readonly #versions = new Map<string, readonly Version[]>();
+  /** Id of the note by the id of an edit of it. */
+  readonly #edits = new Map<string, string>();
   readonly #why = new Map<string, readonly Why[]>();
 
   /** Whether an event was taken already. */
@@ -36,6 +47,31 @@ export class NoteLog {
     return this.#byId.get(id) ?? null;
   }
 
+  /** The note that an event is about: the note itself, or the one that an edit changed. */
+  noteOf(event: string): NoteLine | null {
+    return this.get(this.#edits.get(event) ?? event);
+  }
+
+  /** The note reads so since that event. */
+  reads(note: string, event: string, facts: readonly Fact[]): void {
+    if (event !== note) this.#edits.set(event, note);
+    this.#versions.set(note, [...(this.#versions.get(note) ?? []), { event, facts }]);
+  }
+
+  /** An edit was deleted: how the note reads without it, `null` where that changes nothing. */
+  without(event: string): readonly Fact[] | null {
+    const versions = this.#versions.get(this.#edits.get(event) ?? '') ?? [];
+    return versions.at(-1)?.event === event ? (versions.at(-2)?.facts ?? []) : null;
+  }
+
+  /** Forgets a deleted edit. */
+  dropEdit(event: string): void {
+    const note = this.#edits.get(event);
+    if (note === undefined) return;
+    const left = (this.#versions.get(note) ?? []).filter((version) => version.event !== event);
+    this.#versions.set(note, left);
+  }
+
   put(note: NoteLine): void {
     this.#byId.set(note.id, note);
     this.#byTurn.set(note.turn, note.id);
@@ -43,6 +79,8 @@ export class NoteLog {
     const [oldest] = this.#byId.values();
     if (oldest === undefined) return;
     this.#byId.delete(oldest.id);
+    for (const { event } of this.#versions.get(oldest.id) ?? []) this.#edits.delete(event);
+    this.#versions.delete(oldest.id);
     this.#byTurn.delete(oldest.turn);
   }
 

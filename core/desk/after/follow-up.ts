@@ -73,5 +73,7 @@ function acknowledge(
   const message = stands.length === 0 ? null : readBack(stands, viewOf(session), filledIn);
   if (message !== null) draft.post(speaker.room, { about: 'record', message, replyTo: speaker.note });
   // A warned note is kept as said, but a thumb under it would look like leave to go on; so it would where it was refused.
-  if (!warned && plain) draft.react(speaker.room, speaker.note, '👍');
+  if (warned || !plain || speaker.note === '') return;
+  // A note has its thumb already when it is edited.
+  draft.react(speaker.room, speaker.note, draft.correction === 'edited' ? '✏️' : '👍');
 }

@@ -1,4 +1,5 @@
-import { dueAgainMessage, type Settling, settledMessage } from '../../rules/compose.ts';
+import { composePost, dueAgainMessage, type Settling, settledMessage } from '../../rules/compose.ts';
+import type { Matter } from '../../rules/matter.ts';
 import { openMatters } from '../../rules/matters.ts';
 import { inWords } from '../../rules/tips/tip-words.ts';
 import type { About } from '../effect.ts';
@@ -26,7 +27,7 @@ const REMINDERS = new Set<About>([
  */
 export function strikeSettled(session: Session, by: string | null): void {
   const { draft, posts } = session;
-  const open = new Set(openMatters(viewOf(session)).map((matter) => matter.key));
+  const open = new Map(openMatters(viewOf(session)).map((matter) => [matter.key, matter]));
   const corrected = draft.correction !== null;
   for (const line of posts.open(null)) {
     if (!REMINDERS.has(line.post.about) || line.matters.some((key) => open.has(key))) continue;
@@ -39,16 +40,14 @@ export function strikeSettled(session: Session, by: string | null): void {
   strikeUntrue(session, by);
 }
 
-/** What a correction made due again is asked for as before: its posts stand once more. */
-function reopenDue(
-  { draft, posts, practice, now }: Session,
-  by: string | null,
-  open: ReadonlySet<string>,
-): void {
-  for (const line of posts.struck()) {
-    const { post, matters } = line;
-    if (!REMINDERS.has(post.about) || !matters.some((key) => open.has(key))) continue;
-    draft.edit(post.room, post.key, dueAgainMessage(post, { practice, by, at: now }));
+/** What a correction made due again is asked for as before: its posts stand once more, with what of them is open. */
+function reopenDue(session: Session, by: string | null, open: ReadonlyMap<string, Matter>): void {
+  const { draft, posts, practice, now } = session;
+  for (const { post, matters } of posts.struck()) {
+    const again = matters.flatMap((key) => open.get(key) ?? []);
+    if (!REMINDERS.has(post.about) || again.length === 0) continue;
+    const { message } = composePost(again, 'first', viewOf(session));
+    draft.edit(post.room, post.key, dueAgainMessage({ ...post, message }, { practice, by, at: now }));
     draft.reopened.push(post.key);
     posts.reopen(post.key);
   }

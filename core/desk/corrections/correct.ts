@@ -4,6 +4,7 @@ import type { Fact } from '../../reading/fact.ts';
 import { mayLoosen } from '../../rules/rights.ts';
 import { followUp } from '../after/follow-up.ts';
 import { speakFindings } from '../after/speak-findings.ts';
+import { strikeReplies } from '../after/strike-replies.ts';
 import type { NoteLine } from '../note-log.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import type { Correction } from '../question.ts';
@@ -46,7 +47,11 @@ export function correct(
   keepIncidents(session, kept, note.turn);
   // What the note said before is gone; what it says now is followed up like a new one, in reply to the correction.
   const reply: Speaker = { ...author, note: speaker.note };
-  if (entered.length > 0) followUp(session, reply, entered, []);
+  const said = new Set(kept.map(({ fact }) => JSON.stringify(fact)));
+  const same = entered.filter(({ what }) => said.has(JSON.stringify(what)));
+  if (same.length < Math.max(kept.length, entered.length)) strikeReplies(session, note, same, speaker.from);
+  const changed = entered.filter((entry) => !same.includes(entry));
+  if (changed.length > 0) followUp(session, reply, changed, []);
   else speakFindings(session, reply);
   return true;
 }

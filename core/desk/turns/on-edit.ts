@@ -1,15 +1,21 @@
+import { strikeReplies } from '../after/strike-replies.ts';
+import { closeQuestionsOf } from '../corrections/close-questions.ts';
 import { correct } from '../corrections/correct.ts';
 import type { Input } from '../input.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
 import { askGaps, fillGaps } from '../notes/raise-gaps.ts';
 import type { Session, Speaker } from '../session.ts';
-import { answerAsks } from './on-note.ts';
+import { answerAsks, onNote } from './on-note.ts';
 
 /** An edited note says what it now says, from the time of the note; only its author can edit it. */
-export function onEdit(session: Session, input: Extract<Input, { sort: 'edit' }>): void {
+export function onEdit(session: Session, input: EditInput): void {
   const { draft, notes } = session;
-  const note = notes.get(input.edits);
-  if (note === null || note.from !== input.from) return;
+  const note = notes.noteOf(input.edits);
+  if (note === null) {
+    takeAnew(session, input);
+    return;
+  }
+  if (note.from !== input.from) return;
   const asTyped = session.read(input.text, { at: note.noted, from: note.from, room: note.room });
   const { read, message } = guardPrivacy(session.practice, note.noted, input.text, asTyped);
   draft.reading = read.reading;
@@ -19,7 +25,7 @@ export function onEdit(session: Session, input: Extract<Input, { sort: 'edit' }>
   const meant = [...read.reading.facts, ...filled.map((one) => one.entry)];
   if (meant.length > 0 || session.timeline.ofTurn(note.turn).length > 0) {
     correct(session, speaker, note, meant, 'edited');
-  }
+  } else strikeReplies(session, note, [], input.from);
   askGaps(session, speaker, open);
   if (!note.asked) answerAsks(session, speaker, read);
   if (message !== null) {
@@ -27,11 +33,9 @@ export function onEdit(session: Session, input: Extract<Input, { sort: 'edit' }>
   }
 }
 
-/** What was asked about the note as it stood is no longer the question. */
-function closeQuestionsOf(session: Session, note: string): void {
-  for (const question of session.questions.all()) {
-    if (question.purpose.sort !== 'complete' || question.purpose.note !== note) continue;
-    session.draft.answered.push(question.key);
-    session.questions.close(question.key);
-  }
+/** What was talk before the edit left no line in the record: it is taken as the note that it now is, from its own time. */
+function takeAnew(session: Session, { edits, room, from, text, noteAt }: EditInput): void {
+  if (noteAt !== undefined) onNote(session, { sort: 'note', id: edits, room, from, at: noteAt, text });
 }
+
+type EditInput = Extract<Input, { sort: 'edit' }>;

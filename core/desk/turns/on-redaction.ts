@@ -1,21 +1,27 @@
 import { isSenior } from '../../rules/rights.ts';
+import { strikeReplies } from '../after/strike-replies.ts';
+import { closeQuestionsOf } from '../corrections/close-questions.ts';
 import { correct } from '../corrections/correct.ts';
 import type { Input } from '../input.ts';
 import type { Session, Speaker } from '../session.ts';
 
-/** A deleted note says nothing: its author's to delete, or the lead's, a deputy's or a manager's. */
+/**
+ * A deleted note says nothing, and with an edit deleted it says what it said before: its author's to delete, or the
+ * lead's, a deputy's or a manager's.
+ */
 export function onRedaction(session: Session, input: Extract<Input, { sort: 'redaction' }>): void {
-  const { notes, practice, timeline, questions, draft } = session;
-  const note = notes.get(input.redacts);
-  if (note === null) return;
+  const { notes, practice, timeline } = session;
+  const note = notes.noteOf(input.redacts);
+  if (note === null || note.gone) return;
   if (note.from !== input.from && !isSenior(practice, input.from)) return;
-  for (const question of questions.all()) {
-    if (question.purpose.sort !== 'complete' || question.purpose.note !== note.id) continue;
-    draft.answered.push(question.key);
-    questions.close(question.key);
-  }
-  if (timeline.ofTurn(note.turn).length === 0) return;
   // Nothing can be said under a note that is gone: what is said stands by itself.
   const speaker: Speaker = { from: input.from, room: note.room, noted: input.at, note: '' };
-  correct(session, speaker, note, [], 'removed');
+  if (note.id !== input.redacts) {
+    const facts = notes.without(input.redacts);
+    if (facts !== null) correct(session, { ...speaker, note: note.id }, note, facts, 'edited');
+    return;
+  }
+  closeQuestionsOf(session, note.id);
+  if (timeline.ofTurn(note.turn).length > 0) correct(session, speaker, note, [], 'removed');
+  else strikeReplies(session, note, [], input.from);
 }

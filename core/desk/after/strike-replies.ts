@@ -1,0 +1,35 @@
+import { settledMessage } from '../../rules/compose.ts';
+import { itemsOf } from '../draft.ts';
+import type { About } from '../effect.ts';
+import type { NoteLine } from '../note-log.ts';
+import type { Session } from '../session.ts';
+import type { TurnEntry } from '../turn.ts';
+
+/** What is said of a note because of what it tells: untrue once it tells that no longer. Answers were true when given. */
+const OF_THE_NOTE = new Set<About>([
+  'record',
+  'set-up',
+  'settle',
+  'load',
+  'calibration',
+  'fault',
+  'question',
+  'privacy',
+]);
+
+/** Strikes what was said in reply to a note that was corrected, but for what concerns only what it says as before. */
+export function strikeReplies(
+  { draft, posts, practice, now }: Session,
+  note: NoteLine,
+  same: readonly TurnEntry[],
+  by: string,
+): void {
+  const stands = new Set<string>(same.flatMap(({ what }) => itemsOf(what)));
+  for (const { post } of posts.repliesTo(note.id)) {
+    if (!OF_THE_NOTE.has(post.about)) continue;
+    if (post.items.length > 0 && post.items.every((item) => stands.has(item))) continue;
+    draft.edit(post.room, post.key, settledMessage(post, { practice, by, at: now, how: 'taken back' }));
+    draft.settled.push(post.key);
+    posts.settle(post.key);
+  }
+}

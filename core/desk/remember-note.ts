@@ -1,0 +1,45 @@
+import type { Fact } from '../reading/fact.ts';
+import { fact as factSchema } from '../reading/fact.ts';
+import { instantOf } from './apply.ts';
+import type { NoteLog } from './note-log.ts';
+import type { Cause, Turn } from './turn.ts';
+
+type Heard = Extract<Cause, { from: string }>;
+
+/** Folds what a turn tells of notes and their edits: which there are, and how they read since when. */
+export function rememberNote(notes: NoteLog, turn: Turn, number: number): void {
+  const { cause } = turn;
+  if (!('id' in cause)) return;
+  if (cause.sort !== 'note') notes.heard(cause.id);
+  if (cause.sort === 'note') {
+    put(notes, turn, cause, cause.id, number);
+    notes.reads(cause.id, cause.id, factsAt(turn, number));
+  }
+  if (cause.sort === 'edit') {
+    // What was talk before the edit: the record has nothing of it yet.
+    const first = (turn.entries ?? []).length + (turn.asked ?? []).length > 0;
+    if (notes.noteOf(cause.of) === null && first) put(notes, turn, cause, cause.of, number);
+    const note = notes.noteOf(cause.of);
+    if (note !== null) notes.reads(note.id, cause.id, factsAt(turn, note.turn));
+  }
+  if (cause.sort === 'redaction') notes.dropEdit(cause.of);
+}
+
+function put(
+  notes: NoteLog,
+  turn: Turn,
+  { room, from, noted: heard }: Heard,
+  id: string,
+  number: number,
+): void {
+  const asked = (turn.reading?.asks.length ?? 0) > 0;
+  const noted = instantOf(turn.entries?.find(({ place }) => place === number)?.noted ?? heard);
+  notes.put({ id, turn: number, room, from, noted, asked, gone: false });
+}
+
+function factsAt({ entries = [] }: Turn, place: number): readonly Fact[] {
+  return entries.flatMap((entry) => {
+    const fact = entry.place === place ? factSchema.safeParse(entry.what) : null;
+    return fact?.success === true ? [fact.data] : [];
+  });
+}
