@@ -135,7 +135,7 @@ export function costOf(part: Part): number {
   if (entity !== undefined) {
     switch (entity.is) {
       case 'tips':
-        return entity.named ? 2.5 : 1.2;
+        return entity.named || entity.ids.length > 0 ? 3.6 : 1;
       case 'scanner':
         return entity.named === 'bare' ? 1 : 1.6;
       case 'load':
@@ -156,6 +156,7 @@ export function costOf(part: Part): number {
   }
   let least = 1.1;
   for (const sense of part.senses) {
+    if (sense.tag === 'timeword') return 1.2;
     if (sense.sort === 'glue' || sense.sort === 'mood') return 0;
     if (sense.sort === 'other') return 2.6;
     if (sense.sort === 'verb') least = Math.min(least, LIGHT.has(sense.tag) ? 0.25 : 0.9);

@@ -175,7 +175,7 @@ const WORDLIKE = new Set(
 );
 
 function personAt(scan: Scan, at: number, match: Match): Part | null {
-  const person = match.senses.find((s) => s.tag === 'person');
+  const person = match.senses.find((s) => s.tag === 'person' && s.sort === 'name') ?? match.senses.find((s) => s.tag === 'person');
   if (person === undefined) return null;
   const known = person.sort === 'name';
   const text = textAt(scan, at);

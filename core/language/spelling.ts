@@ -1,3 +1,4 @@
+import { closeness } from './closeness.ts';
 import { isEnglish } from './lexicon/english-words.ts';
 import { shorthandFor } from './lexicon/words.ts';
 import type { Table } from './table.ts';
@@ -6,22 +7,17 @@ import type { Token } from './token.ts';
 /** Words that no rule should ever arrive at: each is too short, or as likely another word. */
 const NEVER = new Set(['tins', 'ours', 'pass the']);
 const SHORTEST = 3;
+/** Words of three letters that a neighbouring key may still be read as. */
+const PLAIN = new Set(['tip', 'off', 'put', 'use', 'and', 'the', 'for', 'was', 'has', 'not', 'bin', 'wet', 'now', 'all']);
 const LONGEST = 20;
 /** Notes repeat the same slips; a longer memory than this is no use. */
 const REMEMBERED = 4000;
 
-const KEYS = ['qwertyuiop', 'asdfghjkl', 'zxcvbnm'];
-const NEIGHBOURS = new Map<string, string>();
-for (const [row, keys] of KEYS.entries()) {
-  for (const [i, key] of [...keys].entries()) {
-    const near = [keys[i - 1], keys[i + 1]];
-    for (const other of [KEYS[row - 1], KEYS[row + 1]]) near.push(other?.[i - 1], other?.[i], other?.[i + 1]);
-    NEIGHBOURS.set(key, near.filter((k) => k !== undefined).join(''));
-  }
-}
-
 /** The short words that run together with others. */
 const SHORT = new Set('a in on it is at to the and not of tip tips has was for its i we my off no an be up lens used'.split(' '));
+
+/** Slips for "and" that are words too. */
+const BETWEEN = new Set(['ad', 'an', 'nd', 'amd', 'abd', 'sand', 'adn', 'ane', 'ans', 'end', 'ant', 'any', 'nad', 'ahd', 'znd', 'hand', 'band']);
 
 const RUN_ON = new Set(
   'at in on back been gone now not still ready clean calibrated wiped moved just over off failed passed cable lens base mirror cover calibration here down away fixed out dead broken misting fogging all being had'.split(' '),
@@ -79,9 +75,12 @@ export class Spelling {
     if (spoken !== null) return { tokens: [{ ...token, text: spoken.mark, kind: 'mark', end: tokens[i + spoken.taken - 1]?.end ?? token.end }], taken: spoken.taken };
     const figure = figureWord(token, tokens[i - 1], tokens[i + 1]);
     if (figure !== null) return { tokens: [{ ...token, text: figure.text, kind: 'word', end: figure.taken === 2 ? (tokens[i + 1]?.end ?? token.end) : token.end }], taken: figure.taken };
+    if (token.kind === 'word' && BETWEEN.has(token.text) && tokens[i - 1]?.kind === 'number' && tokens[i + 1]?.kind === 'number') return { tokens: [{ ...token, text: 'and' }], taken: 1 };
     if (token.kind !== 'word' || token.text.length < 2) return this.#joined(tokens, i, token);
     if (this.#runOn(token.text, tokens[i + 1]?.text)) return { tokens: spread(token, [token.text.slice(0, -1), "'s"]), taken: 1 };
     if (this.#isWord(token.text)) return null;
+    const placed = this.#placed(token.text, tokens[i + 1], tokens[i - 1]);
+    if (placed !== null) return { tokens: [{ ...token, text: placed }], taken: 1 };
     const joined = this.#joined(tokens, i, token);
     if (joined !== null) return joined;
     if (token.text.length < SHORTEST && shorthandFor(token.text) === undefined) return null;
@@ -120,12 +119,23 @@ export class Spelling {
     for (const held of [calm, text.replace(/([a-z])\1{2,}/g, '$1')]) {
       if (held !== text && (this.#table.words.has(held) || isEnglish(held))) return [held];
     }
+    if (/^[a-z]{2,}n'?t?'?t$/.test(text) && /n't$/.test(text)) return ['not'];
     const short = shorthandFor(text);
     if (short !== undefined) return short.endsWith("'s") ? [short.slice(0, -2), "'s"] : [short];
     const owner = this.#owned(text);
     if (owner !== null) return owner;
     const one = this.#nearest(text);
     return one !== null ? [one] : this.#split(text);
+  }
+
+  /** What stands before a number is rather "tip", "load" or a room than nothing; between two numbers it is "and". */
+  #placed(text: string, next: Token | undefined, before: Token | undefined): string | null {
+    if (next?.kind !== 'number' || text.length > 6) return null;
+    if (before?.kind === 'number' && text.length < 5 && closeness(text, 'and') >= 2) return 'and';
+    if (!next.spaced && text.length < 3) return null;
+    for (const noun of ['tip', 'tips', 'load']) if (closeness(text, noun) >= 2 && (text.length > 2 || noun === 'tip')) return noun;
+    for (const noun of this.#table.roomWords) if (noun.length > 1 && closeness(text, noun) >= 3) return noun;
+    return null;
   }
 
   /** "greens at north": a scanner's name with its 's run on. */
@@ -141,19 +151,30 @@ export class Spelling {
   }
 
   #nearest(text: string): string | null {
+    const least = text.length < 4 ? 4 : text.length < 6 ? 3 : 2;
     let best: string | null = null;
     let bestScore = 0;
-    let tie = false;
     for (const word of this.#candidates(text)) {
-      const score = closeness(text, word) * 10 + Math.min(this.#table.targets.get(word) ?? 0, 3);
-      if (closeness(text, word) === 0 || (text.length < 4 && closeness(text, word) < 4)) continue;
+      const near = closeness(text, word);
+      if (near < least && !(text.length === 3 && near === 3 && PLAIN.has(word))) continue;
+      const score = near + Math.min(this.#table.targets.get(word) ?? 0, 3) / 10;
       if (score > bestScore) {
         best = word;
         bestScore = score;
-        tie = false;
-      } else if (score === bestScore && word !== best) tie = true;
+      }
     }
-    return tie && text.length < 5 ? null : best;
+    return best !== null && this.#unsure(text, best, bestScore) ? null : best;
+  }
+
+  /** True where another word that means something else is as near, so that the slip could be either's. */
+  #unsure(text: string, best: string, score: number): boolean {
+    for (const word of this.#candidates(text)) {
+      const near = closeness(text, word) + Math.min(this.#table.targets.get(word) ?? 0, 3) / 10;
+      if (word === best || near < score - 1.05 || near < 2) continue;
+      if ((this.#table.targets.get(word) ?? 0) < 2 && near < score) continue;
+      if (!this.#table.sameSense(word, best)) return true;
+    }
+    return false;
   }
 
   #candidates(text: string): ReadonlySet<string> {
@@ -198,24 +219,6 @@ function spokenMark(text: string, next: string | undefined): { mark: string; tak
   if (text === 'exclamation' && (next === 'mark' || next === 'point')) return { mark: '!', taken: 2 };
   if (text === 'new' && (next === 'line' || next === 'paragraph')) return { mark: '\n', taken: 2 };
   return text === 'comma' ? { mark: ',', taken: 1 } : null;
-}
-
-/**
- * How near a slip is to a word: 4 letters changed about or one left out or doubled, 3 a neighbouring key, 2 another
- * letter too many or wrong, 0 more than one slip away.
- */
-function closeness(typed: string, word: string): number {
-  const gap = typed.length - word.length;
-  let from = 0;
-  while (from < typed.length && typed[from] === word[from]) from++;
-  let end = 0;
-  while (end < Math.min(typed.length, word.length) - from && typed[typed.length - 1 - end] === word[word.length - 1 - end]) end++;
-  const [a, b] = [typed.length - from - end, word.length - from - end];
-  if (gap === 0 && a === 2 && typed[from] === word[from + 1] && typed[from + 1] === word[from]) return 5;
-  if (gap === -1 && a === 0 && b === 1) return from === 0 ? 2 : 4;
-  if (gap === 1 && a === 1 && b === 0) return typed[from] === typed[from - 1] || typed[from] === typed[from + 1] ? 4 : 3;
-  if (gap === 0 && a === 1 && b === 1) return NEIGHBOURS.get(word[from] ?? '')?.includes(typed[from] ?? '?') === true ? 3 : from === 0 && word.length < 6 ? 0 : 2;
-  return 0;
 }
 
 function spread(token: Token, words: readonly string[]): Token[] {

@@ -1,3 +1,5 @@
+import { closeness } from './closeness.ts';
+import { isEnglish } from './lexicon/english-words.ts';
 import type { Form } from './lexicon/inflect.ts';
 
 export type Sort = 'verb' | 'noun' | 'other' | 'mood' | 'glue' | 'name' | 'person' | 'number';
@@ -32,6 +34,10 @@ export class Table {
   readonly words = new Set<string>();
   /** Words that a slip may be put right toward, with how much they matter: 3 verbs, nouns, names and moods, 1 glue. */
   readonly targets = new Map<string, number>();
+  /** First words of rooms that are numbered ("surg", "op"). */
+  readonly roomWords = new Set<string>();
+  /** Single words → the tags they have. */
+  readonly #tags = new Map<string, Set<string>>();
   /** Names of one word that may own ("greens" for "green's"). */
   readonly owners = new Set<string>();
 
@@ -51,6 +57,12 @@ export class Table {
     }
     if (node === this.#root) return;
     const [only, more] = tokens;
+    if (sense.tag === 'room' && only !== undefined && /^\d+$/.test(more ?? '')) this.roomWords.add(only);
+    if (only !== undefined) {
+      const tags = this.#tags.get(only) ?? new Set();
+      tags.add(sense.sort === 'glue' ? 'glue' : sense.tag);
+      this.#tags.set(only, tags);
+    }
     if (sense.sort === 'name' && only !== undefined && more === undefined && only.length > 2) this.owners.add(only);
     node.senses ??= [];
     const known = node.senses.some(
@@ -59,15 +71,42 @@ export class Table {
     if (!known) node.senses.push(sense);
   }
 
+  /** True where two words have a meaning in common. */
+  sameSense(a: string, b: string): boolean {
+    const other = this.#tags.get(b);
+    for (const tag of this.#tags.get(a) ?? []) if (other?.has(tag)) return true;
+    return false;
+  }
+
   /** The longest phrase that starts at `from`, `null` when none does. */
   longest(texts: readonly string[], from: number): Match | null {
-    let node: Node | undefined = this.#root;
+    let node: Node = this.#root;
     let found: Match | null = null;
     for (let at = from; at < texts.length; at++) {
-      node = node.next?.get(texts[at] ?? '');
-      if (node === undefined) break;
+      const text: string = texts[at] ?? '';
+      const step: Node | undefined = node.next?.get(text) ?? (at > from ? this.#slipped(node, text, at - from) : undefined);
+      if (step === undefined) break;
+      node = step;
       if (node.senses !== undefined) found = { senses: node.senses, to: at + 1 };
     }
     return found;
+  }
+
+  /** Inside a phrase that has begun, a word that is none may be a slip of the one that goes on with it. */
+  #slipped(node: Node, text: string, depth: number): Node | undefined {
+    if (node.next === undefined || text.length < 2 || this.words.has(text) || !/^[a-z']+$/.test(text)) return undefined;
+    const english = isEnglish(text);
+    if (english && depth < 2) return undefined;
+    let best: Node | undefined;
+    let score = english ? 3.5 : text.length < 4 ? 3 : 2;
+    for (const [word, step] of node.next) {
+      if (word.length < 2 || Math.abs(word.length - text.length) > 1) continue;
+      const near = closeness(text, word);
+      if (near > score || (near === score && best === undefined)) {
+        best = step;
+        score = near;
+      }
+    }
+    return best;
   }
 }

@@ -150,6 +150,7 @@ const how: Ask = {
       /why|how come|what's (causing|making)|what causes|what makes|how do (i|we|you) stop|stop .* (fogging|misting|steaming)|what can i do|what do (i|we) do|any (tips|ideas|advice)|what helps|prevent/.test(
         text,
       );
+    if (/to do with/.test(text)) return null;
     if (!asks && !fogs) return null;
     if (/how (long|often)/.test(text) && !c.has('heat', 'calibrate', 'load')) return null;
     if (/how long (ago|since|has|have|till|until|before)/.test(text)) return null;
@@ -491,7 +492,7 @@ const due: Ask = {
       /(what|anything|something|whats|what's|any|is there anything|is something|something|wots|owt|wats|which|who's|are there|list|show)( \w+)*? (due|outstanding|overdue|needs? doing|needs? done|to do|left to do|pending|on the list|still to do|still needs|need doing|to be done|need to do|due today|on today|left|have to do|remaining|not been done|hasn't been done|not done|open)|what (do|should|must) (we|i) (need to|have to|still)|what's (left|due|outstanding)|what needs|to-?do list|jobs (for|left|to do|due|today)|anything (for me )?to do|is .*calibration due|due (today|tomorrow|this)|when('s| is) .*(due|calibration)|due for calibration|need(s)? calibrating|what have (we|i) (got )?(to do|left|outstanding)|reminders|what am i (meant|supposed) to|calibrations? due|anything i need to do|anything need/.test(
         text,
       );
-    if (!asks && !(question && c.has('due') && !/when/.test(text))) return null;
+    if (!asks && !(question && /outstanding|overdue|pending|\bdue\b/.test(text) && !/when|to do with/.test(text))) return null;
     if (c.has('other') || /for (lunch|tea|dinner|breakfast)/.test(text)) return null;
     if (!question && !/^(what|whats|what's|anything|something|any|list|show|to|is|jobs)/.test(text)) return null;
     if (/what's (left|next|on)\b/.test(text) && !/scanner|tip|due|do|outstanding|today|clinic/.test(text))
@@ -707,6 +708,7 @@ const record: Ask = {
     const time = timeOf(c);
     if (time === null) return null;
     if (c.has('other') || c.entities('tips').length + c.entities('scanner').length > 0) return null;
+    if (c.parts[noun - 1]?.text === 'to' || c.exactly('break', 'bsdg') >= 0 || /\b(break|breaks|posted|unable)\b/.test(text)) return null;
     if (/(is|was|are|were) (in|on|done|kept|written|filled|up to date)/.test(text) && !question) return null;
     const site = siteOf(c);
     const days = resolveDays(
