@@ -1,12 +1,19 @@
+import Papa from 'papaparse';
 import type { AnswerFile } from './answer-view.ts';
 
 /**
- * Rows as CSV by RFC 4180: CRLF, fields quoted where they hold a quote, a comma, a semicolon or a line break, quotes doubled.
- * A field that a spreadsheet would take for a formula gets an apostrophe in front and is quoted (OWASP, "CSV Injection");
- * plain numbers keep theirs off.
+ * A field that a spreadsheet would take for a formula (OWASP, "CSV Injection": = + - @, tab, carriage return, line feed at its
+ * start) and that is no plain number: it gets an apostrophe in front.
  */
+const FORMULA = /^(?![+-]?\d+(?:\.\d+)?$)[=+\-@\t\r\n]/;
+
+/** Rows as CSV by RFC 4180, each line ended by CRLF. Fields with semicolons are quoted too: some spreadsheets split there. */
 export function toCsv(rows: readonly (readonly string[])[]): string {
-  return rows.map((row) => `${row.map(field).join(',')}\r\n`).join('');
+  const text = Papa.unparse(
+    rows.map((row) => [...row]),
+    { newline: '\r\n', escapeFormulae: FORMULA, quotes: (value: unknown) => /[;\t]/.test(String(value)) },
+  );
+  return `${text}\r\n`;
 }
 
 /** Rows under their heading as a file of that name, without its ending. */
@@ -17,10 +24,4 @@ export function csvFile(
 ): AnswerFile {
   const safe = name.replaceAll(/[^\w.-]+/g, '-');
   return { name: `${safe}.csv`, type: 'text/csv', content: toCsv([columns, ...rows]) };
-}
-
-function field(value: string): string {
-  const risky = /^[=+\-@\t\r\n]/.test(value) && !/^[+-]?\d+(?:\.\d+)?$/.test(value);
-  const safe = risky ? `'${value}` : value;
-  return risky || /[",;\t\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
