@@ -1,27 +1,33 @@
 import type { Block, Line, Message, Span } from '../../core/answers/message.ts';
+import { oneLine } from './clean.ts';
 
-/** A message as HTML, only with tags that the Matrix specification lists for `org.matrix.custom.html`. */
+/**
+ * A message as HTML for `formatted_body`, with tags that the Matrix specification lists for `org.matrix.custom.html` and no
+ * attributes. Whatever a person typed is escaped.
+ */
 export function toHtml(message: Message): string {
-  return joinLines(message.map(blockHtml));
+  const blocks = message.filter((block) => !isEmpty(block));
+  return blocks.map((block, index) => breakBefore(blocks[index - 1], block) + blockHtml(block)).join('');
+}
+
+/** An empty list would show as a gap. */
+function isEmpty(block: Block): boolean {
+  if ('line' in block) return block.line.length === 0;
+  return 'points' in block ? block.points.length === 0 : block.steps.length === 0;
+}
+
+/** Lists break the line by themselves; between two plain lines a break is needed. */
+function breakBefore(before: Block | undefined, block: Block): string {
+  return before !== undefined && 'line' in before && 'line' in block ? '<br>' : '';
 }
 
 function blockHtml(block: Block): string {
   if ('line' in block) return lineHtml(block.line);
-  if ('points' in block) return list('ul', block.points);
-  return list('ol', block.steps);
+  return 'points' in block ? list('ul', block.points) : list('ol', block.steps);
 }
 
 function list(tag: 'ul' | 'ol', lines: readonly Line[]): string {
   return `<${tag}>${lines.map((line) => `<li>${lineHtml(line)}</li>`).join('')}</${tag}>`;
-}
-
-/** Lists break the line by themselves; between two plain lines a break is needed. */
-function joinLines(parts: readonly string[]): string {
-  return parts.reduce((html, part, index) => {
-    if (index === 0) return part;
-    const breaks = part.startsWith('<ul>') || part.startsWith('<ol>') || /<\/[uo]l>$/.test(html);
-    return breaks ? html + part : `${html}<br>${part}`;
-  }, '');
 }
 
 function lineHtml(line: Line): string {
@@ -36,9 +42,10 @@ function spanHtml(span: Span): string {
 }
 
 function escapeHtml(text: string): string {
-  return text
+  return oneLine(text)
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;');
+    .replaceAll('"', '&quot;')
+    .replaceAll("'", '&#39;');
 }

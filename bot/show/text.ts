@@ -1,14 +1,15 @@
-import type { Line, Message, Span } from '../../core/answers/message.ts';
+import type { Block, Line, Message, Span } from '../../core/answers/message.ts';
+import { oneLine } from './clean.ts';
 
 /** A message as plain text: readable by itself, since not everyone's phone shows HTML. */
 export function toText(message: Message): string {
-  return message
-    .flatMap((block) => {
-      if ('line' in block) return [lineText(block.line)];
-      if ('points' in block) return block.points.map((line) => `• ${lineText(line)}`);
-      return block.steps.map((line, index) => `${index + 1}. ${lineText(line)}`);
-    })
-    .join('\n');
+  return message.flatMap(blockText).join('\n');
+}
+
+function blockText(block: Block): readonly string[] {
+  if ('line' in block) return block.line.length === 0 ? [] : [lineText(block.line)];
+  if ('points' in block) return block.points.map((line) => `• ${lineText(line)}`);
+  return block.steps.map((line, index) => `${index + 1}. ${lineText(line)}`);
 }
 
 function lineText(line: Line): string {
@@ -16,6 +17,6 @@ function lineText(line: Line): string {
 }
 
 function spanText(span: Span): string {
-  if (typeof span === 'string') return span;
-  return 'strong' in span ? span.strong : `~${span.struck}~`;
+  if (typeof span === 'string') return oneLine(span);
+  return 'strong' in span ? oneLine(span.strong) : `~${oneLine(span.struck)}~`;
 }
