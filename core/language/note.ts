@@ -3,6 +3,7 @@ import { readAct } from './acts/acts.ts';
 import { readAsks } from './asks/read-asks.ts';
 import { Clause, type Memory, type NoteScope } from './clause.ts';
 import { type Draft, draftsOf, isOutcomeOnly, sortOf } from './clauses.ts';
+import { strangeIn } from './evidence.ts';
 import { type Interpretation, interpret } from './interpret.ts';
 import { moodOf } from './mood.ts';
 import { Output } from './output.ts';
@@ -14,10 +15,20 @@ import { type Sentence, sentencesOf } from './segments.ts';
 import type { TimeSpan } from './times/time-span.ts';
 import { liesAhead, whenOf } from './when.ts';
 
+/** A reading and how well it explains the note. */
+export interface Scored {
+  readonly read: NoteRead;
+  readonly score: number;
+}
+
+function scored(out: Output, scope: NoteScope): Scored {
+  return { read: out.done(), score: out.score - 1.2 * Math.max(0, scope.strange - out.explained) };
+}
+
 type Shared = Omit<NoteScope, 'memory' | 'headTime'>;
 
 /** Reads a note that has been cut into parts: acts, asks, then clause by clause what happened. */
-export function readNote(allParts: readonly Part[], shared: Shared, spaced: (part: Part) => boolean): NoteRead {
+export function readNote(allParts: readonly Part[], shared: Shared, spaced: (part: Part) => boolean): Scored {
   const memory: Memory = {
     tips: null,
     scanners: [],
@@ -34,8 +45,8 @@ export function readNote(allParts: readonly Part[], shared: Shared, spaced: (par
   const sentences = sentencesOf(parts, spaced);
   scope.sentences = sentences.length;
   scope.signature = signed?.name ?? null;
-  if (!speaksOfUs(parts) && parts.length > 12) return out.done();
-  if (actsOf(parts, sentences, scope, out)) return out.done();
+  if (!speaksOfUs(parts) && parts.length > 12) return scored(out, scope);
+  if (actsOf(parts, sentences, scope, out)) return scored(out, scope);
   const statements: Sentence[] = [];
   for (const sentence of sentences) {
     const rest = sentence.quoted ? null : readAsks(sentence, scope, out);
@@ -43,7 +54,7 @@ export function readNote(allParts: readonly Part[], shared: Shared, spaced: (par
     statements.push(rest);
   }
   readStatements(statements, scope, out);
-  return out.done();
+  return scored(out, scope);
 }
 
 /** A long note with none of our things in it is nobody's business: nothing more needs to be tried. */
@@ -64,6 +75,7 @@ function actsOf(
   const inner = parts.filter((p) => !(p.mark && /^[.!]$/.test(p.text)) || p.senses.length > 0);
   const whole = readAct(new Clause(inner, scope));
   if (whole !== null) {
+    out.weighIn(4, 0, scope.strange);
     out.act(whole);
     return true;
   }
@@ -325,6 +337,7 @@ function emit(
   out: Output,
 ): number {
   const { clause, result } = found;
+  out.weighIn(found.evidence.strength, found.evidence.cost, strangeIn(clause.parts));
   const ahead = liesAhead(clause, result.verb);
   const verb = Math.max(result.verb, 0);
   let mood = moodOf(clause, verb, ahead);

@@ -20,6 +20,10 @@ export class Output {
   readonly #gaps: Gap[] = [];
   readonly #why: Why[] = [];
   readonly #faults = new Map<string, string>();
+  /** How well what was read explains the note: evidence for less what is left unexplained. */
+  score = 0;
+  /** Strange words inside what was read. */
+  explained = 0;
 
   constructor(scope: NoteScope) {
     this.#scope = scope;
@@ -50,6 +54,12 @@ export class Output {
         : { draft: { list: 'facts' as const, entry: { ...first.entry, when: toIso(this.#scope.time.at) } } };
     this.#gaps.push({ unclear: unclear as unknown as Unclear, ...draft, form: 'confirm' });
     this.#push('unclear', unclear, `doubt:${found.frame.name}`, {});
+  }
+
+  /** Counts what a clause explained. */
+  weighIn(strength: number, cost: number, strange: number): void {
+    this.score += strength - 2 * cost;
+    this.explained += strange;
   }
 
   clause(

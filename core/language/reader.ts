@@ -7,6 +7,7 @@ import type { Part } from './part.ts';
 import type { Token } from './token.ts';
 import { blockedTokens, partsOf } from './parts.ts';
 import type { MakeReader, NoteContext } from './read.ts';
+import { bySlips, type TokensRead } from './slips.ts';
 import { Spelling } from './spelling.ts';
 import { Table } from './table.ts';
 import { findTimes } from './times/find.ts';
@@ -21,34 +22,49 @@ export const makeReader: MakeReader = (practice, learned = []) => {
   const names = addNames(table, practice, learned);
   const spelling = new Spelling(table);
   return (note, context) => {
-    const typed = tokenize(note);
-    const tokens = spelling.correct(typed);
-    const texts = tokens.map((token) => token.text);
-    const scan: Scan = { note, tokens, texts, table, names, matches: [], anchored: [] };
     const time = timeContextOf(names, context);
-    const times = findTimes(tokens, time, blockedTokens(scan));
-    const parts = partsOf(scan, times);
     const chatSites = chatSitesOf(names, context);
-    const offset = (part: Part): readonly [number, number] => [
-      tokens[part.from]?.start ?? 0,
-      tokens[part.to - 1]?.end ?? note.length,
-    ];
-    const spaced = (part: Part) =>
-      tokens[part.from]?.spaced === true && tokens[part.from + 1]?.spaced !== false;
-    return readNote(
-      parts,
-      { names, chatSites, note, time, offset, strange: strangeIn(parts), listing: isListing(tokens), sentences: 0, signature: null, days: (span) => backDay(span, time) },
-      spaced,
-    );
+    const tokens = spelling.correct(tokenize(note));
+    const read = (words: readonly Token[]) => readTokens(words, { note, table, names, time, chatSites });
+    const first = read(tokens);
+    return first.strange > 0 || first.read.score <= 0 ? bySlips(tokens, first, spelling, read) : first.read.read;
   };
 };
+
+interface Around {
+  readonly note: string;
+  readonly table: Table;
+  readonly names: Names;
+  readonly time: TimeContext;
+  readonly chatSites: readonly string[];
+}
+
+function readTokens(tokens: readonly Token[], around: Around): TokensRead {
+  const { note, table, names, time, chatSites } = around;
+  const texts = tokens.map((token) => token.text);
+  const scan: Scan = { note, tokens, texts, table, names, matches: [], anchored: [] };
+  const times = findTimes(tokens, time, blockedTokens(scan));
+  const parts = partsOf(scan, times);
+  const offset = (part: Part): readonly [number, number] => [
+    tokens[part.from]?.start ?? 0,
+    tokens[part.to - 1]?.end ?? note.length,
+  ];
+  const spaced = (part: Part) => tokens[part.from]?.spaced === true && tokens[part.from + 1]?.spaced !== false;
+  const strange = strangeIn(parts);
+  const shared = { names, chatSites, note, time, offset, strange, listing: isListing(tokens), sentences: 0, signature: null, days: (span: TimeSpan) => backDay(span, time) };
+  return { read: readNote(parts, shared, spaced), strange, parts };
+}
 
 /** Marks that no one types to colleagues: two of them and it is code, a table or a link. */
 function isListing(tokens: readonly Token[]): boolean {
   let marks = 0;
-  for (const token of tokens) if (token.kind === 'mark' && /^[[\]{}<>=|\\_@~^$%]$/.test(token.text) && !(token.text === '@' && token.spaced)) marks++;
+  for (const token of tokens) {
+    if (token.kind === 'mark' && LISTING.has(token.text) && !(token.text === '@' && token.spaced)) marks++;
+  }
   return marks >= 2;
 }
+
+const LISTING = new Set([...'[]{}<>=|\\_@~^$%']);
 
 function backDay(span: TimeSpan, time: TimeContext): string | null {
   const stretch = resolveDays(span, time, 'back');

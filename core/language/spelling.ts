@@ -1,6 +1,6 @@
 import { closeness } from './closeness.ts';
 import { isEnglish } from './lexicon/english-words.ts';
-import { shorthandFor } from './lexicon/words.ts';
+import { numberWords, shorthandFor } from './lexicon/words.ts';
 import type { Table } from './table.ts';
 import type { Token } from './token.ts';
 
@@ -12,6 +12,9 @@ const PLAIN = new Set(['tip', 'off', 'put', 'use', 'and', 'the', 'for', 'was', '
 const LONGEST = 20;
 /** Notes repeat the same slips; a longer memory than this is no use. */
 const REMEMBERED = 4000;
+
+/** Short words that slips are tried for where nothing else explains a note. */
+const SHORTER = ['on', 'in', 'at', 'to', 'of', 'is', 'off', 'and', 'the', 'for', 'out', 'was', 'has', 'not', 'tip', 'tips', 'it', 'by', 'pm', 'am', 'one', 'two', 'six', 'ten', 'ago', 'use', 'cal', 'bin', 'now', 'all'];
 
 /** The short words that run together with others. */
 const SHORT = new Set('a in on it is at to the and not of tip tips has was for its i we my off no an be up lens used'.split(' '));
@@ -31,6 +34,8 @@ const RUN_ON = new Set(
  */
 export class Spelling {
   readonly #table: Table;
+  /** Number words, which only `alternatives` arrives at. */
+  readonly #numbers: readonly string[] = Object.keys(numberWords).filter((word) => word.length > 2);
   /** Every target less one letter → the targets. */
   readonly #less = new Map<string, string[]>();
   readonly #known = new Map<string, readonly string[]>();
@@ -68,6 +73,21 @@ export class Spelling {
       i += fixed.taken - 1;
     }
     return out ?? tokens;
+  }
+
+  /** Every word that a token left alone may be a slip for, the nearest first; none where it is certainly meant. */
+  alternatives(token: Token): readonly string[] {
+    const { text } = token;
+    if (token.kind !== 'word' || (this.#table.targets.get(text) ?? 0) > 1 || text.length > LONGEST) return [];
+    const english = this.#table.words.has(text) || isEnglish(text);
+    const found: { word: string; near: number }[] = [];
+    const words = [...this.#candidates(text), ...(text.length < 4 ? SHORTER : []), ...(english ? [] : this.#numbers)];
+    for (const word of words) {
+      const near = closeness(text, word);
+      if (near >= (english ? 3 : 2) && word !== text && !found.some((one) => one.word === word)) found.push({ word, near });
+    }
+    found.sort((a, b) => b.near - a.near);
+    return found.slice(0, 8).map((one) => one.word);
   }
 
   #fixed(tokens: readonly Token[], i: number, token: Token): { tokens: readonly Token[]; taken: number } | null {

@@ -26,6 +26,7 @@ export function readAsks(sentence: Sentence, scope: NoteScope, out: Output): Sen
     if (found !== null) start = 0;
   }
   if (found !== null) {
+    out.weighIn(found.strength, found.cost, strangeIn(found.clause.parts));
     out.ask(found.result.made, found.ask.name, found.clause, found.result.missing);
     return start === 0 ? null : { ...sentence, segments: segments.slice(0, from), question: false };
   }
@@ -76,13 +77,22 @@ function plainlyAsks(segments: readonly Segment[]): boolean {
   return !first.parts.some((p) => hasTag(p, 'lose'));
 }
 
+interface BestAsk {
+  readonly ask: Ask;
+  readonly result: AskResult;
+  readonly clause: Clause;
+  readonly score: number;
+  readonly strength: number;
+  readonly cost: number;
+}
+
 function bestAsk(
   parts: readonly Part[],
   question: boolean,
   scope: NoteScope,
-): { ask: Ask; result: AskResult; clause: Clause } | null {
+): BestAsk | null {
   if (parts.length === 0 || parts.length > LONGEST_CLAUSE) return null;
-  let best: { ask: Ask; result: AskResult; clause: Clause; score: number } | null = null;
+  let best: BestAsk | null = null;
   for (const ask of asks) {
     const clause = new Clause(parts, scope);
     const result = ask.read(clause, question);
@@ -93,7 +103,7 @@ function bestAsk(
     if (!holds(evidence) || !bearsOutside(clause, scope.strange - strangeIn(parts), scope.listing)) continue;
     if (result.whole && (scope.strange - strangeIn(parts) > 0.5 || weigh(clause).cost > 1.2 || parts.length > 16 || scope.sentences > 2)) continue;
     const score = evidence.strength - 2 * evidence.cost;
-    if (best === null || score > best.score + 1.5) best = { ask, result, clause, score };
+    if (best === null || score > best.score + 1.5) best = { ask, result, clause, score, strength: evidence.strength, cost: evidence.cost };
   }
   return best;
 }
