@@ -40,13 +40,25 @@ export function passTips(step: Step, load: LoadState, first: boolean): void {
     const takesPart = first && tip.openLoads.includes(load.key);
     end(step, load, tip, first);
     // Said to be in another load since: that one decides.
-    if (takesPart ? tip.load !== load.key : !isUntouched(tip, load)) continue;
+    if (takesPart ? tip.load !== load.key : !isUntouched(tip, load)) {
+      if (!first) forgetFailure(step, load, tip);
+      continue;
+    }
     if (load.wet) {
       addNeed(tip, 'load-wet', step.mark, load.key);
       setStage(tip, 'used', step.mark);
     } else becomeSterile(step, tip, 'load', load.key);
   }
   if (first && load.tips.length > 0) keepTurnaround(step, load, sent ?? load.started);
+}
+
+/** The failure was corrected: what was noted of the tip since stands, the failure does not; one only fitted is as it went on. */
+function forgetFailure(step: Step, load: LoadState, tip: TipState): void {
+  const failed = tip.needs.some((each) => each.why === 'load-failed' && each.load === load.key);
+  if (!failed || tip.load !== load.key) return;
+  tip.needs = tip.needs.filter((each) => each.why !== 'load-failed' || each.load !== load.key);
+  if (tip.stage === 'fitted' && tip.needs.length === 0 && !tip.usedSinceFitted && !load.wet)
+    tip.sterile = { mark: step.mark, how: 'load', load: load.key, bagged: false };
 }
 
 /** No published value: as it is until lead, deputy or manager release it. */

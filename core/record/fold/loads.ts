@@ -51,7 +51,7 @@ export const loadSteps = {
       found(step, { kind: 'load-ambiguous', items, number: name.number, loads });
       return;
     }
-    const load = meant[0] ?? newLoad(step, name.number, name.autoclave, false);
+    const load = meant[0] ?? newLoadHere(step, name.number, name.autoclave, false);
     if (load.tips.length === 0 && load.started === null && load.results.length === 0)
       found(step, { kind: 'load-without-tips', items: [`load:${said.load}`], load: load.key });
     takeResult(step, load.key, said);
@@ -69,9 +69,7 @@ function openLoad(
   autoclave: string | null,
   earlier: LoadState | undefined,
 ): LoadState {
-  const here = step.state.practice.autoclaves.length > 0 && autoclave === null ? autoclavesHere(step) : [];
-  const load = newLoad(step, number, here.length === 1 ? (here[0]?.id ?? null) : autoclave, true);
-  if (here.length > 1) unsaid(step, load.key);
+  const load = newLoadHere(step, number, autoclave, true);
   // The number has its result already: the counter has started again, or the number is a slip.
   if (earlier?.finished != null && step.mark.at - earlier.finished.at <= SAME_PASS)
     found(step, {
@@ -81,6 +79,14 @@ function openLoad(
       earlier: earlier.key,
     });
   useAutoclave(step, load);
+  return load;
+}
+
+/** In the only autoclave that the note can mean; where there are several and none was said, that is noticed. */
+function newLoadHere(step: Step, number: string, autoclave: string | null, started: boolean): LoadState {
+  const here = step.state.practice.autoclaves.length > 0 && autoclave === null ? autoclavesHere(step) : [];
+  const load = newLoad(step, number, here.length === 1 ? (here[0]?.id ?? null) : autoclave, started);
+  if (here.length > 1) unsaid(step, load.key);
   return load;
 }
 

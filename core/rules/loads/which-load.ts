@@ -1,8 +1,9 @@
 import { dayWords } from '../../answers/clock-words.ts';
-import { lines } from '../../answers/message.ts';
+import { lines, type Message } from '../../answers/message.ts';
 import type { LoadAmbiguous, LoadNumberAgain, LoadWithoutTips } from '../../record/finding.ts';
-import type { LoadState } from '../../record/state.ts';
+import { type LoadState, UNNAMED } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
+import { ruleValue } from '../defaults/rule-value.ts';
 import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
 import { capital, tipsInWords } from '../tips/tip-words.ts';
@@ -13,6 +14,8 @@ export function speakWithoutTips(finding: LoadWithoutTips, view: View): readonly
   const { practice, state } = view;
   const load = state.loads.get(finding.load);
   if (load === undefined) return [];
+  const counted = clearCycle(load, view);
+  if (counted !== null) return [{ about: 'load', items: finding.items, message: counted, mentions: [] }];
   const example = tipsInWords(practice.tips.slice(0, 3).map(({ id }) => id));
   const message = lines(
     [
@@ -22,6 +25,19 @@ export function speakWithoutTips(finding: LoadWithoutTips, view: View): readonly
     `Say when it went on: “load ${load.number} on at 9 with ${example}”.`,
   );
   return [{ about: 'question', items: finding.items, message, mentions: [] }];
+}
+
+/** After a repair an empty cycle is what is waited for: it is counted, not asked about. `null` where none is. */
+function clearCycle(load: LoadState, { practice, state }: View): Message | null {
+  const autoclave = state.autoclaves.get(load.autoclave ?? UNNAMED);
+  if (autoclave === undefined || autoclave.repaired === null || autoclave.clearCycles === 0) return null;
+  const least = ruleValue(practice, 'sporeClearCycles', { site: autoclave.site ?? undefined });
+  const isOver = autoclave.positivesInRow === 0;
+  if (load.status !== 'passed' || (isOver && autoclave.clearCycles > least)) return null;
+  const name = capital(loadWords(practice, load));
+  const of = `${name} is taken as an empty cycle: ${autoclave.clearCycles} of ${least} clear.`;
+  const after = isOver ? ` ${capital(autoclaveWords(practice, autoclave.id))} is back in service.` : '';
+  return lines([{ strong: of }, after], 'If tips were in it, say which.');
 }
 
 /** Several open loads of one number, no autoclave said: nothing changes until it is. */
