@@ -22,6 +22,7 @@ import { LateNotes } from './late-notes.ts';
 import { NoteLog } from './note-log.ts';
 import { PostLog } from './post-log.ts';
 import { QuestionLog } from './question-log.ts';
+import { rememberNote } from './remember-note.ts';
 import type { Session } from './session.ts';
 import type { Cause, Turn, Versions } from './turn.ts';
 import { onEdit } from './turns/on-edit.ts';
@@ -29,6 +30,7 @@ import { onNote } from './turns/on-note.ts';
 import { onReaction } from './turns/on-reaction.ts';
 import { onRedaction } from './turns/on-redaction.ts';
 import { onTick } from './turns/on-tick.ts';
+import { withAdded } from './with-added.ts';
 
 const MADE: Versions = { grammar: GRAMMAR_VERSION, rules: RULES_VERSION };
 
@@ -187,19 +189,13 @@ export class Desk {
       this.#posts.spoke(cause.from, instantOf(cause.noted));
       this.#late.fold(turn, at, instantOf(cause.noted));
     }
-    if (cause.sort === 'note') {
-      const { id, room, from } = cause;
-      const asked = (turn.reading?.asks.length ?? 0) > 0;
-      this.#notes.put({ id, turn: number, room, from, noted: instantOf(cause.noted), asked, gone: false });
-    } else if ('id' in cause) {
-      this.#notes.heard(cause.id);
-    }
+    rememberNote(this.#notes, turn, number);
     if (turn.of !== undefined && turn.setsAside !== undefined) {
       this.#notes.corrected(turn.of, turn.correction === 'removed' || turn.correction === 'undone');
     }
     this.#rememberSaid(turn, at);
     this.#late.toldIn(turn);
-    if (turn.entries?.some(({ what }) => what.kind === 'word') === true) this.#learn();
+    if (teaches(turn)) this.#learn();
   }
 
   #rememberSaid(turn: Turn, at: Instant): void {
@@ -232,15 +228,21 @@ export class Desk {
       const noted = instantOf(at);
       timeline.add([makeEntry({ what, turn: number, index: 0, noted, by: null, from: '', room: '' })]);
     }
-    this.#standing = { practice, file, learned, timeline, read: makeReader(practice, learned) };
+    const read = makeReader(withAdded(practice, timeline.state), learned);
+    this.#standing = { practice, file, learned, timeline, read };
   }
 
   #learn(): void {
     if (this.#standing === null) return;
     const { practice, timeline } = this.#standing;
     this.#standing.learned = [...timeline.state.words].map(([words, { means }]) => ({ words, means }));
-    this.#standing.read = makeReader(practice, this.#standing.learned);
+    this.#standing.read = makeReader(withAdded(practice, timeline.state), this.#standing.learned);
   }
+}
+
+/** A word explained, a tip that arrived, or something taken back: the reader is to know, or to know no longer. */
+function teaches({ entries = [], setsAside = [] }: Turn): boolean {
+  return setsAside.length > 0 || entries.some(({ what }) => what.kind === 'word' || what.kind === 'added');
 }
 
 function causeOf(input: Input): Cause {
