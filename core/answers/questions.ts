@@ -17,9 +17,12 @@ export interface Wording {
 /** More choices than this are not read on a phone: the person is asked to type the name. */
 const OFFERED = 9;
 
-/** What the bot asks where a note is unclear, with numbered choices; `null` where nothing sensible can be asked. */
-export function questionFor(gap: Gap, view: View): Wording | null {
-  const choices = candidatesFor(gap, view);
+/**
+ * What the bot asks where a note is unclear, with numbered choices; `null` where nothing sensible can be asked.
+ * `sites`: those of the chat room; what is there comes first.
+ */
+export function questionFor(gap: Gap, view: View, sites: readonly string[] = []): Wording | null {
+  const choices = candidatesFor(gap, view, sites);
   const head = headOf(gap, view);
   if (choices.length === 0 || gap.draft === undefined)
     return { message: [{ line: head }, { line: [again(gap, view)] }], choices: [], shown: 0 };

@@ -22,6 +22,17 @@ And 4 more, in the file.`,
     expect(answer.file?.content.split('\r\n')).toHaveLength(12);
   });
 
+  it('a scan whose note names the scanner alone is the tip’s too', () => {
+    const given = new Given(FERNGATE);
+    given.note('2026-11-24 08:00', { kind: 'fitted', tip: '4', scanner: 'A' });
+    given.note('2026-11-24 08:30', { kind: 'scan-finished', scanner: 'A' });
+    expect(textOf(given, { kind: 'history', item: 'tip:4' }, AT)).toBe(
+      `Tip 4: 2 notes, latest first. 0 cycles, 1 use.
+• 08:30 blue scanner scan finished (Rosa)
+• 08:00 tip 4 fitted to blue scanner (Rosa)`,
+    );
+  });
+
   it('a load whose number has come round again: only the one that is meant', () => {
     const given = new Given(FERNGATE);
     given.note('2026-10-01 08:00', { kind: 'load-started', load: '118', tips: ['1'] });

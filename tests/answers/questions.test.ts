@@ -5,11 +5,12 @@ import type { Gap } from '../../core/language/read.ts';
 import { Given } from '../rules/given.ts';
 import { FERNGATE } from '../rules/scanner/ferngate.ts';
 import { AT, aDay } from './a-day.ts';
+import { fortyTips } from './three-sites.ts';
 
 const WHEN = '2026-11-24T11:00:00Z';
 
-function asked(gap: Gap, given = aDay(), at = AT) {
-  const wording = questionFor(gap, given.view(at));
+function asked(gap: Gap, given = aDay(), sites: readonly string[] = []) {
+  const wording = questionFor(gap, given.view(AT), sites);
   if (wording === null) throw new Error('nothing is asked');
   return {
     text: toText(wording.message),
@@ -75,6 +76,18 @@ Tap, or type its own number.`);
     expect(text).toBe('Which tip was sent? There is no tip 44 in the practice file. Type its number: 1–12.');
     expect(values).toHaveLength(12);
     expect(shown).toBe(0);
+  });
+
+  it('what is here comes first: scanners in order, tips alone', () => {
+    const given = fortyTips();
+    expect(asked(gap('scanner', { kind: 'wiped', part: 'all' }), given, ['hill']).values).toEqual([
+      'C',
+      'A',
+      'B',
+    ]);
+    given.note('2026-11-24 10:00', { kind: 'used', tips: ['2', '31'] });
+    expect(asked(gap('tip', { kind: 'washed' }), given, ['hill']).values).toEqual(['31']);
+    expect(asked(gap('tip', { kind: 'washed' }), given, ['north']).values).toEqual(['2', '31']);
   });
 
   it('which tips are in a load', () => {

@@ -59,7 +59,7 @@ function counted(count: number, what: string): string {
 /** Every entry that speaks of an item, in the record's order: with a tip its loads, with a load what was said of it. */
 function entriesAbout(view: AskView, item: Item): Entry[] {
   const loads = loadsOf(item, view);
-  const marked = new Set(loads.flatMap(entriesOfLoad));
+  const marked = new Set([...loads.flatMap(entriesOfLoad), ...usesOf(item, view)]);
   const isLoad = item.startsWith('load:');
   return view.entries.filter((entry) => {
     if (!isForReaders(entry)) return false;
@@ -72,6 +72,12 @@ function loadsOf(item: Item, view: AskView): readonly LoadState[] {
   if (item.startsWith('load:')) return loadsAsked(id, view);
   if (!item.startsWith('tip:')) return [];
   return (view.state.history.tipLoads.get(id) ?? []).flatMap((key) => view.state.loads.get(key) ?? []);
+}
+
+/** Scans with a tip whose note names the scanner alone. */
+function usesOf(item: Item, { state }: AskView): readonly string[] {
+  if (!item.startsWith('tip:')) return [];
+  return (state.history.uses.get(idOf(item)) ?? []).map(({ mark }) => mark.entry);
 }
 
 /** Ids of the entries that a load rests on. Numbers come round again, so it is these that tell one load from another. */

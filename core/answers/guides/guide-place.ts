@@ -48,7 +48,7 @@ function figuresOf(practice: Practice, sites: readonly Site[]): string {
 }
 
 /** What people type for a scanner: the first other name that the file gives, else its name. */
-export function shortName({ name, also }: Scanner): string {
+function shortName({ name, also }: Scanner): string {
   return also[0] ?? name;
 }
 

@@ -5,8 +5,24 @@ import type { TipShown } from '../../record/state.ts';
 import type { View } from '../../rules/matter.ts';
 import { sterileStock } from '../../rules/tips/sterile-stock.ts';
 
-/** What may be answered to a gap: the reader's own choices, else what the practice and the record hold for it. */
-export function candidatesFor(gap: Gap, view: View): readonly Choice[] {
+/**
+ * What may be answered to a gap: the reader's own choices, else what the practice and the record hold for it. Scanners that
+ * are at these sites come first; of tips only those that are there, where there are any.
+ */
+export function candidatesFor(gap: Gap, view: View, sites: readonly string[]): readonly Choice[] {
+  const all = allCandidates(gap, view);
+  const { state } = view;
+  const isHere = ({ value }: Choice): boolean => {
+    const id = value.slice(value.indexOf(':') + 1);
+    const known = gap.unclear.about === 'scanner' ? state.scanners.get(id) : state.tips.get(id);
+    return known !== undefined && known.site !== null && sites.includes(known.site);
+  };
+  if (gap.unclear.about === 'scanner') return [...all.filter(isHere), ...all.filter((one) => !isHere(one))];
+  const here = gap.unclear.about === 'tip' ? all.filter(isHere) : [];
+  return here.length === 0 ? all : here;
+}
+
+function allCandidates(gap: Gap, view: View): readonly Choice[] {
   const { about, choices } = gap.unclear;
   if (choices !== undefined && choices.length > 0)
     return choices.map((value) => ({ label: labelOf(about, value, gap, view), value }));
