@@ -1,20 +1,34 @@
 import type { Practice } from '../practice/practice.ts';
 import { Checkpoints } from './checkpoints.ts';
+import { cleanCut } from './clean-cut.ts';
 import type { Entry } from './entry.ts';
 import { foldEntry } from './fold/fold.ts';
 import { indexOfPlace, inOrder, type Place } from './order.ts';
 import { startState } from './start-state.ts';
 import type { State } from './state.ts';
+import { type PackedState, packState, unpackState } from './state-json.ts';
 
 /** A snapshot cannot answer this: the record has to be folded again from its first entry. */
 export class NeedsWholeRecord extends Error {
   override name = 'NeedsWholeRecord';
 }
 
-/** A state with everything folded into it up to and with that place. */
+/** A state with everything folded into it up to and with that place; `null`: nothing yet. */
 export interface Base {
   readonly state: State;
-  readonly through: Place;
+  readonly through: Place | null;
+  /** The latest original turn of which anything is in it; everything of it and of those before is. */
+  readonly turns: number;
+}
+
+/** A timeline for a snapshot: a state, and what comes after it. */
+export interface SavedTimeline {
+  readonly state: PackedState;
+  readonly through: Place | null;
+  readonly turns: number;
+  readonly entries: readonly Entry[];
+  /** Decisions about entries that do not hold just now. */
+  readonly waiting: readonly Entry[];
 }
 
 /**
@@ -24,6 +38,7 @@ export interface Base {
 export class Timeline {
   /** Where a snapshot ends; `null`: every entry is here. */
   readonly #through: Place | null;
+  readonly #turns: number;
   /** In order: entries that hold. */
   readonly #entries: Entry[] = [];
   readonly #byId = new Map<string, Entry>();
@@ -43,32 +58,76 @@ export class Timeline {
   constructor(practice: Practice, base: Base | null = null) {
     this.#state = base?.state ?? startState(practice);
     this.#through = base?.through ?? null;
+    this.#turns = base?.turns ?? -1;
     this.#checkpoints = new Checkpoints(this.#state);
+  }
+
+  /** The timeline that `save` gave. */
+  static restore({ state, through, turns, entries, waiting }: SavedTimeline): Timeline {
+    const base = { state: unpackState(state), through, turns };
+    const timeline = new Timeline(base.state.file, base);
+    for (const entry of entries) timeline.#put(entry, timeline.#entries.length);
+    for (const entry of [...entries, ...waiting]) {
+      const about = aboutOf(entry);
+      if (about !== null) timeline.#about.set(about, [...(timeline.#about.get(about) ?? []), entry]);
+    }
+    return timeline;
+  }
+
+  /**
+   * This timeline for a snapshot: the state before its last `keep` entries (or a few more, so that no note is cut in two),
+   * and those. `cut`: the place to cut at instead, as an earlier call gave it in `through`.
+   */
+  save(keep: number, cut?: Place | null): SavedTimeline {
+    const wanted = cut === undefined ? this.#entries.length - keep : this.#indexAfter(cut);
+    const { index, turns } = cleanCut(this.#entries, wanted, this.#turns);
+    const entries = this.#entries.slice(index);
+    const last = this.#entries[index - 1];
+    const through =
+      last === undefined ? this.#through : { when: last.when, turn: last.turn, index: last.index };
+    const waiting = [...this.#about.values()].flat().filter((entry) => {
+      const about = Number.parseInt(aboutOf(entry) ?? '', 10);
+      return this.#byId.get(entry.id) !== entry && about > turns;
+    });
+    return { state: packState(this.#stateAfter(index)), through, turns, entries, waiting };
   }
 
   /** The state now. Take it anew after each change: going back makes another one. It is to be read, never written. */
   get state(): State {
-    for (const total = this.#entries.length; this.#folded < total; ) {
-      const entry = this.#entries[this.#folded];
-      if (entry === undefined) break;
-      foldEntry(this.#state, entry);
-      this.#folded += 1;
-      if (Checkpoints.wanted(this.#folded, total)) this.#checkpoints.keep(this.#folded, this.#state);
-    }
+    this.#foldTo(this.#entries.length);
     return this.#state;
   }
 
-  /** Entries that hold, in order. */
+  /** Entries that hold, in order. Throws NeedsWholeRecord where some are in the snapshot. */
   get entries(): readonly Entry[] {
+    if (this.#through !== null) throw new NeedsWholeRecord('entries from before the snapshot are asked for');
     return this.#entries;
   }
 
-  entry(id: string): Entry | undefined {
-    return this.#byId.get(id);
+  /** Entries that hold, the latest first. Throws NeedsWholeRecord where it comes to the snapshot. */
+  *newestFirst(): Generator<Entry> {
+    for (let index = this.#entries.length - 1; index >= 0; index -= 1) {
+      const entry = this.#entries[index];
+      if (entry !== undefined) yield entry;
+    }
+    if (this.#through !== null) throw new NeedsWholeRecord('entries from before the snapshot are asked for');
   }
 
-  /** Entries of that original turn that hold, by their place within it. */
+  /** How many entries are kept in memory. */
+  get size(): number {
+    return this.#entries.length;
+  }
+
+  /** The entry of that id, where it holds. Throws NeedsWholeRecord where it may be in the snapshot. */
+  entry(id: string): Entry | undefined {
+    const entry = this.#byId.get(id);
+    if (entry === undefined) this.#mustKnow(Number.parseInt(id, 10));
+    return entry;
+  }
+
+  /** Entries of that original turn that hold, by their place within it. Throws NeedsWholeRecord as `entry` does. */
   ofTurn(turn: number): readonly Entry[] {
+    this.#mustKnow(turn);
     const entries: Entry[] = [];
     for (let index = 0; index < (this.#byTurn.get(turn) ?? 0); index += 1) {
       const entry = this.#byId.get(`${turn}.${index}`);
@@ -99,8 +158,6 @@ export class Timeline {
    */
   setAside(turn: number): readonly Entry[] {
     const gone = this.ofTurn(turn);
-    if (this.#through !== null && turn <= this.#through.turn)
-      throw new NeedsWholeRecord(`turn ${turn} is part of the snapshot`);
     for (const entry of gone) {
       this.#remove(entry);
       const about = aboutOf(entry);
@@ -123,23 +180,57 @@ export class Timeline {
   #mustFollow(entry: Entry): void {
     if (this.#through !== null && inOrder(entry, this.#through) <= 0)
       throw new NeedsWholeRecord(`entry ${entry.id} belongs before the snapshot's end`);
+    // Whether what it is about still holds is not known here.
+    const about = aboutOf(entry);
+    if (about !== null && !this.#byId.has(about)) this.#mustKnow(Number.parseInt(about, 10));
   }
 
-  /** Decisions are made about entries that hold: one about something in the snapshot is taken to. */
+  #mustKnow(turn: number): void {
+    if (this.#through !== null && turn <= this.#turns)
+      throw new NeedsWholeRecord(`turn ${turn} is part of the snapshot`);
+  }
+
   #holds(id: string): boolean {
-    return this.#byId.has(id) || (this.#through !== null && Number.parseInt(id, 10) <= this.#through.turn);
+    return this.#byId.has(id);
+  }
+
+  #foldTo(end: number): void {
+    const total = this.#entries.length;
+    while (this.#folded < end) {
+      const entry = this.#entries[this.#folded];
+      if (entry === undefined) break;
+      foldEntry(this.#state, entry);
+      this.#folded += 1;
+      if (Checkpoints.wanted(this.#folded, total)) this.#checkpoints.keep(this.#folded, this.#state);
+    }
+  }
+
+  /** The state after so many of the entries here; the rest is folded again when it is asked for. */
+  #stateAfter(count: number): State {
+    this.#goBack(count);
+    this.#foldTo(count);
+    return this.#state;
+  }
+
+  #indexAfter(place: Place | null): number {
+    if (place === null) return 0;
+    return indexOfPlace(this.#entries, { ...place, index: place.index + 1 });
   }
 
   #insert(entry: Entry): void {
     if (this.#byId.has(entry.id)) return;
     const index = this.#indexOf(entry);
     this.#goBack(index);
+    this.#put(entry, index);
+    for (const waiting of this.#about.get(entry.id) ?? []) this.#insert(waiting);
+  }
+
+  #put(entry: Entry, index: number): void {
     if (index === this.#entries.length) this.#entries.push(entry);
     else this.#entries.splice(index, 0, entry);
     this.#byId.set(entry.id, entry);
     const taken = this.#byTurn.get(entry.turn) ?? 0;
     if (entry.index >= taken) this.#byTurn.set(entry.turn, entry.index + 1);
-    for (const waiting of this.#about.get(entry.id) ?? []) this.#insert(waiting);
   }
 
   #remove(entry: Entry): void {

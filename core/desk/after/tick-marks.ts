@@ -40,7 +40,7 @@ export function doneBy({ timeline, practice }: Session, { at, marks }: PostLine)
   const wanted = new Set(marks);
   const found: Entry[] = [];
   // A note typed late may speak of a time before the reminder.
-  for (const entry of timeline.entries.toReversed()) {
+  for (const entry of timeline.newestFirst()) {
     if (entry.when < at - DAY || wanted.size === 0) break;
     const hits = entry.noted < at - DAY ? [] : tickMarks(entry.fact).filter((mark) => wanted.delete(mark));
     if (hits.length > 0) found.push(entry);
