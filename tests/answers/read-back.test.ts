@@ -52,7 +52,10 @@ describe('a thumb is enough', () => {
 describe('read back', () => {
   const loud: readonly (readonly [Told | readonly Told[], string])[] = [
     [{ kind: 'fitted', tip: '4', scanner: 'A' }, 'Tip 4 on blue scanner.'],
-    [{ kind: 'released', items: ['tip:4', 'scanner:A'] }, 'Released: tip 4 and blue scanner.'],
+    [
+      { kind: 'released', items: ['tip:4', 'scanner:A'] },
+      'Released: tip 4 (not known, not sterile) and blue scanner.',
+    ],
     [{ kind: 'load-released', load: '118', tips: ['1', '2', '3'] }, 'Released: load 118, tips 1–3.'],
     [{ kind: 'retired', tips: ['6'], reason: 'cracked' }, 'Retired: tip 6.'],
     [{ kind: 'added', tips: ['13', '14'] }, 'New: tips 13, 14, not sterile until a load has passed.'],

@@ -1,5 +1,7 @@
 import type { FactOf } from '../../reading/fact.ts';
+import type { Item } from '../../reading/slots.ts';
 import type { Entry } from '../../record/entry.ts';
+import { loadMeant } from '../../record/load-key.ts';
 import { zoneOf } from '../../record/where.ts';
 import type { View } from '../../rules/matter.ts';
 import { celsiusWords } from '../../rules/scanner/time-words.ts';
@@ -7,7 +9,7 @@ import { placeWords } from '../../rules/tips/place-words.ts';
 import { inWords, scannerWords } from '../../rules/tips/tip-words.ts';
 import { type LocalDate, localDateOf } from '../../time/zone.ts';
 import { dateReadBack } from '../clock-words.ts';
-import { itemWords, tipsAsRanges } from '../item-words.ts';
+import { idOf, itemWords, tipsAsRanges } from '../item-words.ts';
 import { siteOfEntry } from '../record-rows.ts';
 
 /** Ids, readings and dates that are read back because a slip in them would matter; most kinds need none. */
@@ -18,7 +20,7 @@ export function riskyWords(entry: Entry, view: View): readonly string[] {
     case 'fitted':
       return [`tip ${fact.tip} on ${scannerWords(practice, fact.scanner)}`];
     case 'released':
-      return [`released: ${inWords(fact.items.map((item) => itemWords(practice, item)))}`];
+      return [`released: ${inWords(fact.items.map((item) => releasedWords(item, view)))}`];
     case 'load-released':
       return [`released: ${itemWords(practice, `load:${fact.load}`)}${tipsBehind(fact.tips)}`];
     case 'retired':
@@ -34,6 +36,24 @@ export function riskyWords(entry: Entry, view: View): readonly string[] {
       return dayWordsOf(entry, view);
   }
 }
+
+/** A release makes nothing sterile but a load's tips: what a tip is now stands behind it. */
+function releasedWords(item: Item, { practice, state }: View): string {
+  const words = itemWords(practice, item);
+  if (item.startsWith('tip:')) {
+    const now = state.tips.get(idOf(item))?.state ?? 'sterile';
+    return now === 'sterile' ? words : `${words} (${STATES[now] ?? now}, not sterile)`;
+  }
+  const load = item.startsWith('load:') ? loadMeant(state, idOf(item)) : undefined;
+  const sterile = load?.tips.filter((id) => state.tips.get(id)?.sterile?.load === load.key) ?? [];
+  return sterile.length === 0 ? words : `${words}, ${tipsAsRanges(sterile)} sterile`;
+}
+
+const STATES: Readonly<Record<string, string>> = {
+  'in-load': 'in its load',
+  fitted: 'on a scanner',
+  unknown: 'not known',
+};
 
 function tipsBehind(tips: readonly string[] | undefined): string {
   return tips === undefined ? '' : `, ${tipsAsRanges(tips)}`;
