@@ -1,6 +1,7 @@
 import type { DatabaseSync } from 'node:sqlite';
 import { deserialize, serialize } from 'node:v8';
-import { IDBFactory, IDBKeyRange } from 'fake-indexeddb';
+import * as inMemory from 'fake-indexeddb';
+import { IDBFactory } from 'fake-indexeddb';
 import { together } from '../matrix-db.ts';
 import { keyText } from './key-text.ts';
 import { rawStore, rawStores, unwatchRecords, watchRecords, watchTransactions } from './raw-store.ts';
@@ -75,7 +76,9 @@ export async function openKeyStore(db: DatabaseSync, failed: (error: unknown) =>
       }
     });
   });
-  Object.assign(globalThis, { indexedDB: factory, IDBKeyRange });
+  // The encryption asks of each object which class it has: all of them must be global.
+  const classes = Object.entries(inMemory).filter(([name]) => name.startsWith('IDB'));
+  Object.assign(globalThis, Object.fromEntries(classes), { indexedDB: factory });
   return () => {
     unwatch();
     unwatchRecords();

@@ -21,6 +21,7 @@ export interface TendingParts {
  */
 export class Rooms {
   readonly #parts: TendingParts;
+  readonly #told = new Set<string>();
   #looking = false;
 
   constructor(parts: TendingParts) {
@@ -32,13 +33,19 @@ export class Rooms {
     this.#looking = true;
     try {
       for (const room of this.#parts.client.getRooms()) {
-        await this.#lookAt(room).catch((error: unknown) => {
-          if (!(error instanceof RoomNotReady) && !(error instanceof Error)) throw error;
-        });
+        await this.#lookAt(room).catch((error: unknown) => this.#troubled(room, error));
       }
     } finally {
       this.#looking = false;
     }
+  }
+
+  /** Tried again at the next look; told once, since the next look is soon. */
+  #troubled(room: Room, error: unknown): void {
+    if (error instanceof RoomNotReady) return;
+    const line = `The room ${room.roomId} gives trouble: ${error instanceof Error ? error.message : String(error)}`;
+    if (!this.#told.has(line)) this.#parts.say(line);
+    this.#told.add(line);
   }
 
   async #lookAt(room: Room): Promise<void> {

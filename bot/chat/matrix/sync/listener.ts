@@ -1,6 +1,9 @@
+import { setTimeout as wait } from 'node:timers/promises';
 import type { ISyncResponse, MatrixClient } from 'matrix-js-sdk/lib/matrix.js';
 import type { Heard } from '../../../keeper/heard.ts';
+import { waitFor } from '../out/wait-for.ts';
 import type { RoomHomes } from '../rooms/homes.ts';
+import { editTakenBack } from './edit-taken-back.ts';
 import { readGap } from './gap.ts';
 import { type RawEvent, readEvent } from './read-event.ts';
 import { fields, toHeard } from './to-heard.ts';
@@ -23,8 +26,11 @@ export class Listener {
   readonly #client: MatrixClient;
   readonly #homes: RoomHomes;
   readonly #me: string;
+  readonly #editOf: (event: string) => string | null;
 
-  constructor(client: MatrixClient, homes: RoomHomes) {
+  /** `editOf`: the note that an event was an edit of, or null. */
+  constructor(client: MatrixClient, homes: RoomHomes, editOf: (event: string) => string | null) {
+    this.#editOf = editOf;
     this.#client = client;
     this.#homes = homes;
     this.#me = client.getSafeUserId();
@@ -42,6 +48,26 @@ export class Listener {
       }
     }
     return brought;
+  }
+
+  /** Deleting an edit is no deletion of the note: it says again what stood before. */
+  async #deletion(
+    redaction: Extract<Heard, { sort: 'redaction' }>,
+    at: { room: string; home: string },
+    fresh: readonly { id: string; original: string }[],
+  ): Promise<Heard> {
+    const original =
+      fresh.find(({ id }) => id === redaction.redacts)?.original ?? this.#editOf(redaction.redacts);
+    if (original === null) return redaction;
+    for (let tries = 0; ; tries++) {
+      try {
+        return (await editTakenBack(this.#client, this.#me, at, redaction, original)) ?? redaction;
+      } catch (error) {
+        const pause = waitFor(error, tries);
+        if (pause === null) return redaction;
+        await wait(pause);
+      }
+    }
   }
 
   /** Tries an event again whose key may have come: what it says, or `'locked'`. */
@@ -91,6 +117,10 @@ export class Listener {
     }
     const heard = read === null ? null : toHeard(read, this.#me);
     if (heard === null) return;
+    if (heard.sort === 'redaction') {
+      brought.heard.push(await this.#deletion(heard, at, brought.edits));
+      return;
+    }
     if (heard.sort === 'edit') brought.edits.push({ id: heard.id, original: heard.edits });
     brought.heard.push(heard);
   }

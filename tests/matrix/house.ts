@@ -1,0 +1,131 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type LocalServer, localServer, type ServerChoice } from '../../bot/chat/matrix/local/server.ts';
+import { PlainError } from '../../bot/plain-error.ts';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const PASSWORD = 'only on this machine';
+
+/** A homeserver with staff and the bot's account, and the bot as a process of its own. */
+export class House {
+  readonly server: LocalServer;
+  readonly folder: string;
+  readonly store: string;
+  bot: ChildProcess | null = null;
+  /** What the bot printed. */
+  printed = '';
+
+  private constructor(server: LocalServer, folder: string) {
+    this.server = server;
+    this.folder = folder;
+    this.store = join(folder, 'store');
+  }
+
+  static async open(choice: Partial<ServerChoice> = {}): Promise<House> {
+    const folder = mkdtempSync(join(tmpdir(), 'scanward-matrix-'));
+    const server = await localServer(
+      { name: 'example.org', folder: join(folder, 'server'), ...choice },
+      () => undefined,
+    );
+    for (const user of ['scanward', 'priya', 'dan', 'tom']) await server.account(user, PASSWORD);
+    return new House(server, folder);
+  }
+
+  get password(): string {
+    return PASSWORD;
+  }
+
+  /** The practice file, with chat rooms that exist. Open day and night, so that no test depends on the hour. */
+  practice(rooms: readonly string[], more = ''): string {
+    const path = join(this.folder, 'practice.yaml');
+    const week = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun']
+      .map((day) => `${day}: 00:00-23:59`)
+      .join(', ');
+    const sites = rooms.map(
+      (_, index) =>
+        `  - {id: site${index}, name: Site ${index}, rooms: [{id: s1, name: Surgery 1}], hours: {${week}}}`,
+    );
+    const chat = rooms.map((room, index) => `  - {room: "${room}", sites: [site${index}]}`);
+    writeFileSync(
+      path,
+      `practice: Ferngate Dental
+timezone: Europe/London
+sites:
+${sites.join('\n')}
+scanners:
+  - {id: A, name: blue scanner, also: [blue], home: site0}
+  - {id: B, name: green scanner, also: [green], home: site0}
+tips:
+  - {ids: 1-12, home: site0, cycles: 100}
+people:
+  - {name: Priya, id: "@priya:example.org", part: lead}
+  - {name: Dan, id: "@dan:example.org"}
+chat:
+${chat.join('\n')}
+${more}`,
+    );
+    return path;
+  }
+
+  /** Starts the bot; resolves when it listens. */
+  async startBot(practice: string, environment: Record<string, string> = {}): Promise<void> {
+    const bot = spawn(
+      process.execPath,
+      ['bot/entry.js', 'matrix', '--practice', practice, '--store', this.store],
+      {
+        cwd: ROOT,
+        env: {
+          ...process.env,
+          SCANWARD_HOMESERVER: this.server.url,
+          SCANWARD_USER: 'scanward',
+          SCANWARD_PASSWORD: PASSWORD,
+          ...environment,
+        },
+      },
+    );
+    this.bot = bot;
+    await new Promise<void>((resolve, reject) => {
+      const hear = (chunk: Buffer) => {
+        this.printed += chunk.toString('utf8');
+        if (this.printed.includes('is listening')) resolve();
+      };
+      this.printed = '';
+      bot.stdout.on('data', hear);
+      bot.stderr.on('data', hear);
+      bot.once('exit', (code) => reject(new Error(`the bot ended (${code}): ${this.printed}`)));
+    });
+  }
+
+  /** Ends the bot: `SIGKILL` as a power cut would. Gives its exit code. */
+  async endBot(signal: NodeJS.Signals): Promise<number | null> {
+    const { bot } = this;
+    this.bot = null;
+    if (bot === null || bot.exitCode !== null || bot.signalCode !== null) return bot?.exitCode ?? null;
+    const gone = new Promise<number | null>((resolve) => bot.once('exit', resolve));
+    bot.kill(signal);
+    return gone;
+  }
+
+  async close(): Promise<void> {
+    await this.endBot('SIGKILL');
+    await this.server.kill();
+    rmSync(this.folder, { recursive: true, force: true });
+  }
+}
+
+/**
+ * Whether a homeserver can be had on this machine. A person's machine without PyPI leaves these tests out and says so;
+ * where `CI` is set they must run, and the failure is the test's.
+ */
+export async function houseIfPossible(choice: Partial<ServerChoice> = {}): Promise<House | null> {
+  try {
+    return await House.open(choice);
+  } catch (error) {
+    if (!(error instanceof PlainError) || process.env.CI) throw error;
+    console.warn(`LEFT OUT, no homeserver on this machine: ${error.message}`);
+    return null;
+  }
+}

@@ -1,0 +1,152 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type House, houseIfPossible } from './house.ts';
+import { Person } from './person.ts';
+
+/** Polling of a real server on a busy machine. */
+const PATIENT = { timeout: 20_000, interval: 100 };
+
+const house = await houseIfPossible();
+
+describe.skipIf(house === null)('notes in real chat rooms', () => {
+  const { server, password } = house ?? ({} as House);
+  let priya: Person;
+  let dan: Person;
+  const rooms = { encrypted: '', plain: '' };
+
+  beforeAll(async () => {
+    if (house === null) return;
+    priya = await Person.signIn(server.url, 'priya', password);
+    dan = await Person.signIn(server.url, 'dan', password);
+    for (const [name, encrypted] of [
+      ['encrypted', true],
+      ['plain', false],
+    ] as const) {
+      rooms[name] = await priya.room(encrypted, ['@scanward:example.org', dan.id]);
+      await dan.client.joinRoom(rooms[name]);
+    }
+    const practice = house.practice([rooms.encrypted, rooms.plain]);
+    await house.startBot(practice);
+    for (const room of Object.values(rooms)) {
+      await priya.until(
+        () => priya.client.getRoom(room)?.getMember('@scanward:example.org')?.membership === 'join',
+        'the bot joins',
+      );
+    }
+  }, 120_000);
+
+  afterAll(async () => {
+    priya?.stop();
+    dan?.stop();
+    if (process.env.SHOW) console.log(house?.printed);
+    await house?.close();
+  });
+
+  test.each(['encrypted', 'plain'] as const)(
+    'a note gets its mark and a question its answer, %s',
+    async (kind) => {
+      const room = rooms[kind];
+      const note = await priya.say(room, 'wiped down blue');
+      await priya.until(() => priya.reactionsTo(note).includes('👍'), 'a mark');
+      const ask = await dan.say(room, "where's blue?");
+      const [answer] = await priya.until(
+        () => priya.repliesTo(ask).length > 0 && priya.repliesTo(ask),
+        'an answer',
+      );
+      expect(answer?.content.msgtype).toBe('m.notice');
+      expect(answer?.content['m.mentions']).toEqual({});
+      expect(String(answer?.content.body)).toMatch(/blue/i);
+      expect(answer?.encrypted).toBe(kind === 'encrypted');
+    },
+  );
+
+  /** Where the bot says the scanner is, asked in that room. */
+  const whereIs = async (room: string, scanner: string): Promise<string> => {
+    const ask = await priya.say(room, `where's ${scanner}?`);
+    await priya.until(() => priya.repliesTo(ask).length > 0, `where ${scanner} is`);
+    return String(priya.repliesTo(ask)[0]?.content.body);
+  };
+  const marked = async (note: string) => priya.until(() => priya.reactionsTo(note).includes('👍'), 'a mark');
+
+  test.each(['encrypted', 'plain'] as const)('edits and deletions correct the record, %s', async (kind) => {
+    const room = rooms[kind];
+    const note = await priya.say(room, 'moved green to Site 0');
+    await marked(note);
+    await priya.edit(room, note, 'moved green to Site 1');
+    await expect.poll(() => whereIs(room, 'green'), PATIENT).toContain('Site 1');
+    const second = await priya.edit(room, note, 'moved blue to Site 1');
+    await expect.poll(() => whereIs(room, 'green'), PATIENT).toContain('Site 0');
+    expect(await whereIs(room, 'blue')).toContain('Site 1');
+    // Deleting the newest edit brings the one before back (standards: Redactions of edited events).
+    await priya.client.redactEvent(room, second);
+    await expect.poll(() => whereIs(room, 'green'), PATIENT).toContain('Site 1');
+    await priya.client.redactEvent(room, note);
+    await expect.poll(() => whereIs(room, 'green'), PATIENT).toContain('Site 0');
+  });
+
+  test("an edit of somebody else's note is ignored", async () => {
+    const room = rooms.encrypted;
+    const note = await priya.say(room, 'moved green to Site 1');
+    await marked(note);
+    await dan.edit(room, note, 'moved green to Site 0');
+    // Dan's next note is answered, so the forged edit was read before it.
+    const after = await dan.say(room, 'wiped down blue');
+    await marked(after);
+    expect(await whereIs(room, 'green')).toContain('Site 1');
+  });
+
+  test('machines, quotes and pictures without words are not read; captions are', async () => {
+    const room = rooms.plain;
+    const notice = await dan.say(room, 'moved green to Site 0', { msgtype: 'm.notice' });
+    const quoted = await dan.say(room, '> <@priya:example.org> moved green to Site 0\n\nwiped down blue');
+    await marked(quoted);
+    expect(priya.reactionsTo(notice)).toEqual([]);
+    expect(await whereIs(room, 'green')).toContain('Site 1');
+    const picture = { msgtype: 'm.image', url: 'mxc://example.org/none', filename: 'IMG_1.jpg' };
+    const caption = await dan.say(room, 'moved green to Site 0', picture);
+    await marked(caption);
+    expect(await whereIs(room, 'green')).toContain('Site 0');
+  });
+
+  test.each(['encrypted', 'plain'] as const)(
+    'a question offers its choices as reactions to tap, %s',
+    async (kind) => {
+      const room = rooms[kind];
+      const note = await priya.say(room, 'wiped down the scanner');
+      await priya.until(() => priya.repliesTo(note).length > 0, 'a question');
+      const question = priya.repliesTo(note)[0]?.id ?? '';
+      await priya.until(() => priya.reactionsTo(question).length === 2, 'two buttons');
+      expect(priya.reactionsTo(question).map((key) => key.replaceAll('\ufe0f', ''))).toEqual([
+        '1\u20e3',
+        '2\u20e3',
+      ]);
+      await priya.react(room, question, '2\ufe0f\u20e3');
+      await priya.until(
+        () =>
+          priya.seen.some(
+            ({ content }) =>
+              /green/i.test(String(content.body)) &&
+              priya.editsOf(question).length + priya.reactionsTo(note).length > 0,
+          ),
+        'the choice is taken',
+      );
+    },
+  );
+
+  test('a typed number in reply does the same', async () => {
+    const note = await priya.say(rooms.plain, 'wiped down the scanner');
+    await priya.until(() => priya.repliesTo(note).length > 0, 'a question');
+    const typed = await priya.reply(rooms.plain, priya.repliesTo(note)[0]?.id ?? '', '1');
+    await priya.until(() => priya.reactionsTo(note).length + priya.reactionsTo(typed).length > 0, 'a mark');
+  });
+
+  test('nothing of the encrypted room went out in clear but reactions', () => {
+    const inClear = priya.seen.filter(({ room, encrypted }) => room === rooms.encrypted && !encrypted);
+    expect(
+      new Set(
+        inClear
+          .map(({ type }) => type)
+          .filter((type) => type.startsWith('m.reaction') || type === 'm.room.message'),
+      ),
+    ).toEqual(new Set(['m.reaction']));
+  });
+});

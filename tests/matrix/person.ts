@@ -1,0 +1,166 @@
+import {
+  ClientEvent,
+  EventType,
+  MatrixClient,
+  type MatrixEvent,
+  MemoryStore,
+  MsgType,
+  Preset,
+  RelationType,
+  RoomEvent,
+  SyncState,
+} from 'matrix-js-sdk/lib/matrix.js';
+import { vi } from 'vitest';
+import { silenceSdk, silent } from '../../bot/chat/matrix/silent-logger.ts';
+
+type Content = Readonly<Record<string, unknown>>;
+
+/** A message of the bot's as a phone shows it. */
+export interface Seen {
+  readonly id: string;
+  readonly type: string;
+  readonly content: Content;
+  readonly encrypted: boolean;
+  readonly room: string;
+}
+
+/** A member of staff with a phone: signs in, types, reads. The keys are in memory; each test run is a new phone. */
+export class Person {
+  readonly client: MatrixClient;
+  readonly seen: Seen[] = [];
+
+  private constructor(client: MatrixClient) {
+    this.client = client;
+  }
+
+  static async signIn(url: string, user: string, password: string): Promise<Person> {
+    silenceSdk();
+    const login = await fetch(`${url}/_matrix/client/v3/login`, {
+      method: 'POST',
+      body: JSON.stringify({
+        type: 'm.login.password',
+        identifier: { type: 'm.id.user', user },
+        password,
+      }),
+    });
+    const { user_id, access_token, device_id }: Record<string, string> = JSON.parse(await login.text());
+    const client = new MatrixClient({
+      baseUrl: url,
+      userId: user_id ?? '',
+      accessToken: access_token ?? '',
+      deviceId: device_id ?? '',
+      store: new MemoryStore(),
+      logger: silent,
+      disableVoip: true,
+    });
+    await client.initRustCrypto({ useIndexedDB: false });
+    const person = new Person(client);
+    client.on(RoomEvent.Timeline, (event) => void person.#see(event));
+    const ready = new Promise<void>((resolve) => {
+      client.on(ClientEvent.Sync, (state) => {
+        if (state === SyncState.Prepared || state === SyncState.Syncing) resolve();
+      });
+    });
+    await client.startClient({ initialSyncLimit: 100 });
+    await ready;
+    return person;
+  }
+
+  get id(): string {
+    return this.client.getSafeUserId();
+  }
+
+  /** A chat room of this person's, with whom it is shared. */
+  async room(encrypted: boolean, invite: readonly string[]): Promise<string> {
+    const { room_id } = await this.client.createRoom({
+      preset: Preset.PrivateChat,
+      invite: [...invite],
+      initial_state: encrypted
+        ? [{ type: EventType.RoomEncryption, state_key: '', content: { algorithm: 'm.megolm.v1.aes-sha2' } }]
+        : [],
+    });
+    return room_id;
+  }
+
+  async say(room: string, text: string, more: Content = {}): Promise<string> {
+    const content = { msgtype: MsgType.Text, body: text, ...more };
+    const { event_id } = await this.client.sendMessage(room, JSON.parse(JSON.stringify(content)));
+    return event_id;
+  }
+
+  async edit(room: string, note: string, text: string): Promise<string> {
+    return this.say(room, `* ${text}`, {
+      'm.new_content': { msgtype: MsgType.Text, body: text },
+      'm.relates_to': { rel_type: RelationType.Replace, event_id: note },
+    });
+  }
+
+  async reply(room: string, to: string, text: string): Promise<string> {
+    return this.say(room, text, { 'm.relates_to': { 'm.in_reply_to': { event_id: to } } });
+  }
+
+  async react(room: string, to: string, key: string): Promise<void> {
+    await this.client.sendEvent(room, EventType.Reaction, {
+      'm.relates_to': { rel_type: RelationType.Annotation, event_id: to, key },
+    });
+  }
+
+  /** The bot's reactions to an event. */
+  reactionsTo(event: string): readonly string[] {
+    return this.seen.flatMap(({ type, content }) => {
+      const relation = relationOf(content);
+      return type === 'm.reaction' && relation.event_id === event ? [String(relation.key)] : [];
+    });
+  }
+
+  /** The bot's replies to an event. */
+  repliesTo(event: string): readonly Seen[] {
+    return this.seen.filter(({ content }) => {
+      const inReply = relationOf(content)['m.in_reply_to'];
+      return (
+        typeof inReply === 'object' && inReply !== null && 'event_id' in inReply && inReply.event_id === event
+      );
+    });
+  }
+
+  /** The bot's edits of one of its posts, newest last. */
+  editsOf(event: string): readonly Seen[] {
+    return this.seen.filter(({ content }) => {
+      const { rel_type, event_id } = relationOf(content);
+      return rel_type === 'm.replace' && event_id === event;
+    });
+  }
+
+  /** Waits until there is something to see; on a busy machine the patience is long, it is no measurement. */
+  async until<T>(look: () => T | undefined | null | false, what: string, patience = 20_000): Promise<T> {
+    const found = await vi.waitUntil(look, { timeout: patience, interval: 25 }).catch(() => null);
+    if (found === undefined || found === null || found === false) throw new Error(`never seen: ${what}`);
+    return found;
+  }
+
+  stop(): void {
+    this.client.stopClient();
+  }
+
+  async #see(event: MatrixEvent): Promise<void> {
+    if (event.getSender()?.startsWith('@scanward:') !== true) return;
+    await this.client.decryptEventIfNeeded(event);
+    const content: Content = { ...event.getOriginalContent(), ...relationPart(event.getWireContent()) };
+    this.seen.push({
+      id: event.getId() ?? '',
+      type: event.getType(),
+      content,
+      encrypted: event.isEncrypted(),
+      room: event.getRoomId() ?? '',
+    });
+  }
+}
+
+function relationPart(wire: Content): Content {
+  return 'm.relates_to' in wire ? { 'm.relates_to': wire['m.relates_to'] } : {};
+}
+
+function relationOf(content: Content): Content {
+  const relation = content['m.relates_to'];
+  return typeof relation === 'object' && relation !== null ? { ...relation } : {};
+}
