@@ -23,9 +23,9 @@ export function answerLast(ask: AskOf<'last'>, view: AskView): Answer {
   if (of === 'temperature') return temperatures(ask, view);
   if (item !== undefined && !item.startsWith('scanner:')) return ofOtherItem(of, item, view);
   const ids = item === undefined ? scannersOf(ask.site, view) : [idOf(item)];
-  const points = ids.flatMap((id) => {
+  const points = ids.map((id) => {
     const scanner = view.state.scanners.get(id);
-    return scanner === undefined ? [] : [lineOf(of, scanner, view)];
+    return scanner === undefined ? whereLine(`scanner:${id}`, view) : lineOf(of, scanner, view);
   });
   const message: Message = points.length === 1 ? points.map((line) => ({ line })) : [{ points }];
   return { about: 'answer', message, items: ids.map((id) => `scanner:${id}` as const) };
