@@ -108,11 +108,25 @@ export function addNames(table: Table, practice: Practice, learned: readonly Lea
   };
 }
 
+/** A name as others may write it: gray for grey, "no 2" for "number two". */
+function spellings(words: string): string[] {
+  const list = [words];
+  if (/grey/i.test(words)) list.push(words.replace(/grey/i, 'gray'));
+  if (/gray/i.test(words)) list.push(words.replace(/gray/i, 'grey'));
+  const [, digit] = /^number (\w+)$/i.exec(words) ?? [];
+  if (digit !== undefined) {
+    const at = NUMBERS.indexOf(digit.toLowerCase());
+    const figure = at >= 0 ? String(at) : digit;
+    list.push(`no ${figure}`, `no. ${figure}`, `number ${figure}`, `num ${figure}`, ...(NUMBERS[Number(figure)] === undefined ? [] : [`number ${NUMBERS[Number(figure)]}`]));
+  }
+  return list;
+}
+
 type AddName = (words: string, tag: string, ref: string) => void;
 
 function addScanners(practice: Practice, name: AddName, letterIds: Map<string, string>): void {
   for (const scanner of practice.scanners) {
-    for (const words of [scanner.name, ...scanner.also, scanner.id]) {
+    for (const words of [scanner.name, ...scanner.also, scanner.id].flatMap(spellings)) {
       const noun = /scanner$/i.test(words);
       const bare = words.replace(/^the /i, '');
       if (!noun) {

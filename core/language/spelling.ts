@@ -76,7 +76,7 @@ export class Spelling {
   }
 
   /** Every word that a token left alone may be a slip for, the nearest first; none where it is certainly meant. */
-  alternatives(token: Token): readonly string[] {
+  alternatives(token: Token): readonly { readonly word: string; readonly near: number }[] {
     const { text } = token;
     if (token.kind !== 'word' || (this.#table.targets.get(text) ?? 0) > 1 || text.length > LONGEST) return [];
     const english = this.#table.words.has(text) || isEnglish(text);
@@ -87,7 +87,7 @@ export class Spelling {
       if (near >= (english ? 3 : 2) && word !== text && !found.some((one) => one.word === word)) found.push({ word, near });
     }
     found.sort((a, b) => b.near - a.near);
-    return found.slice(0, 8).map((one) => one.word);
+    return found.slice(0, 8);
   }
 
   #fixed(tokens: readonly Token[], i: number, token: Token): { tokens: readonly Token[]; taken: number } | null {
@@ -140,7 +140,7 @@ export class Spelling {
       if (held !== text && (this.#table.words.has(held) || isEnglish(held))) return [held];
     }
     if (/^[a-z]{2,}n'?t?'?t$/.test(text) && /n't$/.test(text)) return ['not'];
-    const short = shorthandFor(text);
+    const short = shorthandFor(text) ?? this.#table.aliases.get(text);
     if (short !== undefined) return short.endsWith("'s") ? [short.slice(0, -2), "'s"] : [short];
     const owner = this.#owned(text);
     if (owner !== null) return owner;

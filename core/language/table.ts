@@ -41,6 +41,14 @@ export class Table {
   /** Names of one word that may own ("greens" for "green's"). */
   readonly owners = new Set<string>();
 
+  /** How words are typed in a hurry → the word. */
+  readonly aliases = new Map<string, string>();
+
+  /** Keeps a way of typing a word, unless it is a word itself. */
+  alias(typed: string, word: string): void {
+    if (!this.words.has(typed) && !this.aliases.has(typed)) this.aliases.set(typed, word);
+  }
+
   add(tokens: readonly string[], sense: Sense, target = true): void {
     let node = this.#root;
     for (const text of tokens) {

@@ -104,6 +104,7 @@ export const booked: Frame = {
       c.has('book', 'have', 'get', 'be', 'add', 'come', 'in') ||
       c.word(/^(got|have|'ve|has|booked|in|extra|more|today|down|on|there's|got in)$/) >= 0;
     const number = count?.value ?? (when.time.times.length > 0 ? when.time.times.length : null);
+    if (/\bcanc|called off|\boff\b|\bdna\b|\bfta\b|dropped out|pulled out/i.test(c.scope.note)) return null;
     if (number === null || (!booked && !said.plural && when.time.times.length === 0)) return null;
     if (c.form('scan', 'dg') >= 0 && c.form('scan', 'n') < 0) return null;
     const day = when.time.days[0] ?? '';

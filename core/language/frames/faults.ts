@@ -46,7 +46,7 @@ function indicator(c: Clause): Sign | null {
   if (strip < 0) return null;
   const turn = [c.at('turn'), c.at('swap'), c.at('pass')].find((i) => i >= 0) ?? -1;
   if (turn >= 0 && isDenied(c, turn)) return { sort: 'indicator', at: strip, also: [turn], denies: true };
-  const bad = c.at('fail') >= 0 ? c.at('fail') : c.word(/^(unchanged|blank|white|unturned)$/);
+  const bad = c.at('fail') >= 0 ? c.at('fail') : c.word(/^(unchanged|blank|white|unturned|pink|still pink|still white)$/);
   if (bad >= 0) return { sort: 'indicator', at: strip, also: [bad, turn], denies: true };
   return null;
 }

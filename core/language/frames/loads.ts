@@ -164,7 +164,7 @@ interface Found<T> {
 }
 
 const TURNED =
-  /^(turned|changed|passed|pass|good|fine|ok|okay|black|correct|green|done|changed colour|changed color|all good|turned black|changed fully|complete|right)$/;
+  /^(turned|brown|gone brown|turned brown|turned black|gone black|changed|passed|pass|good|fine|ok|okay|black|correct|green|done|changed colour|changed color|all good|turned black|changed fully|complete|right)$/;
 
 /** What the load's indicator showed: "strip turned", "indicator hadn't changed". */
 function stripOf(c: Clause): Found<'passed' | 'failed'> {
@@ -176,7 +176,7 @@ function stripOf(c: Clause): Found<'passed' | 'failed'> {
   for (let i = noun + 1; i < c.parts.length && i <= noun + 5; i++) {
     const part = c.parts[i];
     if (part === undefined || part.entity !== undefined || hasTag(part, 'pouch')) break;
-    if (hasTag(part, 'fail') || /^(unchanged|white|unturned|blank)$/.test(part.text)) value = 'failed';
+    if (hasTag(part, 'fail') || /^(unchanged|white|unturned|blank|pink|still pink|still white)$/.test(part.text)) value = 'failed';
     else if (TURNED.test(part.text) || hasTag(part, 'turn') || hasTag(part, 'swap') || hasTag(part, 'pass'))
       value = isDenied(c, i) || hasTag(c.parts[noun - 1], 'neg') ? 'failed' : 'passed';
     else continue;

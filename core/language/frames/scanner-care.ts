@@ -28,7 +28,7 @@ export const calibrated: Frame = {
     c.useTags('calibrate', 'finish', 'do', 'take', 'run', 'have', 'turn', 'come', 'go', 'redo', 'get');
     const refused =
       /^(wouldn't|wont|won't|wouldnt|couldn't|couldnt|can't|cant|cannot|will not|refuses to|refused to|doesn't|doesnt)$/;
-    const balks = c.parts.some((part, i) => i < verb && i >= verb - 3 && refused.test(part.text)) && c.word(/^(i|we)$/) < 0;
+    const balks = c.parts.some((part, i) => i < verb && i >= verb - 3 && (refused.test(part.text) || (/^(didn't|didnt|did not)$/.test(part.text) && (c.first('scanner')?.at ?? 99) < i))) && c.word(/^(i|we)$/) < 0;
     const scanners = scannersOf(c);
     if (balks || outcome?.outcome === 'failed') {
       return {
@@ -88,14 +88,15 @@ function scanFact(c: Clause, kind: string, verb: number): Result | null {
   const scanners = scannersOf(c);
   if (scanners.ids.length > 1) return null;
   const { slots, missing } = scanSlots(c, scanners.ids[0]);
-  return result([made(kind, slots, { scanner: scanners.said })], verb, scanners.missing ?? missing);
+  return result([made(kind, slots, { scanner: scanners.said })], verb, scanners.missing ?? missing, c.parts.length <= 4 && scanners.missing !== undefined ? 0.8 : 0);
 }
 
 export const scanStarted: Frame = {
   name: 'scan-started',
-  on: ['scan'],
+  on: ['scan', 'start'],
   read(c) {
     const scan = c.at('scan');
+    if (scan < 0 && (c.exactly('start', 'gd') < 0 || c.entities('scanner').length === 0 || c.entities('load').length > 0)) return null;
     const start = c.form('start', 'dgn');
     const begin = c.form('start', 'b');
     const doing = c.form('scan', 'g');
@@ -188,7 +189,7 @@ function partsWiped(c: Clause, lens: number, base: number, named: boolean): ('al
   const first = Math.min(...[lens, base].filter((i) => i >= 0));
   const joined = c.parts
     .slice(Math.min(scannerAt, first), Math.max(scannerAt, first))
-    .some((p) => /^(and|&|\+|plus|with|inc|incl|including|n|,|then)$/.test(p.text));
+    .some((p) => /^(and|&|\+|plus|with|inc|incl|including|n|then)$/.test(p.text));
   if (named && scannerAt >= 0 && joined && base >= 0) return ['all'];
   if (named && scannerAt >= 0 && joined && lens >= 0 && base < 0) return ['all'];
   if (c.word(/^(everything|all over|whole)$/) >= 0) return ['all'];

@@ -39,11 +39,19 @@ export const used: Frame = {
   },
 };
 
+/** "Took tip 5 of", "tip 5 of": one letter short of "off". */
+function ofForOff(c: Clause): number {
+  const at = c.word(/^of$/);
+  const tipBefore = c.parts[at - 1]?.entity?.is === 'tips';
+  const after = c.parts[at + 1];
+  return at > 0 && tipBefore && (after === undefined || after.mark || (after.entity?.is === 'scanner' && c.form('take', 'd') >= 0)) ? at : -1;
+}
+
 export const removed: Frame = {
   name: 'removed',
   on: ['remove', 'take', 'off', 'come', 'put', 'get', 'glue'],
   read(c) {
-    const off = c.word(/^off$/) >= 0 ? c.word(/^off$/) : c.form('take', 'd') >= 0 && c.parts[c.parts.length - 1]?.text === 'of' ? c.parts.length - 1 : -1;
+    const off = c.word(/^off$/) >= 0 ? c.word(/^off$/) : ofForOff(c);
     const direct = c.form('remove', 'dg');
     const took = c.form('take', 'd');
     const verb = direct >= 0 ? direct : off >= 0 && took >= 0 ? took : off;
@@ -71,6 +79,7 @@ export const fitted: Frame = {
     if (
       c.has(
         'use',
+        'start',
         'scan',
         'crack',
         'fog',
@@ -275,7 +284,7 @@ export const inspected: Frame = {
     c.useTags('do', 'inspection', 'debris', 'magnifier', 'see', 'check');
     const tips = tipsOf(c, { bare: true });
     if (tips === null) return null;
-    const sure = mag >= 0 || c.entities('tips').some(({ entity }) => entity.named) || c.at('tip') >= 0 || typeof tips.said === 'string';
+    const sure = mag >= 0 || noun >= 0 || c.entities('tips').some(({ entity }) => entity.named) || c.at('tip') >= 0 || typeof tips.said === 'string';
     if (!sure && (check < 0 || c.scope.strange > 0.5) && !/^(debris|residue|blood|gunk|soiling)/.test(c.parts[debris]?.text ?? '')) return null;
     const verb = [check, noun, mag, debris].find((i) => i >= 0) ?? 0;
     const outcome = inspectionOutcome(c, debris);

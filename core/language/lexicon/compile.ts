@@ -39,7 +39,7 @@ export function addLexicon(table: Table): void {
   for (const [tag, list] of Object.entries(verbs)) {
     for (const lemma of listed(list)) for (const [form, how] of formsOf(lemma)) {
         put(form, 'verb', tag, how);
-        for (const typed of typedFor(form, how)) put(typed, 'verb', tag, how, '', false);
+        for (const typed of typedFor(form, how)) table.alias(typed, form.split(' ')[0] ?? form);
       }
   }
   for (const [tag, list] of Object.entries(verbForms)) {
@@ -74,7 +74,8 @@ function typedFor(form: string, how: Form): string[] {
     else if (/[aeiou][bdgmnpt]$/.test(stem)) all.push(`${stem}${stem.at(-1)}ed`);
   }
   if (how === 'g' && head.endsWith('ing') && head.length > 5) all.push(head.slice(0, -1));
-  return all.filter((typed) => !isEnglish(typed)).map((typed) => [typed, ...rest].join(' '));
+  void rest;
+  return all.filter((typed) => !isEnglish(typed));
 }
 
 function listed(text: string): string[] {

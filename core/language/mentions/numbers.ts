@@ -75,7 +75,7 @@ const COUNTED = new Set(
 export function isMeasured(scan: Scan, to: number, named = false): boolean {
   const next = textAt(scan, to);
   if (UNITS.has(next) || (!named && COUNTED.has(next))) return true;
-  if (next === ':' || next === '.' || next === '/')
+  if (next === ':' || next === '.')
     return glued(scan, to) && isNumber(scan, to + 1) && glued(scan, to + 1);
   return false;
 }

@@ -50,9 +50,14 @@ function idAt(scan: Scan, from: number, words: boolean): IdSaid | null {
     }
   }
   const number = wholeNumber(scan, at);
-  if (number !== null && thousands(scan, number.to)) return null;
+  if (number !== null && (thousands(scan, number.to) || slashed(scan, number.to))) return null;
   if (number === null || (number.words && !words) || isMeasured(scan, number.to, words) || gluedLetters(scan, number.to)) return null;
   return { letters: '', digits: number.text, to: number.to, words: number.words };
+}
+
+/** "3/11", "50/50": after a stroke only another tip goes on with a list. */
+function slashed(scan: Scan, at: number): boolean {
+  return textAt(scan, at) === '/' && glued(scan, at) && isNumber(scan, at + 1) && scan.names.tips.find('', textAt(scan, at + 1)).length === 0;
 }
 
 /** "100,000": a comma that groups figures makes no list. */

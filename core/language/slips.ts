@@ -1,0 +1,64 @@
+import type { Scored } from './note.ts';
+import type { Part } from './part.ts';
+import type { NoteRead } from './read.ts';
+import type { Spelling } from './spelling.ts';
+import type { Token } from './token.ts';
+
+/** A note as read from one choice of words. */
+export interface TokensRead {
+  readonly read: Scored;
+  /** How many words nobody knows. */
+  readonly strange: number;
+  readonly parts: readonly Part[];
+}
+
+/** Longer notes than this are left as they are: a slip is put right where little else is said. */
+const LONGEST = 26;
+/** More strange words than this and the note speaks of something else. */
+const STRANGEST = 2;
+/** By how much another choice must explain the note better. */
+const BETTER = 1.4;
+
+/**
+ * Where a word is left over, or nothing was understood of a note that names our things, each word that may be a slip
+ * is tried as what it may have been. Another reading is taken only where it leaves nothing strange, explains the note
+ * clearly better, and no other choice that does as well says anything else.
+ */
+export function bySlips(tokens: readonly Token[], first: TokensRead, spelling: Spelling, read: (tokens: readonly Token[]) => TokensRead): NoteRead {
+  const own = first.read.read;
+  if (tokens.length > LONGEST || tokens.length < 2 || first.strange > STRANGEST || !namesOurs(first.parts)) return own;
+  let best = first.read.score + BETTER;
+  let taken: NoteRead | null = null;
+  let divided = false;
+  for (const [i, token] of tokens.entries()) {
+    for (const { word, near } of spelling.alternatives(token)) {
+      const other = read(tokens.with(i, { ...token, text: word }));
+      if (other.strange >= 1 || isEmpty(other.read.read)) continue;
+      const score = other.read.score + 0.5 * near - 2;
+      if (score < best - 0.4) continue;
+      const same = taken !== null && JSON.stringify(taken.reading) === JSON.stringify(other.read.read.reading);
+      if (score > best + 0.4) {
+        taken = other.read.read;
+        best = score;
+        divided = false;
+      } else if (taken === null && score >= best) {
+        taken = other.read.read;
+        best = score;
+      } else if (!same) divided = true;
+    }
+  }
+  return taken === null || divided ? own : taken;
+}
+
+function isEmpty(read: NoteRead): boolean {
+  const { facts, asks, plans, unclear } = read.reading;
+  return facts.length + asks.length + plans.length + unclear.length === 0;
+}
+
+/** True where the note names something of ours by more than a bare number. */
+function namesOurs(parts: readonly Part[]): boolean {
+  return parts.some(({ entity, senses }) => {
+    if (entity !== undefined) return entity.is !== 'time' && entity.is !== 'person' && entity.is !== 'number';
+    return senses.some((s) => s.sort === 'noun' && (s.tag === 'scanner' || s.tag === 'tip' || s.tag === 'spore' || s.tag === 'load' || s.tag === 'autoclave'));
+  });
+}
