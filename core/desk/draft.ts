@@ -56,7 +56,7 @@ export class Draft {
       message,
       about,
       items,
-      ...(replyTo === undefined ? {} : { replyTo }),
+      ...(replyTo === undefined || replyTo === '' ? {} : { replyTo }),
       mentions: [...new Set(mentions)],
       ...(buttons === undefined ? {} : { buttons }),
     };
@@ -64,7 +64,9 @@ export class Draft {
     return post.key;
   }
 
+  /** Nothing can stand under what was a reaction or a deletion (`note` is empty then). */
   react(room: string, note: string, emoji: string): void {
+    if (note === '') return;
     this.effects.push({ does: 'react', key: this.#key(), room, to: note, emoji });
   }
 

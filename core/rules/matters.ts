@@ -3,7 +3,7 @@ import { dayRules } from './day/rules.ts';
 import { incidentRules } from './incidents/rules.ts';
 import { loadRules } from './loads/rules.ts';
 import type { Matter, Rule, Stage, View } from './matter.ts';
-import { outOfQuiet } from './out-of-quiet.ts';
+import { outOfQuiet, sayableOf } from './out-of-quiet.ts';
 import { scannerRules } from './scanner/rules.ts';
 import { tipRules } from './tips/rules.ts';
 
@@ -25,15 +25,21 @@ export interface Unsaid {
   readonly at: Instant;
 }
 
-/** Stages not said yet, in order: the next one comes when it was put off to, sooner or later than it would have. */
-export function unsaidStages(matter: Matter, { said }: View): readonly Unsaid[] {
+/**
+ * Stages not said yet, in order. What someone put off comes when it was put off to, sooner or later than it would have;
+ * where everything was said already it is asked for once more then.
+ */
+export function unsaidStages(matter: Matter, view: View): readonly Unsaid[] {
+  const { said } = view;
   const waiting = matter.stages.filter(({ stage }) => said.saidAt(matter.key, stage) === null);
   const putOff = said.putOffUntil(matter.key);
   if (putOff === null) return waiting;
   const told = STAGES.map((stage) => said.saidAt(matter.key, stage) ?? Number.NEGATIVE_INFINITY);
   if (putOff <= Math.max(...told)) return waiting;
+  const next = sayableOf(view, matter, putOff);
+  if (waiting.length === 0) return [{ stage: 'again', at: next }];
   return waiting.map((one, index) =>
-    index === 0 ? { ...one, at: putOff } : { ...one, at: Math.max(one.at, putOff + 1) },
+    index === 0 ? { ...one, at: next } : { ...one, at: Math.max(one.at, next + 1) },
   );
 }
 

@@ -6,7 +6,7 @@ import type { Session } from '../session.ts';
 import type { TurnEntry } from '../turn.ts';
 
 /** What is said of a note because of what it tells: untrue once it tells that no longer. Answers were true when given. */
-const OF_THE_NOTE = new Set<About>([
+const OF_THE_NOTE: ReadonlySet<About> = new Set([
   'record',
   'set-up',
   'settle',
@@ -23,10 +23,11 @@ export function strikeReplies(
   note: NoteLine,
   same: readonly TurnEntry[],
   by: string,
+  about = OF_THE_NOTE,
 ): void {
   const stands = new Set<string>(same.flatMap(({ what }) => itemsOf(what)));
   for (const { post } of posts.repliesTo(note.id)) {
-    if (!OF_THE_NOTE.has(post.about)) continue;
+    if (!about.has(post.about)) continue;
     if (post.items.length > 0 && post.items.every((item) => stands.has(item))) continue;
     draft.edit(post.room, post.key, settledMessage(post, { practice, by, at: now, how: 'taken back' }));
     draft.settled.push(post.key);

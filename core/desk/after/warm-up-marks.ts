@@ -49,7 +49,7 @@ function pendingMarks(session: Omit<Session, 'draft'>): { key: string; at: Insta
 function warmUpEnds(session: Omit<Session, 'draft'>, scanner: ScannerState): Instant | null {
   const { practice, timeline, posts, now } = session;
   const fitted = scanner.tipFitted;
-  if (fitted === null || scanner.tip === null || posts.warnedOn(fitted.entry)) return null;
+  if (fitted === null || scanner.tip === null) return null;
   const late = ruleValue(practice, 'lateNoteMinutes') * MINUTE;
   if (fitted.noted - fitted.at > late) return null;
   if (timeline.state.tips.get(scanner.tip)?.warnedFor?.contact === fitted.entry) return null;

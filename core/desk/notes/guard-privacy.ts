@@ -27,9 +27,10 @@ export function guardPrivacy(practice: Practice, noted: Instant, text: string, r
   const found = findPersonal(text, { year, ownNames: ownNames(practice) });
   if (found.length === 0) return { read, message: null };
   const what = found.map((sort) => WORDS[sort]).join(' and ');
+  const kept = read.reading.facts.length > 0 ? ' What you recorded is kept without those words.' : '';
   const message = lines(
     [{ strong: 'Please delete or edit that note:' }, ` it seems to hold ${what}.`],
-    'No patient belongs in this record. What you recorded is kept without those words.',
+    `No patient belongs in this record.${kept}`,
   );
   return { read: withoutWords(read), message };
 }

@@ -1,6 +1,7 @@
 import { strikeReplies } from '../after/strike-replies.ts';
 import { closeQuestionsOf } from '../corrections/close-questions.ts';
 import { correct } from '../corrections/correct.ts';
+import type { About } from '../effect.ts';
 import type { Input } from '../input.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
 import { askGaps, fillGaps } from '../notes/raise-gaps.ts';
@@ -26,12 +27,16 @@ export function onEdit(session: Session, input: EditInput): void {
   if (meant.length > 0 || session.timeline.ofTurn(note.turn).length > 0) {
     correct(session, speaker, note, meant, 'edited');
   } else strikeReplies(session, note, [], input.from);
+  if (message === null) strikeReplies(session, note, [], input.from, PRIVACY);
   askGaps(session, speaker, open);
   if (!note.asked) answerAsks(session, speaker, read);
   if (message !== null) {
     draft.post(note.room, { about: 'privacy', message, replyTo: note.id, mentions: [note.from] });
   }
 }
+
+/** What it asked to take out is out. */
+const PRIVACY: ReadonlySet<About> = new Set(['privacy']);
 
 /** What was talk before the edit left no line in the record: it is taken as the note that it now is, from its own time. */
 function takeAnew(session: Session, { edits, room, from, text, noteAt }: EditInput): void {

@@ -24,7 +24,7 @@ function coverMatters(view: View, scanner: ScannerState): readonly Matter[] {
   if (site === null || last === null || usedOn === null) return [];
   if (scanner.covered !== null || scanner.tip !== null || scanner.scan !== null) return [];
   const since = uncovered ?? last;
-  const key = `${RULE}|scanner:${scanner.id}|${(scanner.lastScan?.started ?? since).entry}`;
+  const key = `${RULE}|scanner:${scanner.id}|${spellOf(scanner, since).entry}`;
   const room = chatRoomFor(view, site, last);
   if (room === null) return [];
   if (said.saidAt(key, 'first') === null) {
@@ -56,6 +56,11 @@ function coverMatters(view: View, scanner: ScannerState): readonly Matter[] {
       tick: (at, by) => [{ kind: 'covered', when: toIso(at), by, scanner: scanner.id }],
     },
   ];
+}
+
+/** What a reminder stands for: the scan, or the cover taken off once more since it. */
+function spellOf({ lastScan }: ScannerState, since: Mark): Mark {
+  return lastScan === null || since.at > lastScan.started.at ? since : lastScan.started;
 }
 
 /** The last thing noted of it; its tip coming off is noted of the tip alone. */

@@ -42,7 +42,7 @@ export function reasonWords(moment: Moment, reason: Reason, site: string | null)
     case 'moved':
       return `came${reason.from ? ` from ${placeWords(practice, reason.from, null)}` : ''}${at}, not calibrated since`;
     case 'temperature':
-      return `${stepWords(reason.step)}, not calibrated since${at}`;
+      return stepWords(reason.step, at);
     case 'never':
       return 'no calibration on record';
     case 'weekly':
@@ -60,10 +60,10 @@ export function scanWords(moment: Moment, scan: Scan): string {
   return `scan ${verb} ${timeAt(moment, scan.site, told.at)}${place === '' ? '' : `, ${place}`}${who}`;
 }
 
-/** Both readings of a temperature change. */
-export function stepWords(step: TemperatureStep | undefined): string {
-  if (step === undefined) return 'temperature changed';
-  return `${celsiusWords(step.now.celsius)} here, ${celsiusWords(step.atPass.celsius)} at its last calibration`;
+/** Both readings of a temperature change; `at`: when the later one was taken, with a space before it. */
+function stepWords(step: TemperatureStep | undefined, at: string): string {
+  if (step === undefined) return `temperature changed${at}`;
+  return `${celsiusWords(step.now.celsius)} here${at}, ${celsiusWords(step.atPass.celsius)} at its last calibration`;
 }
 
 function heldWords({ practice }: Moment, { hold, mark }: Reason, at: string): string {

@@ -124,7 +124,7 @@ describe('temperature', () => {
     given.note(`${WED} 09:30`, { kind: 'temperature', celsius: 21.5, site: 'quay' });
     expect(readinessOf(given.view(`${WED} 09:31`), 'A').calibrationDue).toBe('temperature');
     expect(lineOfA(given, `${WED} 09:31`)[0]).toBe(
-      'Calibrate blue scanner (2 to 3 minutes): 16.5 °C here, 21.5 °C at its last calibration, not calibrated since 09:02.',
+      'Calibrate blue scanner (2 to 3 minutes): 16.5 °C here 09:02, 21.5 °C at its last calibration.',
     );
   });
 

@@ -10,24 +10,53 @@ export interface CloseOutPart {
   readonly what: string;
   readonly items: readonly [Item];
   readonly tick?: NonNullable<Matter['tick']>;
+  /** The close-out with this one thing alone in it. */
+  readonly alone: CloseOut;
 }
 
 /** The close-out taken apart, so that each thing in it can be ticked off by itself. */
-export function closeOutParts({ tips, notWiped, notCovered, loads }: CloseOut): readonly CloseOutPart[] {
+export function closeOutParts({
+  site,
+  tips,
+  notWiped,
+  notCovered,
+  loads,
+}: CloseOut): readonly CloseOutPart[] {
+  const nothing: CloseOut = { site, tips: [], notWiped: [], notCovered: [], loads: [] };
   return [
-    ...notWiped.map(({ id }) =>
-      part('wiped', `scanner:${id}`, (when, by) => ({ kind: 'wiped', when, by, scanner: id, part: 'all' })),
-    ),
-    ...tips.map(({ id }) =>
-      part('sent', `tip:${id}`, (when, by) => ({ kind: 'sent', when, by, tips: [id] })),
-    ),
-    ...notCovered.map(({ id }) =>
-      part('covered', `scanner:${id}`, (when, by) => ({ kind: 'covered', when, by, scanner: id })),
-    ),
-    ...loads.map(({ number }): CloseOutPart => ({ what: `load:${number}`, items: [`load:${number}`] })),
+    ...notWiped.map((scanner) => {
+      const alone = { ...nothing, notWiped: [scanner] };
+      const { id } = scanner;
+      return part('wiped', `scanner:${id}`, alone, (when, by) => {
+        return { kind: 'wiped', when, by, scanner: id, part: 'all' };
+      });
+    }),
+    ...tips.map((tip) => {
+      const alone = { ...nothing, tips: [tip] };
+      return part('sent', `tip:${tip.id}`, alone, (when, by) => ({ kind: 'sent', when, by, tips: [tip.id] }));
+    }),
+    ...notCovered.map((scanner) => {
+      const alone = { ...nothing, notCovered: [scanner] };
+      const { id } = scanner;
+      return part('covered', `scanner:${id}`, alone, (when, by) => ({
+        kind: 'covered',
+        when,
+        by,
+        scanner: id,
+      }));
+    }),
+    ...loads.map((load): CloseOutPart => {
+      const what = `load:${load.number}` as const;
+      return { what, items: [what], alone: { ...nothing, loads: [load] } };
+    }),
   ];
 }
 
-function part(kind: string, item: Item, fact: (when: string, by: string) => Fact): CloseOutPart {
-  return { what: `${kind} ${item}`, items: [item], tick: (at, by) => [fact(toIso(at), by)] };
+function part(
+  kind: string,
+  item: Item,
+  alone: CloseOut,
+  fact: (when: string, by: string) => Fact,
+): CloseOutPart {
+  return { what: `${kind} ${item}`, items: [item], alone, tick: (at, by) => [fact(toIso(at), by)] };
 }

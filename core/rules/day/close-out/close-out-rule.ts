@@ -51,11 +51,15 @@ function saidParts(view: View, site: string, room: string): readonly Matter[] {
   const [day] = daysAhead(view, site);
   if (day === undefined || view.said.saidAt(keyOf(site, day), 'first') === null) return [];
   return closeOutParts(closeOut(view, site))
-    .map((part) => partMatter(site, room, day, part))
+    .map((part) => ({
+      ...partMatter(site, room, day, part),
+      // Asked for once more ("later") it has to speak for itself.
+      line: closeOutMessage(view, part.alone),
+    }))
     .filter(({ key }) => view.said.saidAt(key, 'first') !== null);
 }
 
-/** It has no words of its own: the list that it stands in has them. */
+/** It has no words of its own in the list that it stands in. */
 function partMatter(site: string, room: string, day: DayTimes, { what, items, tick }: CloseOutPart): Matter {
   return {
     key: `${keyOf(site, day)}|${what}`,
