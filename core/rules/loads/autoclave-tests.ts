@@ -9,6 +9,7 @@ import type { View } from '../matter.ts';
 import { leadIds, seniorsInWords } from '../rights.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords } from '../tips/tip-words.ts';
+import { foundWith } from '../tips/together.ts';
 import { autoclaveWords, loadItem } from './load-words.ts';
 
 /** The tests as the trade names them. */
@@ -80,6 +81,9 @@ export function speakTestFailed(finding: AutoclaveTestFailed, view: View): reado
 /** Which of several autoclaves? Of a test nothing is recorded until it is said; a load is kept, and waits for it. */
 export function speakAutoclaveUnsaid(finding: AutoclaveUnsaid, view: View): readonly Speech[] {
   const { practice, state } = view;
+  // A result of which not even the tips are known: those are asked for first, unless an empty cycle is waited for.
+  const isEmptyAwaited = finding.choices.some((id) => (state.autoclaves.get(id)?.positivesInRow ?? 0) > 1);
+  if (foundWith(view, finding, 'load-without-tips').length > 0 && !isEmptyAwaited) return [];
   const choices = finding.choices.map((id) => ({ label: autoclaveOf(practice, id)?.name ?? id, value: id }));
   const load = finding.load === null ? undefined : state.loads.get(finding.load);
   const head =

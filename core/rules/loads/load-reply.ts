@@ -24,6 +24,7 @@ export function loadReply(entry: Entry, view: View): readonly Speech[] {
   const said = [
     headline(view, load),
     leftOut(view.state, load),
+    stayHeld(view.state, load),
     figures(view, load, result),
     notSaid(result, entry.fact.by !== undefined),
     heldAutoclave(load),
@@ -50,7 +51,10 @@ function recalled({ practice }: View, load: LoadState, items: readonly string[])
 
 function headline({ practice, state }: View, load: LoadState): Line {
   const name = capital(loadWords(practice, load));
-  const sterile = load.tips.filter((id) => state.tips.get(id)?.sterile?.load === load.key);
+  const sterile = load.tips.filter((id) => {
+    const tip = state.tips.get(id);
+    return tip?.state === 'sterile' && tip.sterile?.load === load.key;
+  });
   if (sterile.length === 0) return [{ strong: `${name} passed.` }, ' No tip becomes sterile by it.'];
   const are = sterile.length === 1 ? 'is' : 'are';
   return [{ strong: `${name} passed:` }, ` ${tipsInWords(sterile)} ${are} sterile.`];
@@ -62,6 +66,16 @@ function leftOut(state: State, load: LoadState): Line {
   return out.length === 0 || out.length === load.tips.length
     ? []
     : [`Not ${tipsInWords(out)}: something was noted of ${out.length === 1 ? 'it' : 'them'} meanwhile.`];
+}
+
+/** Sterile, and held all the same: the hold is somebody's to release. */
+function stayHeld(state: State, { key, tips }: LoadState): Line {
+  const held = tips.filter((id) => {
+    const tip = state.tips.get(id);
+    return tip?.state === 'held' && tip.sterile?.load === key;
+  });
+  if (held.length === 0) return [];
+  return [{ strong: `${capital(tipsInWords(held))} ${held.length === 1 ? 'stays' : 'stay'} held.` }];
 }
 
 function figures({ practice }: View, load: LoadState, { judged }: LoadResult): Line {

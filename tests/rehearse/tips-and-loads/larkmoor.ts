@@ -64,23 +64,28 @@ export const CALIBRATED = '08:35 sam: calibrated coral and lime, all good';
 /**
  * Plays notes such as "09:05 joy: tip 4 on coral" (or "2026-11-25 09:05 joy@hill: …") of Tuesday 24 November 2026 and what
  * follows, ending at the last time, which stands alone. Ids are $1, $2, … in order; `[$3]` behind a text replies to a
- * post or note, `[edits $3]` edits one.
+ * note, `[last question]` to the latest post about that, and `[edits $3]` edits one.
  */
 export async function day(notes: readonly string[], practice = LARKMOOR): Promise<readonly Did[]> {
   let date = '2026-11-24';
   let id = 0;
   const lines = notes.map((note) => {
     const parts =
-      /^(?:(\d{4}-\d\d-\d\d) )?(\d\d:\d\d)(?: (\w+)(?:@(\w+))?: (.*?)(?: \[(edits )?(\$\w+)\])?)?$/.exec(
+      /^(?:(\d{4}-\d\d-\d\d) )?(\d\d:\d\d)(?: (\w+)(?:@(\w+))?: (.*?)(?: \[(edits |last )?([$\w-]+)\])?)?$/.exec(
         note,
       );
     if (parts === null) throw new Error(`not a note of a script: ${note}`);
-    const [, on, time, from, room = 'mill', text, edits, target] = parts;
+    const [, on, time, from, room = 'mill', text, how, target] = parts;
     date = on ?? date;
     const at = `${date}T${time}:00Z`;
     if (from === undefined) return { at, end: true };
     id += 1;
-    const to = target === undefined ? {} : edits === undefined ? { replyTo: target } : { edits: target };
+    const to =
+      how === 'edits '
+        ? { edits: target }
+        : target === undefined
+          ? {}
+          : { replyTo: how === 'last ' ? { last: target } : target };
     return { at, room: `!${room}:example.org`, from: `@${from}:example.org`, id: `$${id}`, text, ...to };
   });
   return play(lines, practice);
