@@ -8,10 +8,10 @@ import { type ExportedState, exportState } from '../record/export-state.ts';
 import { makeEntry } from '../record/make-entry.ts';
 import { Timeline } from '../record/timeline.ts';
 import type { View } from '../rules/matter.ts';
-import { nextDue } from '../rules/matters.ts';
+import { nextDue, openMatters } from '../rules/matters.ts';
 import { notReadyWords, readinessOf } from '../rules/readiness.ts';
 import { RULES_VERSION } from '../rules/version.ts';
-import { type Instant, toIso } from '../time/instant.ts';
+import { DAY, type Instant, toIso } from '../time/instant.ts';
 import { toLocal } from '../time/zone.ts';
 import { strikeSettled } from './after/strike-settled.ts';
 import { nextMark } from './after/warm-up-marks.ts';
@@ -23,6 +23,7 @@ import { NoteLog } from './note-log.ts';
 import { PostLog } from './post-log.ts';
 import { QuestionLog } from './question-log.ts';
 import { rememberNote } from './remember-note.ts';
+import { isSavedDesk, MADE_UNDER, type SavedDesk } from './saved-desk.ts';
 import type { Session } from './session.ts';
 import type { Cause, Turn, Versions } from './turn.ts';
 import { onEdit } from './turns/on-edit.ts';
@@ -34,11 +35,18 @@ import { withAdded } from './with-added.ts';
 
 const MADE: Versions = { grammar: GRAMMAR_VERSION, rules: RULES_VERSION };
 
+/** Entries that a snapshot keeps beside its state: corrections and late notes of some weeks need no others. */
+const RECENT = 4_000;
+/** What was said of matters is forgotten after this long, once they are settled; looked at every so many turns. */
+const SAID_KEPT_DAYS = 400;
+const FORGET_EVERY_TURNS = 4_096;
+
 /** What holds once a practice file was taken: everything a turn works with but its own draft. */
 interface Standing {
   practice: Practice;
   file: string;
-  read: Reader;
+  /** Made when it is needed: reading a journal back passes by thousands. */
+  read: Reader | null;
   learned: readonly LearnedWord[];
   readonly timeline: Timeline;
 }
@@ -54,6 +62,52 @@ export class Desk {
   readonly #late = new LateNotes();
   #turns = 0;
   #standing: Standing | null = null;
+
+  /** Everything that it knows, for a snapshot; `cut` as in `Timeline.save`. `null` before a practice file was taken. */
+  save(cut?: SavedDesk['timeline']['through']): SavedDesk | null {
+    if (this.#standing === null) return null;
+    const { file, learned, timeline } = this.#standing;
+    return {
+      made: MADE_UNDER,
+      turns: this.#turns,
+      file,
+      learned,
+      timeline: timeline.save(RECENT, cut),
+      notes: this.#notes.save(),
+      posts: this.#posts.save(),
+      questions: this.#questions.all(),
+      late: this.#late.waiting(),
+    };
+  }
+
+  /**
+   * Goes on from what `save` gave; this desk must be new. `false`, and nothing taken, where another build made it: then
+   * the journal has to be replayed from its first line. So it has when anything here throws NeedsWholeRecord.
+   */
+  restore(saved: unknown): boolean {
+    if (!isSavedDesk(saved)) return false;
+    const parsed = parsePractice(saved.file);
+    if ('mistakes' in parsed) return false;
+    const { practice } = parsed;
+    const { file, learned, turns } = saved;
+    this.#standing = { practice, file, learned, timeline: Timeline.restore(saved.timeline), read: null };
+    this.#turns = turns;
+    this.#notes.restore(saved.notes);
+    this.#posts.restore(saved.posts);
+    this.#questions.restore(saved.questions);
+    this.#late.restore(saved.late);
+    return true;
+  }
+
+  /** Number of the last turn. */
+  get turns(): number {
+    return this.#turns;
+  }
+
+  /** How many entries it keeps in memory. */
+  get size(): number {
+    return this.#standing?.timeline.size ?? 0;
+  }
 
   /** Folds a turn of the journal. */
   replay(number: number, turn: Turn): void {
@@ -159,7 +213,9 @@ export class Desk {
 
   #session(now: Instant): Omit<Session, 'draft'> | null {
     if (this.#standing === null) return null;
-    const { practice, read, learned, timeline } = this.#standing;
+    const { practice, learned, timeline } = this.#standing;
+    this.#standing.read ??= makeReader(withAdded(practice, timeline.state), learned);
+    const { read } = this.#standing;
     return {
       practice,
       read,
@@ -187,7 +243,7 @@ export class Desk {
     const { cause } = turn;
     if ('from' in cause) {
       this.#posts.spoke(cause.from, instantOf(cause.noted));
-      this.#late.fold(turn, at, instantOf(cause.noted));
+      this.#late.fold(turn, number, at, instantOf(cause.noted));
     }
     rememberNote(this.#notes, turn, number);
     if (turn.of !== undefined && turn.setsAside !== undefined) {
@@ -196,6 +252,13 @@ export class Desk {
     this.#rememberSaid(turn, at);
     this.#late.toldIn(turn);
     if (teaches(turn)) this.#learn();
+    if (number % FORGET_EVERY_TURNS === 0) this.#forgetSaid(at);
+  }
+
+  #forgetSaid(now: Instant): void {
+    if (this.#standing === null) return;
+    const open = new Set(openMatters(this.view(now)).map(({ key }) => key));
+    this.#posts.forgetBefore(now - SAID_KEPT_DAYS * DAY, (matter) => open.has(matter));
   }
 
   #rememberSaid(turn: Turn, at: Instant): void {
@@ -228,15 +291,14 @@ export class Desk {
       const noted = instantOf(at);
       timeline.add([makeEntry({ what, turn: number, index: 0, noted, by: null, from: '', room: '' })]);
     }
-    const read = makeReader(withAdded(practice, timeline.state), learned);
-    this.#standing = { practice, file, learned, timeline, read };
+    this.#standing = { practice, file, learned, timeline, read: null };
   }
 
   #learn(): void {
     if (this.#standing === null) return;
-    const { practice, timeline } = this.#standing;
+    const { timeline } = this.#standing;
     this.#standing.learned = [...timeline.state.words].map(([words, { means }]) => ({ words, means }));
-    this.#standing.read = makeReader(withAdded(practice, timeline.state), this.#standing.learned);
+    this.#standing.read = null;
   }
 }
 

@@ -27,6 +27,14 @@ const KEPT = 20_000;
 /** Explanations hold words of notes: they are kept in memory only, for the latest notes. */
 const EXPLAINED = 200;
 
+/** Notes for a snapshot. Explanations are not in it: they hold words of notes. */
+export interface SavedNotes {
+  readonly notes: readonly NoteLine[];
+  readonly events: readonly string[];
+  readonly versions: readonly (readonly [note: string, versions: readonly Version[]])[];
+  readonly edits: readonly (readonly [edit: string, note: string])[];
+}
+
 /** Notes by event id, in the order they came, and the ids of other events that were taken. */
 export class NoteLog {
   readonly #byId = new Map<string, NoteLine>();
@@ -37,6 +45,23 @@ export class NoteLog {
   /** Id of the note by the id of an edit of it. */
   readonly #edits = new Map<string, string>();
   readonly #why = new Map<string, readonly Why[]>();
+
+  save(): SavedNotes {
+    return {
+      notes: [...this.#byId.values()],
+      events: [...this.#events],
+      versions: [...this.#versions],
+      edits: [...this.#edits],
+    };
+  }
+
+  /** Takes in what `save` gave; this log must be empty. */
+  restore({ notes, events, versions, edits }: SavedNotes): void {
+    for (const note of notes) this.put(note);
+    for (const event of events) this.#events.add(event);
+    for (const [note, each] of versions) this.#versions.set(note, each);
+    for (const [edit, note] of edits) this.#edits.set(edit, note);
+  }
 
   /** Whether an event was taken already. */
   knows(id: string): boolean {

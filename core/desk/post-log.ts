@@ -18,6 +18,15 @@ export interface PostLine {
 /** Posts kept at hand. Older ones are history: a tick on them answers with what is due now. */
 const KEPT = 4_000;
 
+/** Posts for a snapshot. */
+export interface SavedPosts {
+  readonly posts: readonly PostLine[];
+  readonly stages: readonly (readonly [stage: string, at: Instant])[];
+  readonly putOff: readonly (readonly [matter: string, until: Instant])[];
+  readonly warned: readonly string[];
+  readonly spoke: readonly (readonly [person: string, at: Instant])[];
+}
+
 /** What has been said: posts by key, and of each matter which stage when. Known from the turns, so a restart knows it too. */
 export class PostLog implements SaidLog {
   readonly #posts = new Map<string, PostLine>();
@@ -26,6 +35,36 @@ export class PostLog implements SaidLog {
   readonly #warned = new Set<string>();
   readonly #spoke = new Map<string, Instant>();
   upSince: Instant | null = null;
+
+  save(): SavedPosts {
+    return {
+      posts: [...this.#posts.values()],
+      stages: [...this.#stages],
+      putOff: [...this.#putOff],
+      warned: [...this.#warned],
+      spoke: [...this.#spoke],
+    };
+  }
+
+  /** Takes in what `save` gave; this log must be empty. */
+  restore({ posts, stages, putOff, warned, spoke }: SavedPosts): void {
+    for (const line of posts) this.#posts.set(line.post.key, line);
+    for (const [stage, at] of stages) this.#stages.set(stage, at);
+    for (const [matter, until] of putOff) this.#putOff.set(matter, until);
+    for (const finding of warned) this.#warned.add(finding);
+    for (const [person, at] of spoke) this.#spoke.set(person, at);
+  }
+
+  /**
+   * Forgets what was said of matters, or until when they were put off, before that instant, unless they are open still.
+   * Findings that were warned of stay: there are never more of them than the record itself keeps.
+   */
+  forgetBefore(instant: Instant, isOpen: (matter: string) => boolean): void {
+    for (const [key, at] of this.#stages)
+      if (at < instant && !isOpen(key.slice(key.indexOf(' ') + 1))) this.#stages.delete(key);
+    for (const [matter, until] of this.#putOff)
+      if (until < instant && !isOpen(matter)) this.#putOff.delete(matter);
+  }
 
   saidAt(key: string, stage: Stage): Instant | null {
     return this.#stages.get(`${stage} ${key}`) ?? null;
@@ -58,11 +97,6 @@ export class PostLog implements SaidLog {
   /** Whether something was said because of this finding. */
   warned(finding: string): boolean {
     return this.#warned.has(finding);
-  }
-
-  /** Whether any warning was given because of this entry. */
-  warnedOn(entry: string): boolean {
-    return this.warnings().some((line) => line.finding?.startsWith(`${entry}:`) === true);
   }
 
   warnedOf(finding: string, post: string | null): void {

@@ -9,6 +9,11 @@ export class QuestionLog {
     this.#open.set(question.key, question);
   }
 
+  /** Takes in what `all` gave; this log must be empty. */
+  restore(questions: readonly Question[]): void {
+    for (const question of questions) this.ask(question);
+  }
+
   close(key: string): void {
     this.#open.delete(key);
   }
