@@ -19,10 +19,10 @@ const chat = { at: instant, room: z.string(), from: z.string(), id: z.string() }
 const line = z.union([
   z.strictObject({ at: instant, end: z.literal(true) }),
   z.strictObject({ at: instant, restart: z.literal(true), back: z.exactOptional(instant) }),
-  z.strictObject({ ...chat, edits: z.string(), text: z.string() }),
-  z.strictObject({ ...chat, redacts: z.string() }),
-  z.strictObject({ ...chat, reacts: target, key: z.string() }),
-  z.strictObject({ ...chat, text: z.string(), replyTo: z.exactOptional(target) }),
+  z.object({ ...chat, edits: z.string(), text: z.string() }),
+  z.object({ ...chat, redacts: z.string() }),
+  z.object({ ...chat, reacts: target, key: z.string() }),
+  z.object({ ...chat, text: z.string(), replyTo: z.exactOptional(target) }),
 ]);
 
 type Parsed = z.infer<typeof line>;
@@ -56,7 +56,10 @@ function parseJson(text: string, number: number): unknown {
 
 type ChatLine = Exclude<Parsed, { end: true } | { restart: true }>;
 
-/** `null` where it points at a post of ours that does not exist: such a line is ignored. */
+/** No event has this id. */
+const NOWHERE = '';
+
+/** `null` where a reaction points at a post of ours that does not exist: such a line is ignored. */
 function toHeard(data: ChatLine, latest: Latest): Heard | null {
   const { at, room, from, id } = data;
   const base = { id, room, from, at };
@@ -69,6 +72,7 @@ function toHeard(data: ChatLine, latest: Latest): Heard | null {
   }
   const { text } = data;
   if (data.replyTo === undefined) return { sort: 'note', ...base, text };
-  const replyTo = eventId(data.replyTo);
-  return replyTo === null ? null : { sort: 'note', ...base, text, replyTo };
+  // A reply to a post that there is not is still a note, but no answer to anything.
+  const replyTo = eventId(data.replyTo) ?? NOWHERE;
+  return { sort: 'note', ...base, text, replyTo };
 }

@@ -20,6 +20,8 @@ export function done(session: Session, speaker: Speaker, target: Target | undefi
     tick(session, speaker, named);
     return;
   }
+  // In reply to a colleague it speaks to them.
+  if (target !== undefined) return;
   const asked = new Set(session.posts.open(speaker.room).flatMap(({ matters }) => matters));
   const open = openMatters(viewOf(session)).filter(({ key, tick }) => tick !== undefined && asked.has(key));
   tickOrAsk(session, speaker, eachOnce(open));

@@ -5,7 +5,6 @@ import { nameOf } from '../../answers/people-words.ts';
 import { isForReaders } from '../../answers/record-rows.ts';
 import { zoneOfChatRoom } from '../../practice/look-up.ts';
 import { inWords } from '../../rules/tips/tip-words.ts';
-import { toEntry } from '../apply.ts';
 import { type LateHere, summaryKey } from '../late-notes.ts';
 import type { Session } from '../session.ts';
 
@@ -22,10 +21,11 @@ export function sumUpLate(session: Session): void {
   }
 }
 
-function summary({ practice, now }: Session, room: string, { entries, asks }: LateHere): Message {
+function summary({ practice, timeline, now }: Session, room: string, { turns, asks }: LateHere): Message {
   const zone = zoneOfChatRoom(practice, room);
   const time = (at: number) => clockWords(at, now, zone);
-  const kept = entries.map(toEntry).filter((entry) => entry.by !== null && isForReaders(entry));
+  const told = turns.flatMap((turn) => timeline.ofTurn(turn));
+  const kept = told.filter((entry) => entry.by !== null && isForReaders(entry));
   const shown = kept.slice(0, SHOWN).map(({ when, by, fact }) => {
     return [`${time(when)} ${factWords(practice, fact)} (${nameOf(practice, by)})`];
   });

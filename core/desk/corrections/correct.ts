@@ -31,7 +31,7 @@ export function correct(
   const first = draft.entries.length;
   timeline.setAside(note.turn);
   const entered = enterFacts(session, author, facts, note.turn);
-  const gains = loosened(before, guarded(practice, timeline.state, now));
+  const gains = loosened(practice, before, guarded(practice, timeline.state, now));
   const may = mayLoosen({ practice, author: note.from, asker: speaker.from, noted: note.noted, now });
   if (gains.length > 0 && !may) {
     draft.entries.length = first;

@@ -1,6 +1,7 @@
 import type { Practice } from '../../practice/practice.ts';
 import type { State } from '../../record/state.ts';
 import { readinessOf } from '../../rules/readiness.ts';
+import { scannerWords } from '../../rules/tips/tip-words.ts';
 import type { Instant } from '../../time/instant.ts';
 
 /** What may be loosened by taking a note back or changing it, as it stands at one instant. */
@@ -31,13 +32,13 @@ export function guarded(practice: Practice, state: State, now: Instant): Guarded
 }
 
 /** What a correction would make sterile, passed or ready that was not, or free that was held: in people's words, empty when nothing. */
-export function loosened(before: Guarded, after: Guarded): readonly string[] {
+export function loosened(practice: Practice, before: Guarded, after: Guarded): readonly string[] {
   const gained = (one: ReadonlySet<string>, other: ReadonlySet<string>) =>
     [...other].filter((id) => !one.has(id));
   return [
     ...gained(before.sterile, after.sterile).map((id) => `tip ${id} sterile`),
     ...gained(before.passed, after.passed).map((key) => `load ${/\/(.+)@/.exec(key)?.[1] ?? key} passed`),
-    ...gained(before.ready, after.ready).map((id) => `scanner ${id} ready`),
+    ...gained(before.ready, after.ready).map((id) => `${scannerWords(practice, id)} ready`),
     ...gained(after.held, before.held).map((item) => `${item.replace(':', ' ')} free`),
   ];
 }
