@@ -9,6 +9,7 @@ import { moveGuide } from './guides/move.ts';
 import { setUpGuide } from './guides/set-up.ts';
 import { tipsGuide } from './guides/tips.ts';
 import { warmUpGuide } from './guides/warm-up.ts';
+import { TOPICS } from './topics.ts';
 
 /** How something is done, as common practice has it, with this practice's own rooms, times and notes in it. */
 export interface Guide {
@@ -20,18 +21,6 @@ export interface Guide {
   /** When it does not work. */
   readonly otherwise: readonly string[];
 }
-
-/** What each topic is called: at the head of its guide, and behind "showed Tom". */
-export const TOPICS: Readonly<Record<HowTopic, { readonly title: string; readonly shown: string }>> = {
-  calibrate: { title: 'Calibrating', shown: 'how to calibrate' },
-  'warm-up': { title: 'Warming a tip', shown: 'how to warm a tip' },
-  clean: { title: 'Between patients', shown: 'how to wipe down' },
-  move: { title: 'Taking a scanner elsewhere', shown: 'how to move the scanner' },
-  'set-up': { title: 'Setting up a scanner', shown: 'how to set up the scanner' },
-  fogging: { title: 'A mirror that mists up', shown: 'how to stop fogging' },
-  load: { title: 'A load of tips', shown: 'how to run a load' },
-  tips: { title: 'The way of a tip', shown: 'how to do the tips' },
-};
 
 /** Whose word comes before every step here; said under each guide. */
 export const WHOSE_WORD = 'The maker’s instructions, your local rules and licences come first.';

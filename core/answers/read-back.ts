@@ -28,7 +28,6 @@ function timeWords(entry: Entry, { practice, now }: View): readonly string[] {
   const { when, noted, earliest = when } = entry;
   const at = clockWords(when, now, zone);
   if (earliest < when) return [`time taken: ${clockWords(earliest, now, zone)} to ${at}`];
-  // The same minute on the clock, or half a minute apart across its edge.
-  const isOwn = Math.floor(when / MINUTE) === Math.floor(noted / MINUTE) || noted - when < MINUTE / 2;
+  const isOwn = Math.floor(when / MINUTE) === Math.floor(noted / MINUTE);
   return isOwn ? [] : [`time taken: ${at}`];
 }

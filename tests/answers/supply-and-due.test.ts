@@ -79,8 +79,14 @@ describe('what’s due?', () => {
     expect(answerTo(given, { kind: 'due' }, AT).items).toEqual(['scanner:A']);
   });
 
-  it('on a day to come: when it will be asked for', () => {
-    expect(textOf(weekly(), { kind: 'due', day: '2026-11-30' }, AT)).toBe(`2 due at Quay Street on Mon 30 Nov:
+  it('on a day to come: when it will be asked for, and nothing that waits already', () => {
+    const given = weekly();
+    given.note('2026-11-24 10:20', { kind: 'fault', item: 'autoclave', sort: 'other' });
+    given.note('2026-11-24 10:20', { kind: 'repaired', items: ['scanner:C'] });
+    expect(textOf(given, { kind: 'due', day: '2026-11-30' }, AT, HILL_ROOM)).toBe(
+      'Nothing due at Hill House on Mon 30 Nov.',
+    );
+    expect(textOf(given, { kind: 'due', day: '2026-11-30' }, AT)).toBe(`2 due at Quay Street on Mon 30 Nov:
 • Calibrate blue scanner (2 to 3 minutes): weekly calibration (asked for Mon 10:30)
 • Calibrate red scanner (2 to 3 minutes): weekly calibration (asked for Mon 10:30)`);
   });

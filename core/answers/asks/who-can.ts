@@ -1,9 +1,9 @@
 import type { AskOf } from '../../reading/ask.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { dayWords } from '../clock-words.ts';
-import { TOPICS } from '../guide.ts';
 import type { Line } from '../message.ts';
 import { nameOf } from '../people-words.ts';
+import { shownWords } from '../topics.ts';
 
 /** "Who can calibrate?": who was shown it, latest first. Being shown is not being licensed: that is the practice's to judge. */
 export function answerWhoCan({ topic }: AskOf<'who-can'>, view: AskView): Answer {
@@ -16,7 +16,7 @@ export function answerWhoCan({ topic }: AskOf<'who-can'>, view: AskView): Answer
       practice.people.find(({ part }) => part === 'staff')?.name ?? practice.people[0]?.name ?? 'Sam';
     const line: Line = [
       { strong: 'Nobody' },
-      ` is on record as shown ${TOPICS[topic].shown}. To note it: “showed ${person} ${TOPICS[topic].shown}”.`,
+      ` is on record as shown ${shownWords(topic)}. To note it: “showed ${person} ${shownWords(topic)}”.`,
     ];
     return { about: 'answer', message: [{ line }], items: [] };
   }
@@ -27,7 +27,7 @@ export function answerWhoCan({ topic }: AskOf<'who-can'>, view: AskView): Answer
   return {
     about: 'answer',
     message: [
-      { line: [{ strong: `Shown ${TOPICS[topic].shown}` }, ':'] },
+      { line: [{ strong: `Shown ${shownWords(topic)}` }, ':'] },
       { points },
       { line: ['Who may do it is for the practice to say.'] },
     ],

@@ -1,5 +1,6 @@
 import { siteOf } from '../../practice/look-up.ts';
 import { inWords, scannerWords } from '../../rules/tips/tip-words.ts';
+import { shownWords } from '../topics.ts';
 import { atPlace, type FactWords } from './parts.ts';
 
 /** Bookings, hours, and what is kept of the practice itself. */
@@ -21,7 +22,7 @@ export const dayFacts = {
     ];
     return `${told.join(', ') || 'hours'}${atPlace(practice, fact)} on ${fact.day}`;
   },
-  shown: (_, { person, topic }) => `${person} shown: ${topic}`,
+  shown: (_, { person, topic }) => `${person} shown ${shownWords(topic)}`,
   'pass-confirmed': (practice, { scanner }) =>
     `${scannerWords(practice, scanner)} pass counts: it had settled`,
   'pass-doubted': (practice, { scanner }) =>
