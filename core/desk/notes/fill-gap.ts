@@ -24,7 +24,7 @@ export function fillGap(gap: Gap, view: View, sites: readonly string[]): Filled 
   return { entry: completed.data, filledIn: `${gap.unclear.about} ${only}` };
 }
 
-/** The draft with one slot written as its form asks: an id, a list of ids, or items. */
+/** The draft with one slot written as its form asks: an id, a list of ids, or items; several are joined by commas. */
 export function withSlot(
   draft: Readonly<Record<string, unknown>>,
   slot: string,
@@ -33,9 +33,11 @@ export function withSlot(
   about: string,
 ): Record<string, unknown> {
   if (form === 'confirm') return { ...draft };
-  const item = value.includes(':') ? value : `${about}:${value}`;
-  const bare = value.includes(':') ? value.slice(value.indexOf(':') + 1) : value;
-  const written = { id: bare, ids: [bare], items: [item], item, outcome: bare }[form];
+  const items = value.split(',').map((one) => (one.includes(':') ? one : `${about}:${one}`));
+  const ids = items.map((one) => one.slice(one.indexOf(':') + 1));
+  const [id = ''] = ids;
+  const [item = ''] = items;
+  const written = { id, ids, items, item, outcome: id }[form];
   const before = draft[slot];
   const joined = Array.isArray(before) && Array.isArray(written) ? [...before, ...written] : written;
   return { ...draft, [slot]: joined };

@@ -9,6 +9,7 @@ import { learn } from './learn.ts';
 import { matchChoice } from './match-choice.ts';
 import { reachedPatient } from './reached-patient.ts';
 import { settledAnswer } from './settled-answer.ts';
+import { tipsNamed } from './tips-named.ts';
 import { sayWhichDone } from './which-done.ts';
 
 /** An answer to something that was asked. */
@@ -27,7 +28,7 @@ export function questionAnsweredBy(session: Session, input: NoteInput, read: Not
   const waiting = replied === null ? questions.waitingFor(input.room, input.from, now) : [replied];
   // The latest that the words can answer: "yes" is not for "which autoclave?", and "2" not for "did it reach a patient?".
   const [answered] = waiting.flatMap((question) => {
-    const value = matchChoice(question, input.text, read);
+    const value = matchChoice(question, input.text, read) ?? tipsNamed(session, question, input);
     return value === null ? [] : [{ question, value }];
   });
   if (answered === undefined) return null;

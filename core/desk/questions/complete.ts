@@ -9,6 +9,7 @@ import { enterFacts } from '../notes/enter-facts.ts';
 import { withSlot } from '../notes/fill-gap.ts';
 import type { Purpose } from '../question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
+import { NO_TIPS } from './tips-named.ts';
 
 type Completion = Extract<Purpose, { sort: 'complete' }>;
 
@@ -18,7 +19,10 @@ export function complete(session: Session, speaker: Speaker, purpose: Completion
     session.draft.react(speaker.room, speaker.note, '👍');
     return;
   }
-  const entry = withSlot(purpose.draft, purpose.slot, purpose.form, value, purpose.about);
+  const entry =
+    value === NO_TIPS
+      ? { ...purpose.draft }
+      : withSlot(purpose.draft, purpose.slot, purpose.form, value, purpose.about);
   if (purpose.list === 'asks') answerCompleted(session, speaker, entry);
   else if (purpose.list === 'facts') recordCompleted(session, speaker, purpose, entry);
   offerLearning(session, speaker, purpose, value);
