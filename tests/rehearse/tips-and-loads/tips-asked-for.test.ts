@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest';
+import { stateOf } from '../play.ts';
+import { COUNTED, day, marksOn, PREFIXED } from './larkmoor.ts';
+
+describe('a load whose tips were not said', () => {
+  test.each([
+    ['2 and 3', ['2', '3']],
+    ['tips 2 to 4', ['2', '3', '4']],
+    ['2, 3 & 5', ['2', '3', '5']],
+    ['7', ['7']],
+  ])('the answer “%s” puts all of them in, from the note’s own time', async (text, ids) => {
+    const did = await day([COUNTED, '10:00 sam: load 61 on', `10:05 sam: ${text}`, '10:06']);
+    const { tips } = stateOf(did);
+    expect(Object.keys(tips).filter((id) => tips[id].state === 'in-load')).toEqual(ids);
+    expect(tips[ids[0] ?? ''].since).toBe('2026-11-24T10:00:00Z');
+    expect(marksOn(did, '$3')).toEqual(['👍']);
+  });
+
+  test('“all” are those that were offered', async () => {
+    const did = await day([
+      COUNTED,
+      '09:59 sam: used tips 8 and 9',
+      '10:00 sam: load 61 on',
+      '10:05 sam: all',
+      '10:06',
+    ]);
+    const { tips } = stateOf(did);
+    expect(Object.keys(tips).filter((id) => tips[id].state === 'in-load')).toEqual(['8', '9']);
+  });
+
+  test('shared prefixes may be left out', async () => {
+    const did = await day(
+      [
+        '08:31 sam: tips 1 to 6 are sterile and on the shelf',
+        '10:00 sam: load 61 on',
+        '10:05 sam: 2 and 3',
+        '10:06',
+      ],
+      PREFIXED,
+    );
+    expect(stateOf(did).tips).toMatchObject({
+      T2: { state: 'in-load' },
+      T3: { state: 'in-load' },
+      T1: { state: 'sterile' },
+    });
+  });
+
+  test('talk is no answer', async () => {
+    const did = await day([COUNTED, '10:00 sam: load 61 on', '10:05 sam: back in 2 minutes', '10:06']);
+    expect(stateOf(did).tips['2'].state).toBe('sterile');
+  });
+});
+
+describe('sets are those that the record knows at that moment', () => {
+  test('“all the used tips”, “the rest of the bagged ones”, “bar”', async () => {
+    const did = await day([
+      COUNTED,
+      '09:00 sam: used tips 1, 2, 3 and 4',
+      '09:05 sam: all the used tips are washed',
+      '09:10 sam: 1 and 2 are pouched',
+      '09:20 sam: tip 3 and the rest of the bagged ones sent to autoclave',
+      '09:25 sam: used tips 5 and 6',
+      '09:30 sam: all the used ones bar 6 sent to autoclave',
+      '09:31',
+    ]);
+    expect(stateOf(did).tips).toMatchObject({
+      1: { state: 'sent' },
+      2: { state: 'sent' },
+      3: { state: 'sent' },
+      4: { state: 'washed' },
+      5: { state: 'sent' },
+      6: { state: 'used' },
+      7: { state: 'sterile' },
+    });
+  });
+
+  test('what is used later was not meant', async () => {
+    const did = await day([
+      COUNTED,
+      '09:00 sam: used tip 1',
+      '09:05 sam: all the used tips sent to autoclave',
+      '09:10 sam: used tip 2',
+      '09:12 sam: all the used tips sent to steri [edits $3]',
+      '09:13',
+    ]);
+    expect(stateOf(did).tips).toMatchObject({ 1: { state: 'sent' }, 2: { state: 'used' } });
+  });
+
+  test('of a chat room’s own site only', async () => {
+    const did = await day([
+      COUNTED,
+      '09:00 sam: used tip 1',
+      '09:01 joy@hill: used tip 20',
+      '09:05 joy@hill: all the used tips sent to autoclave',
+      '09:06',
+    ]);
+    expect(stateOf(did).tips).toMatchObject({ 1: { state: 'used' }, 20: { state: 'sent' } });
+  });
+});
+
+test('tips that a note added are known by their numbers from then on', async () => {
+  const did = await day([
+    COUNTED,
+    '09:00 sam: new tips 13 to 16 arrived',
+    '09:10 sam: load 61 on with tips 13 and 14',
+    '09:50 sam: load 61 passed, 134 for 4 min',
+    '09:55 sam: tip 13 on coral',
+    '09:56',
+  ]);
+  expect(stateOf(did).tips).toMatchObject({
+    13: { state: 'fitted', cycles: 1 },
+    14: { state: 'sterile' },
+    15: { state: 'unknown' },
+  });
+});
