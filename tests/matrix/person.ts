@@ -123,6 +123,21 @@ export class Person {
     });
   }
 
+  /** The note that a message of the bot's answers, or null. */
+  answers({ content }: Seen): string | null {
+    const inReply = relationOf(content)['m.in_reply_to'];
+    if (typeof inReply !== 'object' || inReply === null || !('event_id' in inReply)) return null;
+    return String(inReply.event_id);
+  }
+
+  /** Waits until somebody is in a room of this person's. */
+  async untilJoined(room: string, who: string): Promise<void> {
+    await this.until(
+      () => this.client.getRoom(room)?.getMember(who)?.membership === 'join',
+      `${who} in the room`,
+    );
+  }
+
   /** The bot's edits of one of its posts, newest last. */
   editsOf(event: string): readonly Seen[] {
     return this.seen.filter(({ content }) => {
