@@ -44,7 +44,7 @@ export function interpret(parts: readonly Part[], scope: NoteScope): Interpretat
     useMood(clause, result);
     const raw = weigh(clause);
     const evidence = { strength: raw.strength + (result.bonus ?? 0) + carried(result), cost: raw.cost };
-    if (!holds(evidence) || !bearsOutside(clause, scope.strange - strangeIn(parts), scope.listing)) continue;
+    if (!holds(evidence) || !bearsOutside(clause, scope.strange - strangeIn(parts) - (carried(result) > 1 ? 3 : 0), scope.listing)) continue;
     if (result.missing !== undefined && !worthAsking(clause, frame.name, evidence.strength)) continue;
     const score = evidence.strength - 2 * evidence.cost;
     if (score > bestScore + 0.001) {

@@ -64,6 +64,8 @@ function requests(c: Clause): boolean {
   if (cue < 0) return false;
   const next = c.parts.findIndex((part, i) => i > cue && part.entity === undefined && formsAt(part) !== '' && !hasTag(part, 'be'));
   const forms = formsAt(c.parts[next]);
+  const polite = c.parts.slice(0, next).some((part) => /^(please|pls|plz|kindly)$/.test(part.text));
+  if (polite && forms.includes('b') && next === cue + c.parts.slice(cue, next).length && /^(put|set|shut|cut|split)$/.test(c.parts[next]?.text ?? '')) return true;
   return next >= 0 && forms.includes('b') && !forms.includes('d') && !forms.includes('n');
 }
 

@@ -161,8 +161,10 @@ function clauseFrom(own: readonly Part[], pending: readonly Part[], drafts: read
   for (let next = drafts[at + 1]; next !== undefined; next = drafts[at + 1 + taken]) {
     const filling = read?.frame.name === 'load-started' && read.result.missing?.about === 'tip' && next.parts.some((p) => p.entity?.is === 'tips');
     if ((next.sort !== 'entities' && !filling) || next.quoted || (next.sentence !== draft.sentence && !filling) || supposition(next.parts) >= 0) break;
-    if ((interpret(next.parts, scope) !== null && !filling) || (read !== null && next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')) && next.parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'load'))) break;
-    const longer: readonly Part[] = [...parts, JOINT, ...next.parts];
+    const alone = interpret(next.parts, scope);
+    const standing = alone !== null && !(read !== null && isAdjunct(alone, read));
+    if ((standing && !filling) || (read !== null && next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')) && next.parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'load'))) break;
+    const longer: readonly Part[] = [...parts, jointOf(next), ...next.parts];
     const both = interpret(longer, scope);
     if (both === null || !takesIn(both, parts.length + 1)) break;
     if (read !== null && separate(read, next, scope)) break;
@@ -179,6 +181,20 @@ function waits(parts: readonly Part[]): boolean {
   const sort = sortOf(parts);
   return sort === 'entities' || (sort === 'act' && !parts.some((p) => hasSort(p, 'verb') && !hasSort(p, 'noun') && !hasSort(p, 'glue')));
 }
+
+/** "Scanning with Robin and tip 5 in surgery 2": where no verb of motion is said, a place belongs to the clause before. */
+function isAdjunct(alone: Interpretation, before: Interpretation): boolean {
+  const verb = alone.clause.parts[alone.result.verb];
+  const still = verb === undefined || verb.entity !== undefined || !verb.senses.some((s) => s.sort === 'verb' && s.tag !== 'be');
+  return still && alone.frame.name === 'moved' && /^(scan|used|load-started|found|departed)/.test(before.frame.name);
+}
+
+/** The joint of a draft as a part, so that what stands on both sides is kept apart. */
+function jointOf(draft: Draft): Part {
+  return /^[a-z]/.test(draft.joint) || draft.joint === '&' || draft.joint === '+' ? { ...JOINT, text: draft.joint, senses: [GLUE], mark: false } : JOINT;
+}
+
+const GLUE = { sort: 'glue', tag: 'glue', form: '', ref: '' } as const;
 
 /** A mark that keeps what stands on both sides apart. */
 const JOINT: Part = { from: 0, to: 0, text: ',', senses: [], mark: true, unknown: false };

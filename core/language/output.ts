@@ -11,7 +11,7 @@ type Entry = Record<string, unknown> & { kind: string };
 type Slots = Record<string, { said: string } | { filledIn: string }>;
 
 /** Kinds whose `when` is when it became known: the time in the note is of something else. */
-const KNOWN_NOW = new Set(['booked', 'cancelled', 'closed', 'hours', 'added']);
+const KNOWN_NOW = new Set(['booked', 'cancelled', 'closed', 'hours', 'added', 'spore-test']);
 
 /** Gathers what a note says, in the order said, with why. */
 export class Output {

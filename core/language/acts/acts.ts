@@ -11,7 +11,7 @@ const NO =
 const DONE =
   /^(done|is done|done so it is|all done|done it|did it|that's done|thats done|done that|sorted|all sorted|done now|just done|it's done|its done|both done|finished|completed|have done|i've done it|ive done it|done and dusted|that's sorted|thats sorted|dun|done done|job done|did that|done thanks|done sorry|already done|done already|yes done|yep done|yeah done|did it already|just did it|just done it|done ta|took care of it|taken care of|ticked off|✅|✔|☑|all finished|been done|it's been done|that's been done|it is done|done both|all complete|complete|sorted it|sorted now|done for today|just did|i did it|we did it|doneski|done ya|all good done|sorted thanks|done this|that one's done|that is done)$/;
 const UNDO =
-  /^((can you |could you |please |pls |plz |oops |sorry |no |wait |scrap that |whoops |actually |ah |oh )*(undo|undo that|undo it|undo this|undo last|undo the last|undo the last one|undo please|scrap that|scratch that|scratch my last entry|scratch my last|scratch the last one|delete that last one|delete my last entry|undo my last entry|delete last entry|ignore that undo|undo ignore that|delete that entry|delete that|delete the last one|delete last|ignore that|ignore the last one|ignore that last one|ignore my last|ignore last|ignore the last message|ignore my last message|ignore last message|ignore me|cancel that|cancel the last one|take that back|i take that back|forget that|forget the last one|remove that|strike that|disregard|disregard that|disregard the last one|disregard my last|disregard my last message|that was wrong|that's wrong|thats wrong|that was a mistake|my mistake|wrong one|revert|revert that|undo my last|undo my last note|undo my last message|undo my last one|undo that last one|rewind that|never mind that|nevermind that|bin that|wipe that|scrub that|wrong chat|wrong group|didn't happen|that didn't happen|delete my last|delete my last message|delete my last one|scrap the last one|scrap last|scrap that last note|scrap the last note|scrap my last note|scrap that note|scrap that last one|delete that note|delete that last note|delete my last note|remove my last note|ignore my last note|ignore that note|ignore that last note|cancel that note|void that|void the last one|cancel my last|cancel last|cancel my last message|remove the last one|remove my last|take the last one back|i was wrong|delete last one|undo last one|undo last note|undo the last note)( please| pls| plz| sorry| thanks| thx| ta| x| mate| thank you)*)$/;
+  /^((can you |could you |please |pls |plz |oops |sorry |no |wait |scrap that |whoops |actually |ah |oh )*(undo|undo that|undo it|undo this|undo last|undo the last|undo the last one|undo please|scrap that|scratch that|scratch my last entry|scratch my last|scratch the last one|delete that last one|delete my last entry|undo my last entry|delete last entry|ignore that undo|undo ignore that|delete that entry|delete that|delete the last one|delete last|ignore that|ignore the last one|ignore that last one|ignore my last|ignore last|ignore the last message|ignore my last message|ignore last message|ignore me|cancel that|cancel the last one|take that back|i take that back|forget that|forget the last one|remove that|strike that|disregard|disregard that|disregard the last one|disregard my last|disregard my last message|that was wrong|that's wrong|thats wrong|that was a mistake|my mistake|wrong one|revert|revert that|undo my last|never mind my last message|nevermind my last message|strike that last one|strike the last one|ignore last msg|ignore my last msg|ignore last|undo my last note|undo my last message|undo my last one|undo that last one|rewind that|never mind that|nevermind that|bin that|wipe that|scrub that|wrong chat|wrong group|didn't happen|that didn't happen|delete my last|delete my last message|delete my last one|scrap the last one|scrap last|scrap that last note|scrap the last note|scrap my last note|scrap that note|scrap that last one|delete that note|delete that last note|delete my last note|remove my last note|ignore my last note|ignore that note|ignore that last note|cancel that note|void that|void the last one|cancel my last|cancel last|cancel my last message|remove the last one|remove my last|take the last one back|i was wrong|delete last one|undo last one|undo last note|undo the last note)( please| pls| plz| sorry| thanks| thx| ta| x| mate| thank you)*)$/;
 const LATER =
   /^(later|not now|remind me later|remind me|remind me again|snooze|snooze it|in a bit|in a minute|in a mo|in a min|ask me later|ask later|ask me again later|ask me again|will do later|later please|later pls|do it later|i'll do it later|ill do it later|remind me in a bit|give me a minute|give me a bit|give me a sec|hold off|not just now|not right now|not yet remind me later|bit later|maybe later|remind later|come back to me|put it off|put that off|leave it for now|can't now|cant now|busy now|busy|busy at the moment|wait|hold on|hang on|one sec|one minute|two ticks|in a while|remind us later|after this patient|after this one|when i'm free|when im free|remind me shortly|later on|come back later|later thanks|later ta|too busy|too busy now|ask me in a bit|ask again later|ping me later|nudge me later|give us a minute|remind me when i'm done|in a second|in a sec|shortly)$/;
 const LATER_AT =
@@ -112,6 +112,7 @@ function amend(c: Clause): Made | null {
     )
       return null;
   }
+  alike(c, ids);
   const [first, second, third] = ids;
   if (first === undefined || third !== undefined) return null;
   const text = words(c);
@@ -137,6 +138,20 @@ function amend(c: Clause): Made | null {
   if (not >= 0 && !/sorry|meant|should/.test(text)) return null;
   if (not >= 0) return null;
   return made('amend', { to: first.id });
+}
+
+/** "Load 44 not 43", "scanner 1 not 2": a bare number is of the same sort as what it stands beside. */
+function alike(c: Clause, ids: { id: string; at: number }[]): void {
+  const sorts = ids.map(({ at }) => c.parts[at]?.entity);
+  const load = sorts.some((entity) => entity?.is === 'load');
+  const scanner = sorts.some((entity) => entity?.is === 'scanner');
+  for (const one of ids) {
+    const entity = c.parts[one.at]?.entity;
+    if (entity?.is !== 'tips' || entity.named) continue;
+    const digits = one.id.replace(/\D/g, '').replace(/^0+(?=\d)/, '');
+    if (load) one.id = digits;
+    if (scanner) one.id = c.names.scannerIds.find((id) => id.replace(/\D/g, '') === digits) ?? one.id;
+  }
 }
 
 /** A number in words stands for the tip of that number, where there is one. */

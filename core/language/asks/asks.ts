@@ -416,6 +416,7 @@ const last: Ask = {
 
 /** "Can someone wipe A?" asks for it to be done. */
 function asksSomeone(c: Clause): boolean {
+  if (/^(did|has|have)$/.test(c.parts[0]?.text ?? '')) return false;
   return ['calibrate', 'wipe', 'clean', 'move', 'scan', 'take', 'bring'].some((tag) => c.parts.some((p) => p.entity === undefined && p.senses.some((s) => s.tag === tag && s.form === 'b') && !p.senses.some((s) => s.tag === tag && s.form === 'd')));
 }
 
@@ -754,7 +755,7 @@ const ready: Ask = {
   read(c, question) {
     const text = wordsOf(c);
     const asks =
-      /ready|good to go|right to (go|use)|possible to use|able to use|\b(ok|okay|fine|safe|alright|all right|clear|cleared|good|clean|sterile|free|available|usable|useable|allowed|fit|up and running|working|in service|charged|working|wiped|settled|dirty)\b|can (i|we|u|you|she|he|someone) (use|have|take|scan|grab|start|pop|put|borrow)|(should|may|could|shall) (i|we) (use|scan)|is .* (usable|on hold|held|out of service|broken|fixed|back|mended|sterilised|autoclaved|used|been used)|has .* (been|passed|come back)|(been|being) (used|sterilised|autoclaved|sent|washed|bagged)|which (scanner|one|of the scanners)/.test(
+      /ready|good to go|right to (go|use)|possible to use|able to use|\b(ok|okay|fine|safe|alright|still out|still off|still down|still broken|all right|clear|cleared|good|clean|sterile|free|available|usable|useable|allowed|fit|up and running|working|in service|charged|working|wiped|settled|dirty)\b|can (i|we|u|you|she|he|someone) (use|have|take|scan|grab|start|pop|put|borrow)|(should|may|could|shall) (i|we) (use|scan)|is .* (usable|on hold|held|out of service|broken|fixed|back|mended|sterilised|autoclaved|used|been used)|has .* (been|passed|come back)|(been|being) (used|sterilised|autoclaved|sent|washed|bagged)|which (scanner|one|of the scanners)/.test(
         text,
       );
     if (!asks || (!question && !/^(is|are|can|could|which|has|may|should|do|does|any)/.test(text)))

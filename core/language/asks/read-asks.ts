@@ -23,7 +23,7 @@ export function readAsks(sentence: Sentence, scope: NoteScope, out: Output): Sen
   let start = from;
   if (found === null && from > 0 && sentence.question) {
     found = bestAsk(segments.flatMap((s, i) => (i === 0 ? s.parts : [jointPart(s), ...s.parts])), true, scope);
-    if (found !== null) start = 0;
+    if (found !== null && !segments.slice(0, from).some((s) => s.parts.some((p) => hasTag(p, 'fail') || hasTag(p, 'pass')))) start = 0;
   }
   if (found !== null) {
     out.weighIn(found.strength, found.cost, strangeIn(found.clause.parts));

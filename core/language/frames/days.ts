@@ -24,6 +24,7 @@ function countBefore(c: Clause, at: number): { value: number; at: number } | nul
     const value = wordsNumber(part);
     if (value !== null) return { value, at: i };
     if (/^(a|an|one more|another|an extra)$/.test(part.text)) return { value: 1, at: i };
+    if (/^(both|a couple|couple|a couple of|couple of)$/.test(part.text)) return { value: 2, at: i };
     if (part.entity !== undefined) break;
   }
   return null;
@@ -172,12 +173,13 @@ function whoShuts(c: Clause): boolean {
 
 export const closed: Frame = {
   name: 'closed',
-  on: ['shut'],
+  on: ['shut', 'open'],
   read(c) {
-    const verb = c.form('shut', 'd') >= 0 ? c.form('shut', 'd') : c.form('shut', 'g');
+    const notOpen = c.has('neg') ? c.at('open') : -1;
+    const verb = c.form('shut', 'd') >= 0 ? c.form('shut', 'd') : c.form('shut', 'g') >= 0 ? c.form('shut', 'g') : notOpen;
     if (verb < 0) return null;
     if (c.word(/^(early|at|door|window|down)$/) >= 0 && c.word(/^(door|window)$/) >= 0) return null;
-    const bare = c.parts.length <= 6 && c.scope.strange === 0;
+    const bare = (c.parts.length <= 6 && c.scope.strange === 0) || (/^(closed|shut)$/.test(c.parts[0]?.text ?? '') && c.parts.length <= 8 && c.scope.strange <= 1);
     if (!whoShuts(c) && !bare) return null;
     const place = placeOf(c);
     const when = forward(c, place?.site ?? null, 'shut');
@@ -202,7 +204,7 @@ export const hours: Frame = {
   read(c) {
     const shut = c.form('shut', 'dgbs') >= 0 ? c.form('shut', 'dgbs') : c.form('finish', 'gbs');
     const open = c.at('open') >= 0 ? c.at('open') : c.form('start', 'g');
-    if (shut < 0 && open < 0) return null;
+    if ((shut < 0 && open < 0) || c.has('neg')) return null;
     if (
       c.entities('scanner').length + c.entities('tips').length + c.entities('load').length > 0 ||
       c.has('scan', 'calibrate', 'load', 'pouch', 'wipe')

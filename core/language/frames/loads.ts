@@ -95,7 +95,7 @@ export const loadFinished: Frame = {
   name: 'load-finished',
   on: ['load', 'pass', 'fail', 'finish', 'cycle', 'be'],
   read(c) {
-    const bare = c.has('fail') || c.word(/pass/) >= 0 || c.entities('cycle').length > 0;
+    const bare = c.has('fail') || c.word(/pass/) >= 0 || c.entities('cycle').length > 0 || (c.parts.length <= 8 && c.word(/^(out|out of|finished|done|complete|came out)$/) >= 0 && c.entities('tips').some(({ entity }) => !entity.named && entity.unknown.some((id) => id.replace(/\D/g, '').length >= 3)));
     const load = loadOf(c, bare);
     if (load === null) return namelessLoad(c);
     if (c.has('calibrate', 'spore', 'penetration', 'leak', 'control', 'inspection', 'magnifier')) return null;

@@ -28,7 +28,7 @@ export const calibrated: Frame = {
     c.useTags('calibrate', 'finish', 'do', 'take', 'run', 'have', 'turn', 'come', 'go', 'redo', 'get');
     const refused =
       /^(wouldn't|wont|won't|wouldnt|couldn't|couldnt|can't|cant|cannot|will not|refuses to|refused to|doesn't|doesnt)$/;
-    const balks = c.parts.some((part, i) => i < verb && i >= verb - 3 && (refused.test(part.text) || (/^(didn't|didnt|did not)$/.test(part.text) && (c.first('scanner')?.at ?? 99) < i))) && c.word(/^(i|we)$/) < 0;
+    const balks = c.parts.some((part, i) => i < verb && i >= verb - 5 && (refused.test(part.text) || (/^(didn't|didnt|did not)$/.test(part.text) && (c.first('scanner')?.at ?? 99) < i))) && c.word(/^(i|we)$/) < 0;
     const scanners = scannersOf(c);
     if (balks || outcome?.outcome === 'failed') {
       return {
@@ -112,15 +112,16 @@ export const scanStarted: Frame = {
 
 export const scanFinished: Frame = {
   name: 'scan-finished',
-  on: ['scan'],
+  on: ['scan', 'finish'],
   read(c) {
     const past = c.exactly('scan', 'd');
     const noun = c.form('scan', 'ng');
     const finish = c.form('finish', 'dn') >= 0 ? c.form('finish', 'dn') : /^(is|'s)$/.test(c.parts[c.at('finish') - 1]?.text ?? '') ? c.at('finish') : -1;
     const did = c.form('do', 'd') >= 0 ? c.form('do', 'd') : c.word(/^(done|over|did)$/);
     if (c.has('start', 'book', 'cancel', 'fail')) return null;
+    const bare = noun < 0 && past < 0 && c.parts.length <= 5 && c.entities('scanner').length === 1 && c.word(/^(done|fin|finished)$/) >= 0 && !c.parts.some((p) => p.unknown) ? c.word(/^(done|fin|finished)$/) : -1;
     const singular = noun >= 0 && c.parts[noun]?.text !== 'scans';
-    const verb = past >= 0 ? past : singular && finish >= 0 ? finish : singular && did >= 0 ? did : -1;
+    const verb = past >= 0 ? past : singular && finish >= 0 ? finish : singular && did >= 0 ? did : bare;
     if (verb < 0) return null;
     c.use(past, noun, finish, did);
     c.useTags('scan', 'finish', 'do', 'go', 'patient', 'pass');
@@ -184,6 +185,7 @@ export const wiped: Frame = {
 /** Scanner and base together are `all`; "the base of the scanner" and "the lens on blue" name the part alone. */
 function partsWiped(c: Clause, lens: number, base: number, named: boolean): ('all' | 'lens' | 'base')[] {
   if (lens < 0 && base < 0) return ['all'];
+  if (base >= 0 && (c.word(/^(and all|too|as well|aswell|n all)$/) >= 0 || (c.parts[base + 1]?.text === 'and' && c.parts[base + 2]?.text === 'all'))) return ['all'];
   if (c.word(/^(only|just)$/) >= 0) return [...(lens >= 0 ? (['lens'] as const) : []), ...(base >= 0 ? (['base'] as const) : [])];
   const scannerAt = c.first('scanner')?.at ?? c.at('scanner');
   const first = Math.min(...[lens, base].filter((i) => i >= 0));

@@ -2,6 +2,7 @@ import type { Clause } from '../clause.ts';
 import { hasTag } from '../part.ts';
 import type { Result } from '../result.ts';
 import { isDenied } from '../roles/outcome.ts';
+import { placeOf } from '../roles/place.ts';
 import { scannersOf } from '../roles/scanner.ts';
 import { tipSlots, tipsOf } from '../roles/tips.ts';
 import { type Frame, made, result, tipFact } from './frame.ts';
@@ -64,7 +65,8 @@ export const removed: Frame = {
     if (tips === null || (tips.said !== undefined && typeof tips.said === 'string' && direct < 0 && took < 0))
       return null;
     namedScanner(c);
-    return result([made('removed', tipSlots(tips), { tips: tips.said })], verb, tips.missing);
+    c.useTags('get');
+    return result([made('removed', tipSlots(tips), { tips: tips.said })], verb, tips.missing, 0.5);
   },
 };
 
@@ -112,6 +114,7 @@ export const fitted: Frame = {
     const verb = fit >= 0 ? fit : put >= 0 ? put : on;
     c.use(fit, put, on);
     c.useTags('click');
+    placeOf(c);
     const [tip, more] = tips.ids;
     const [id, second] = scanner.ids;
     if (more !== undefined || second !== undefined || tips.which !== undefined) return null;

@@ -2,7 +2,7 @@ import type { Clause } from '../clause.ts';
 import { autoclaveItem } from '../roles/autoclave.ts';
 import { type ItemsSaid, itemSlots, itemsOf } from '../roles/items.ts';
 import { isDenied } from '../roles/outcome.ts';
-import { placeOf, placeSlots } from '../roles/place.ts';
+import { type PlaceSaid, placeOf, placeSlots } from '../roles/place.ts';
 import { type Frame, made, result } from './frame.ts';
 
 const MOVING = [
@@ -28,9 +28,20 @@ function movable(c: Clause): ItemsSaid | null {
   return itemsOf(c, { bare: false });
 }
 
+/** "Green is here", "green has arrived": the one site that this chat room serves. */
+function hereOf(c: Clause): PlaceSaid | null {
+  const [site, more] = c.scope.chatSites;
+  const here = c.word(/^(here|over here|in here|back here)$/);
+  const come = c.parts.findIndex((p) => /^(arrived|here|got here|arrives|landed)$/.test(p.text));
+  if (site === undefined || more !== undefined || (here < 0 && come < 0)) return null;
+  if (c.entities('tips').length > 0 && c.word(/^(new|brand new)$/) >= 0) return null;
+  c.use(here, come);
+  return { site, said: [here >= 0 ? here : come], at: here >= 0 ? here : come };
+}
+
 export const moved: Frame = {
   name: 'moved',
-  on: ['site', 'room'],
+  on: ['site', 'room', 'come', 'scanner', 'get', 'bring'],
   read(c) {
     if (
       c.has(
@@ -63,8 +74,10 @@ export const moved: Frame = {
     )
       return null;
     if (c.entities('celsius').length > 0 || c.entities('load').length > 0) return null;
-    const place = placeOf(c, (prep) => prep !== 'from' && prep !== 'of');
+    const place = placeOf(c, (prep) => prep !== 'from' && prep !== 'of') ?? hereOf(c);
     if (place === null) return null;
+    const worn = c.first('scanner');
+    if (worn !== null && c.prep(worn.at) === 'on' && c.entities('tips').length > 0) return null;
     const verb = MOVING.map((tag) => c.form(tag, 'ds')).find((i) => i >= 0) ?? c.word(STILL);
     const prep = c.prep(place.at);
     const left = c.form('leave', 'd');

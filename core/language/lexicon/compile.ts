@@ -51,7 +51,7 @@ export function addLexicon(table: Table): void {
   for (const [tag, list] of Object.entries(nouns)) {
     for (const noun of listed(list)) {
       put(noun, 'noun', tag, 'b');
-      put(plural(noun), 'noun', tag, 's');
+      if (noun.length > 2) put(plural(noun), 'noun', tag, 's');
     }
   }
   for (const noun of listed(others)) {

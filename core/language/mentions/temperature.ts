@@ -17,7 +17,7 @@ export const temperature: Finder = (scan, from) => {
   const fraction = /^\d+\.\d$/.test(number.text) && !/^(:|am|pm)$/.test(textAt(scan, number.to));
   const spacedC =
     unit.to === number.to && textAt(scan, number.to) === 'c' && !glued(scan, number.to) && fraction;
-  if (unit.to === number.to && !fraction) return null;
+  if (unit.to === number.to && (!fraction || textAt(scan, from + minus + 1) === ',')) return null;
   if (minus === 1 && unit.to === number.to) return null;
   const value = minus === 1 ? -number.value : number.value;
   const celsius = toCelsius(value, unit.letter);

@@ -30,6 +30,11 @@ export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
   const noun = c.at('tip');
   const sure = all.filter(({ entity }) => entity.named);
   const named = sure.length > 0 ? sure : all.filter(() => noun >= 0 || wanted.bare);
+  const spared = sparedTips(c, named);
+  if (spared !== null) {
+    c.use(...named.map(({ at }) => at), noun);
+    return spared;
+  }
   if (named.length > 0) {
     c.use(...named.map(({ at }) => at), noun);
     return gathered(
@@ -52,6 +57,18 @@ export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
     spoken: true,
     missing: { about: 'tip', slot: 'tips', form: 'ids' },
   };
+}
+
+/** "All the dirty tips are in the autoclave except 4": ids behind such a word are those left out. */
+function sparedTips(c: Clause, named: readonly { at: number; entity: TipsSaid }[]): TipsFound | null {
+  const set = named.find(({ entity }) => entity.which !== undefined && entity.except.length === 0);
+  if (set === undefined) return null;
+  const bar = c.word(/^(except|bar|apart|excluding|minus|other|but|barring|not|other than|except for)$/, set.at + 1);
+  const spared = named.filter(({ at, entity }) => bar >= 0 && at > bar && entity.which === undefined);
+  if (spared.length === 0) return null;
+  const rest = named.filter(({ at }) => at < bar);
+  const found = gathered(rest.map(({ entity }) => entity), rest.map(({ at }) => at));
+  return { ...found, except: [...new Set(spared.flatMap(({ entity }) => entity.ids))].sort(compareIds) };
 }
 
 function gathered(list: readonly TipsSaid[], said: readonly number[] | string): TipsFound {
