@@ -3,7 +3,7 @@ import { toText } from '../../bot/show/text.ts';
 import { readBack } from '../../core/answers/read-back.ts';
 import { Given, type Told } from '../rules/given.ts';
 import { FERNGATE } from '../rules/scanner/ferngate.ts';
-import { HILL_ROOM } from './three-sites.ts';
+import { ALL_ROOM, HILL_ROOM } from './three-sites.ts';
 
 const NOW = '2026-11-24 11:00';
 
@@ -104,6 +104,16 @@ describe('read back', () => {
   it('by the site’s own clock', () => {
     const told: Told = { kind: 'wiped', scanner: 'C', part: 'all' };
     expect(backOf(told, { at: '2026-11-24 10:00', room: HILL_ROOM })).toBe('Time taken: 15:30.');
+  });
+
+  it('with no site said, a booking is put at the chat room’s first site, a closing at each: both are told', () => {
+    const room = ALL_ROOM;
+    expect(backOf({ kind: 'booked', count: 2, day: '2026-11-25' }, { room })).toBe(
+      'Booked: 2 scans tomorrow at Quay Street.',
+    );
+    expect(backOf({ kind: 'closed', days: ['2026-11-27'] }, { room })).toBe(
+      'Closed Fri 27 Nov at Quay Street, North Clinic and Hill House.',
+    );
   });
 
   it('what was filled in rather than said', () => {

@@ -2,7 +2,7 @@ import type { FactOf } from '../../reading/fact.ts';
 import type { Item } from '../../reading/slots.ts';
 import type { Entry } from '../../record/entry.ts';
 import { loadMeant } from '../../record/load-key.ts';
-import { zoneOf } from '../../record/where.ts';
+import { sitesOfRoom, zoneOf } from '../../record/where.ts';
 import type { View } from '../../rules/matter.ts';
 import { celsiusWords } from '../../rules/scanner/time-words.ts';
 import { placeWords } from '../../rules/tips/place-words.ts';
@@ -65,8 +65,7 @@ function dayWordsOf(entry: Entry, view: View): readonly string[] {
   const site = siteOfEntry(view.practice, entry);
   const zone = zoneOf(view.practice, site);
   const read = (date: LocalDate) => dateReadBack(date, view.now, zone);
-  const at =
-    site === null || view.practice.sites.length === 1 ? '' : ` at ${placeWords(view.practice, site, null)}`;
+  const at = whichSites(entry, view);
   switch (fact.kind) {
     case 'booked':
     case 'cancelled':
@@ -87,6 +86,14 @@ function dayWordsOf(entry: Entry, view: View): readonly string[] {
     default:
       return [];
   }
+}
+
+/** Where the record puts a day: bookings at one site, closings and hours at each that the chat room serves. */
+function whichSites({ fact, room }: Entry, { practice }: View): string {
+  if (practice.sites.length === 1) return '';
+  const said = 'site' in fact && fact.site !== undefined ? [fact.site] : sitesOfRoom(practice, room);
+  const sites = fact.kind === 'booked' || fact.kind === 'cancelled' ? said.slice(0, 1) : said;
+  return sites.length === 0 ? '' : ` at ${inWords(sites.map((id) => placeWords(practice, id, null)))}`;
 }
 
 function scansWords({ count, times }: FactOf<'booked'> | FactOf<'cancelled'>): string {
