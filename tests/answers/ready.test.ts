@@ -53,6 +53,14 @@ Ready here: red scanner.`,
 Its pack must be whole and dry, its indicator changed.`);
   });
 
+  it('one that is on a scanner and not used yet: its pack is no question any more', () => {
+    const given = new Given(FERNGATE);
+    given.note('2026-11-24 08:00', { kind: 'load-started', load: '118', tips: ['4'] });
+    given.note('2026-11-24 08:40', { kind: 'load-finished', load: '118', outcome: 'passed' });
+    given.note('2026-11-24 10:00', { kind: 'fitted', tip: '4', scanner: 'A' });
+    expect(ready(given, 'tip:4')).toBe('Yes: tip 4 is sterile (load 118, 08:40), on blue scanner.');
+  });
+
   it('one that is sterile by word alone: whose', () => {
     const given = new Given(FERNGATE);
     given.note('2026-11-23 16:00', { kind: 'sterile', tips: ['4'] }, { from: '@tom:example.org' });

@@ -36,6 +36,14 @@ describe('where is it?', () => {
   });
 });
 
+it('a tip on a scanner that is on its way travels with it', () => {
+  const given = aDay();
+  given.note('2026-11-24 10:30', { kind: 'departed', items: ['scanner:A'], site: 'hill' });
+  expect(textOf(given, { kind: 'where', item: 'tip:4' }, AT)).toBe(
+    'Tip 4: on blue scanner, used, on its way to Hill House, since yesterday 11:00 (Rosa).',
+  );
+});
+
 describe('when was it last …?', () => {
   it('calibrated: when, by whom, and what has made it due since', () => {
     const given = aDay();

@@ -69,6 +69,7 @@ function tipMessage(id: string, view: AskView): Message {
   const use = canUse(view, id);
   if (use === null || tip === undefined)
     return [{ line: [{ strong: `Tip ${id}` }, ' is not in the practice file.'] }];
+  if (use.usable && tip.scanner !== null) return [{ line: usableLine(tip, view) }];
   if (use.usable)
     return [
       { line: usableLine(tip, view) },

@@ -1,7 +1,7 @@
 import { autoclaveOf } from '../../practice/look-up.ts';
 import type { AskOf } from '../../reading/ask.ts';
 import type { Item } from '../../reading/slots.ts';
-import type { Mark, ScannerState, TipState } from '../../record/state.ts';
+import type { Departure, Mark, ScannerState, TipState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { placeWords } from '../../rules/tips/place-words.ts';
 import { capital, scannerWords } from '../../rules/tips/tip-words.ts';
@@ -50,14 +50,17 @@ function scannerPlace(scanner: ScannerState, view: AskView): string {
   const { site, room, missing, departed } = scanner;
   if (missing !== null) return `missing${sinceBy(view, site, missing)}${lastKnown(view, site, room)}`;
   if (departed !== null) {
-    const to = departed.to === null ? '' : ` to ${placeWords(practice, departed.to, null)}`;
     const from = departed.from === null ? '' : `, from ${placeWords(practice, departed.from, null)}`;
-    return `on its way${to}${from}${sinceBy(view, departed.from, departed.mark)}`;
+    return `${onItsWay(departed, view)}${from}${sinceBy(view, departed.from, departed.mark)}`;
   }
   const tip = scanner.tip === null ? '' : `, with tip ${scanner.tip} on`;
   const home = room === null ? ', its home: no note has moved it' : noted(view, site, scanner.lastNoted);
   const since = scanner.placed === null ? home : sinceBy(view, site, scanner.placed);
   return `${placeWords(practice, site, room)}${since}${tip}`;
+}
+
+function onItsWay({ to }: Departure, { practice }: AskView): string {
+  return `on its way${to === null ? '' : ` to ${placeWords(practice, to, null)}`}`;
 }
 
 function calibrationTipPlace(scanner: ScannerState, view: AskView): string {
@@ -77,8 +80,12 @@ function tipPlace(tip: TipState, view: AskView): string {
   if (tip.retired !== null) return `retired${sinceBy(view, site, tip.retired.mark)}`;
   if (tip.departed !== null) return `${tipStateWords(view, tip)}${sinceBy(view, site, tip.departed.mark)}`;
   const scanner = tip.scanner === null ? undefined : view.state.scanners.get(tip.scanner);
-  if (scanner !== undefined)
-    return `${tipStateWords(view, tip)}, ${placeWords(practice, scanner.site, scanner.room)}${sinceBy(view, site, tip.fitted)}`;
+  if (scanner !== undefined) {
+    const { departed } = scanner;
+    const place =
+      departed === null ? placeWords(practice, scanner.site, scanner.room) : onItsWay(departed, view);
+    return `${tipStateWords(view, tip)}, ${place}${sinceBy(view, site, tip.fitted)}`;
+  }
   const at = placeWords(practice, site, room);
   if (tip.state === 'unknown' && tip.spoken === null) return `${at}, its home: no note has spoken of it yet`;
   return `${tipStateWords(view, tip)}, ${at}${sinceBy(view, site, tip.since)}`;
