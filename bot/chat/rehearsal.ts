@@ -13,6 +13,7 @@ export class RehearsalChat implements Chat {
   readonly #now: () => number;
   readonly #ids = new Map<string, string>();
   readonly #latest = new Map<string, string>();
+  #posts = 0;
 
   constructor(print: (line: string) => void, now: () => number) {
     this.#print = print;
@@ -23,7 +24,7 @@ export class RehearsalChat implements Chat {
     // Delivered before a crash: the same event again, as a homeserver would answer a repeated transaction.
     const before = this.#ids.get(effect.key);
     if (before !== undefined) return Promise.resolve(before);
-    const id = effect.does === 'post' ? `$out${this.#posts() + 1}` : '';
+    const id = effect.does === 'post' ? `$out${++this.#posts}` : '';
     this.#ids.set(effect.key, id);
     this.#print(JSON.stringify({ at: toIso(this.#now()), ...shown(effect, id, sent) }));
     if (effect.does === 'post') this.#latest.set(`${effect.room} ${effect.about}`, id);
@@ -35,8 +36,12 @@ export class RehearsalChat implements Chat {
     return this.#latest.get(`${room} ${about}`) ?? null;
   }
 
-  #posts(): number {
-    return [...this.#ids.values()].filter((id) => id !== '').length;
+  /** Goes on from posts that a store holds from a rehearsal before, oldest first: their numbers are taken. */
+  resume(posts: readonly { readonly room: string; readonly about: About; readonly id: string }[]): void {
+    for (const { room, about, id } of posts) {
+      this.#latest.set(`${room} ${about}`, id);
+      this.#posts = Math.max(this.#posts, Number(/^\$out(\d+)$/.exec(id)?.[1] ?? 0));
+    }
   }
 }
 

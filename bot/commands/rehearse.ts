@@ -115,6 +115,12 @@ export class Rehearsal {
     this.#now = instant;
     const store = openStore(this.#folder);
     this.#bot = { store, keeper: new Keeper(store) };
+    this.#chat.resume(
+      this.#bot.keeper.desk.posts().flatMap(({ key, room, about }) => {
+        const id = store.transport.eventIdOf(key);
+        return id === null ? [] : [{ room, about, id }];
+      }),
+    );
     this.#bot.keeper.settle(this.#practice, instant);
     await this.#workAndSend();
   }

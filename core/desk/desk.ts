@@ -17,7 +17,8 @@ import { strikeSettled } from './after/strike-settled.ts';
 import { nextMark } from './after/warm-up-marks.ts';
 import { apply, instantOf } from './apply.ts';
 import { Draft } from './draft.ts';
-import type { Input } from './input.ts';
+import type { Post } from './effect.ts';
+import type { Input, NoteInput } from './input.ts';
 import { LateNotes } from './late-notes.ts';
 import { NoteLog } from './note-log.ts';
 import { PostLog } from './post-log.ts';
@@ -26,6 +27,7 @@ import { rememberNote } from './remember-note.ts';
 import { isSavedDesk, MADE_UNDER, type SavedDesk } from './saved-desk.ts';
 import type { Session } from './session.ts';
 import type { Cause, Turn, Versions } from './turn.ts';
+import { type Looked, look } from './turns/look.ts';
 import { onEdit } from './turns/on-edit.ts';
 import { onNote } from './turns/on-note.ts';
 import { onReaction } from './turns/on-reaction.ts';
@@ -172,12 +174,32 @@ export class Desk {
     return turn;
   }
 
+  /** The machine's clock jumped from where it would have stood: noted, so that the record's times can be judged. */
+  clockJumped(from: Instant, now: Instant): Turn {
+    const draft = new Draft(this.#turns + 1, { sort: 'clock', was: toIso(from) }, now);
+    const turn = draft.finish(MADE);
+    this.replay(draft.number, turn);
+    return turn;
+  }
+
+  /** Answers what a note asks while nothing can be written; nothing is kept. */
+  look(input: NoteInput, now: Instant): Looked {
+    const standing = this.#session(now);
+    if (standing === null) return { effects: [], onlyAsks: false };
+    return look({ ...standing, draft: new Draft(this.#turns + 1, causeOf(input), now) }, input);
+  }
+
   /** The next instant after `after` at which something falls due; `null` when nothing is waited for. */
   next(after: Instant): Instant | null {
     const session = this.#session(after);
     if (session === null) return null;
     const times = [nextDue(this.view(after)), nextMark(session, after)].filter((at) => at !== null);
     return times.length === 0 ? null : Math.min(...times);
+  }
+
+  /** Posts made so far that are at hand, oldest first. */
+  posts(): readonly Post[] {
+    return this.#posts.all().map(({ post }) => post);
   }
 
   /** What rules and answers look at. Throws Error before a practice file was taken. */
@@ -241,7 +263,7 @@ export class Desk {
   #remember(turn: Turn, number: number): void {
     const at = instantOf(turn.at);
     const { cause } = turn;
-    if ('from' in cause) {
+    if ('noted' in cause) {
       this.#posts.spoke(cause.from, instantOf(cause.noted));
       this.#late.fold(turn, number, at, instantOf(cause.noted));
     }

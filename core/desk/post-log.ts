@@ -82,6 +82,11 @@ export class PostLog implements SaidLog {
     return this.#posts.get(key) ?? null;
   }
 
+  /** All that are at hand, oldest first. */
+  all(): readonly PostLine[] {
+    return [...this.#posts.values()];
+  }
+
   /** Posts of a chat room that wait for something to be done, oldest first. */
   open(room: string | null): readonly PostLine[] {
     return [...this.#posts.values()].filter(

@@ -4,7 +4,7 @@ import { instantOf } from './apply.ts';
 import type { NoteLog } from './note-log.ts';
 import type { Cause, Turn } from './turn.ts';
 
-type Heard = Extract<Cause, { from: string }>;
+type Heard = Extract<Cause, { noted: string }>;
 
 /** Folds what a turn tells of notes and their edits: which there are, and how they read since when. */
 export function rememberNote(notes: NoteLog, turn: Turn, number: number): void {
