@@ -42,7 +42,8 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   for (const notice of [...store.notices, ...(store.readOnly === null ? [] : [store.readOnly])]) say(notice);
   const db = openMatrixDb(folder);
   const session = await untilThere(() => signIn(db, credentials, values['new-device'] === true), say);
-  const keeper = new Keeper(store);
+  const keeper = new Keeper(store, { count: () => performance.now() });
+  for (const notice of keeper.notices) say(notice);
   keeper.settle(text, Date.now());
 
   const ending = Promise.withResolvers<number>();
@@ -64,6 +65,7 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   const code = await ending.promise;
   bot.stop();
   db.close();
+  keeper.close();
   store.close();
   // The SDK leaves timers behind for two minutes.
   process.exit(code);

@@ -45,16 +45,21 @@ export async function run(args: string[]): Promise<number> {
   mkdirSync(folder, { recursive: true });
   const store = openStore(folder);
   const print = (line: string) => console.log(line);
-  const keeper = new Keeper(store);
+  const keeper = new Keeper(store, { count: () => performance.now() });
   const screen = new Screen(print, seat.room, (person) => nameOf(practice, person));
   const room = new TerminalRoom({ practice, keeper, screen, print, now: Date.now }, seat);
   print(`${practice.name}. The record is kept in ${folder}.`);
-  for (const notice of [...store.notices, ...(store.readOnly === null ? [] : [store.readOnly])])
+  for (const notice of [
+    ...store.notices,
+    ...keeper.notices,
+    ...(store.readOnly === null ? [] : [store.readOnly]),
+  ])
     print(notice);
   try {
     keeper.settle(text, Date.now());
     if (process.stdin.isTTY) await talk(room, keeper, print);
     else await readAll(room);
+    keeper.close();
   } finally {
     store.close();
   }

@@ -71,6 +71,7 @@ export class Rehearsal {
   }
 
   close(): void {
+    this.#bot?.keeper.close();
     this.#bot?.store.close();
     this.#bot = null;
   }

@@ -1,31 +1,67 @@
 import { Desk } from '../../core/desk/desk.ts';
+import type { Effect } from '../../core/desk/effect.ts';
 import type { Turn } from '../../core/desk/turn.ts';
-import { fromIso, toIso } from '../../core/time/instant.ts';
+import { NeedsWholeRecord } from '../../core/record/timeline.ts';
+import { fromIso, HOUR, toIso } from '../../core/time/instant.ts';
 import type { Chat } from '../chat/chat.ts';
 import type { Store } from '../store/store.ts';
+import { ClockWatch } from './clock-watch.ts';
 import type { Heard } from './heard.ts';
+import { openDesk, turnOf, wholeDesk } from './open-desk.ts';
+import { Snapshots } from './snapshots.ts';
 import { toInput } from './to-input.ts';
+import { Unwritten } from './unwritten.ts';
 
 /** A note that makes the reader fail is tried this often, then set aside and said so: never a crash loop. */
 const TRIES = 3;
+/** What is heard so late may be told again by a chat whose inbox was lost: the whole record is asked whether it has it. */
+const LATE_MS = 24 * HOUR;
+
+export interface KeeperOptions {
+  /** Milliseconds since some start that nobody sets; without it the clock is taken as it is, as in a rehearsal. */
+  readonly count?: () => number;
+  /** Makes an empty desk. */
+  readonly makeDesk?: () => Desk;
+}
 
 /**
  * The one way through: inbox → desk → journal (synced) → outbox → chat. A note leaves the inbox only when its turn is in
- * the journal, and nothing is said before that; so a crash at any point loses nothing and says nothing twice.
+ * the journal, and nothing is said before that; so a crash at any point loses nothing and says nothing twice. While
+ * nothing can be written, notes wait, the chat rooms are told once, and questions are still answered.
  */
 export class Keeper {
   readonly #store: Store;
+  readonly #makeDesk: () => Desk;
+  readonly #count: (() => number) | null;
+  readonly #watch: ClockWatch;
+  readonly #unwritten: Unwritten;
+  readonly #snapshots: Snapshots;
   #desk: Desk;
+  /** What happened at the start, for the owner of the machine; to be said once. */
+  readonly notices: readonly string[];
+  /** The disk would not: the outbox may lack what the journal has. */
+  #stumbled = false;
 
-  constructor(store: Store) {
+  constructor(store: Store, { count, makeDesk = () => new Desk() }: KeeperOptions = {}) {
     this.#store = store;
-    this.#desk = this.#rebuilt();
+    this.#makeDesk = makeDesk;
+    this.#count = count ?? null;
+    this.#unwritten = new Unwritten(store);
+    const { desk, notice } = openDesk(store, makeDesk);
+    this.#desk = desk;
+    this.notices = notice === null ? [] : [notice];
+    this.#snapshots = new Snapshots(store, makeDesk, notice === null ? (store.snapshot()?.n ?? 0) : 0);
+    const last = count === undefined ? null : store.line(store.head.n);
+    this.#watch = new ClockWatch(last === null ? null : fromIso(last.at));
+    if (store.readOnly !== null) return;
     this.#enqueueWhatACrashLeft();
+    this.#desk = this.#snapshots.afterTurn(this.#desk);
   }
 
-  /** Takes the practice file into the record where it differs from the one in force. */
+  /** Takes the practice file into the record where it differs from the one in force; not while nothing can be written. */
   settle(practiceText: string, now: number): void {
-    const turn = this.#desk.settings(practiceText, now);
+    if (this.#store.readOnly !== null) return;
+    const turn = this.#ask((desk) => desk.settings(practiceText, now));
     if (turn !== null) this.#keep(turn, now);
   }
 
@@ -33,25 +69,34 @@ export class Keeper {
   receive(heard: readonly Heard[], position?: string): void {
     const rows = heard.map((one) => ({ id: one.id, room: one.room, at: toIso(one.at), body: one }));
     this.#store.transport.receive(rows, position);
+    this.#unwritten.heard(heard);
   }
 
   /** Works through the inbox, oldest first. */
   work(now: number): void {
     const { transport } = this.#store;
-    for (let row = transport.next(); row !== null; row = transport.next()) {
-      if (this.#desk.knows(row.id) || this.#turn(row.body as Heard, now)) transport.done(row.id);
-    }
+    this.#unlessUnwritten(now, () => {
+      for (let row = transport.next(); row !== null; row = transport.next()) {
+        // The inbox holds what was heard, as it came.
+        const heard = row.body as Heard;
+        if (this.#isKept(heard, now) || this.#turn(heard, now)) transport.done(row.id);
+      }
+    });
   }
 
-  /** Says what has fallen due. */
+  /** Says what has fallen due; writes a snapshot once a night. */
   wake(now: number): void {
-    const turn = this.#desk.tick(now);
-    if (turn !== null) this.#keep(turn, now);
+    this.#unlessUnwritten(now, () => {
+      if (this.#isHeld(now)) return;
+      const turn = this.#ask((desk) => desk.tick(now));
+      if (turn !== null) this.#keep(turn, now);
+      this.#desk = this.#snapshots.nightly(this.#desk, now);
+    });
   }
 
   /** The next instant after `after` at which something may fall due. */
   next(after: number): number | null {
-    return this.#desk.next(after);
+    return this.#store.readOnly === null ? this.#ask((desk) => desk.next(after)) : null;
   }
 
   /** What the desk knows, for commands that show it. */
@@ -63,9 +108,39 @@ export class Keeper {
   async send(chat: Chat): Promise<void> {
     const { transport } = this.#store;
     for (const row of transport.unsent()) {
-      const eventId = await chat.deliver(row.body as Turn['effects'][number], transport);
+      const eventId = await chat.deliver(row.body as Effect, transport);
       transport.sent(row.key, eventId);
     }
+  }
+
+  /** Writes a snapshot for the next start. The store stays open: it is its opener's to close. */
+  close(): void {
+    this.#desk = this.#snapshots.save(this.#desk);
+  }
+
+  /** Nothing is tried while the store is read-only; where the disk will not, what was half done in memory is given up. */
+  #unlessUnwritten(now: number, work: () => void): void {
+    const why = this.#store.readOnly;
+    if (why !== null) {
+      this.#unwritten.say(this.#desk, why, now);
+      return;
+    }
+    try {
+      if (this.#stumbled) this.#enqueueWhatACrashLeft();
+      this.#stumbled = false;
+      work();
+      this.#unwritten.over();
+    } catch (error) {
+      if (!(error instanceof Error) || error.name !== 'StoreTrouble') throw error;
+      this.#stumbled = true;
+      this.#desk = openDesk(this.#store, this.#makeDesk).desk;
+      this.#unwritten.say(this.#desk, error.message, now);
+    }
+  }
+
+  /** In the record already: a crash fell between journal and inbox, or a chat tells old things again. */
+  #isKept({ id, at }: Heard, now: number): boolean {
+    return this.#desk.knows(id) || (now - at > LATE_MS && this.#store.lineOfEvent(id) !== null);
   }
 
   /** True when the note is dealt with; false when it is to be tried again. */
@@ -78,40 +153,55 @@ export class Keeper {
       (id) => instantOrNull(transport.heardAt(id)),
     );
     try {
-      const turn = this.#desk.take(input, now);
+      const turn = this.#ask((desk) => desk.take(input, now));
       if (turn !== null) this.#keep(turn, now);
       return true;
     } catch (error) {
       if (!(error instanceof Error) || error.name === 'StoreTrouble') throw error;
       // The desk may be half way through the note: what the journal says is the truth.
-      this.#desk = this.#rebuilt();
+      this.#desk = openDesk(this.#store, this.#makeDesk).desk;
       if (transport.tried(heard.id) < TRIES) return false;
-      transport.setAside(heard.id, error.message);
       this.#keep(this.#desk.setAside(heard.id, heard.room, error.message, now), now);
+      transport.setAside(heard.id, error.message);
       return true;
     }
   }
 
-  #keep(turn: Turn, now: number): void {
-    const [line] = this.#store.append([{ at: toIso(now), turn }]);
-    if (line !== undefined) this.#store.transport.enqueue(line.n, turn.effects.map(toRow));
+  /** Asks the desk; where that needs more than the snapshot holds, the whole record is folded and asked. */
+  #ask<T>(question: (desk: Desk) => T): T {
+    try {
+      return question(this.#desk);
+    } catch (error) {
+      if (!(error instanceof NeedsWholeRecord)) throw error;
+      this.#desk = wholeDesk(this.#store.lines(), this.#makeDesk);
+      return question(this.#desk);
+    }
   }
 
-  #rebuilt(): Desk {
-    const desk = new Desk();
-    for (const line of this.#store.lines()) desk.replay(line.n, line.turn as Turn);
-    return desk;
+  /** The clock was set back and is not believed yet. A jump is noted in the record. */
+  #isHeld(now: number): boolean {
+    if (this.#count === null) return false;
+    const { hold, jumpedFrom } = this.#watch.look(now, this.#count());
+    if (jumpedFrom !== null) this.#keep(this.#desk.clockJumped(jumpedFrom, now), now);
+    return hold;
+  }
+
+  #keep(turn: Turn, now: number): void {
+    const [line] = this.#store.append([{ at: toIso(now), turn }]);
+    if (line === undefined) return;
+    this.#store.transport.enqueue(line.n, turn.effects.map(toRow));
+    this.#desk = this.#snapshots.afterTurn(this.#desk);
   }
 
   #enqueueWhatACrashLeft(): void {
     const { transport } = this.#store;
     for (const line of this.#store.lines(transport.enqueuedThrough())) {
-      transport.enqueue(line.n, (line.turn as Turn).effects.map(toRow));
+      transport.enqueue(line.n, turnOf(line).effects.map(toRow));
     }
   }
 }
 
-function toRow(effect: Turn['effects'][number]) {
+function toRow(effect: Effect) {
   return { key: effect.key, room: effect.room, body: effect };
 }
 

@@ -62,6 +62,8 @@ export type Cause =
       readonly text?: string;
     }
   | { readonly sort: 'tick' }
+  /** The machine's clock jumped: it would have stood at `was`. */
+  | { readonly sort: 'clock'; readonly was: string }
   | { readonly sort: 'practice'; readonly file: string }
   | { readonly sort: 'set-aside'; readonly id: string; readonly room: string; readonly why: string };
 
