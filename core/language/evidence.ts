@@ -219,14 +219,17 @@ export function bearsOutside(c: Clause, outside: number, listing: boolean): bool
   return outside <= most;
 }
 
+/** What is named outright is meant however much else the note says. */
+const SURE = 1_000_000;
+
 function patience(part: Part | undefined): number {
   const entity = part?.entity;
   if (part === undefined) return 0;
   if (entity !== undefined) {
-    if (entity.is === 'tips') return entity.named ? 40 : 1;
-    if (entity.is === 'load') return entity.named ? 40 : 0;
-    if (entity.is === 'scanner') return entity.named === 'name' ? 40 : entity.named === 'letter' ? 0.4 : 2.5;
-    if (entity.is === 'some' || entity.is === 'no-scanner') return 40;
+    if (entity.is === 'tips') return entity.named ? SURE : 1;
+    if (entity.is === 'load') return entity.named ? SURE : 0;
+    if (entity.is === 'scanner') return entity.named === 'name' ? SURE : entity.named === 'letter' ? 0.4 : 2.5;
+    if (entity.is === 'some' || entity.is === 'no-scanner') return SURE;
     if (entity.is === 'autoclave') return 12;
     if (entity.is === 'celsius') return entity.unit ? 1 : 0.5;
     if (entity.is === 'site' || entity.is === 'room') return 1.5;

@@ -40,10 +40,10 @@ export function interpret(parts: readonly Part[], scope: NoteScope): Interpretat
     if (frame === undefined) continue;
     const clause = new Clause(parts, scope);
     const result = frame.read(clause);
-    if (result === null || result.made.length === 0) continue;
+    if (result === null || result.made.length === 0 || lacksItems(result)) continue;
     useMood(clause, result);
     const raw = weigh(clause);
-    const evidence = { strength: raw.strength + (result.bonus ?? 0) + carried(result), cost: raw.cost };
+    const evidence = { strength: raw.strength + (result.bonus ?? 0) + carried(result) + asking(clause, result), cost: raw.cost };
     if (!holds(evidence) || !bearsOutside(clause, scope.strange - strangeIn(parts) - (carried(result) > 1 ? 3 : 0), scope.listing)) continue;
     if (result.missing !== undefined && !worthAsking(clause, frame.name, evidence.strength)) continue;
     const score = evidence.strength - 2 * evidence.cost;
@@ -57,6 +57,16 @@ export function interpret(parts: readonly Part[], scope: NoteScope): Interpretat
 
 const ASKED_BARE = new Set(['sent', 'used', 'washed', 'bagged', 'removed', 'fitted', 'sterile', 'retired']);
 
+/** "Took the tip off", "wiped the scanner": said of one of ours, only which is left out. */
+function asking(clause: Clause, result: Result): number {
+  if (result.missing === undefined || clause.scope.strange > 0 || clause.parts.length > 7) return 0;
+  const verb = clause.parts[result.verb];
+  const done = verb?.senses.some((s) => s.sort === 'verb' && ASKED_VERBS.has(s.tag)) === true || verb?.text === 'off';
+  return done && clause.has('tip', 'scanner', 'wipe') ? 0.9 : 0;
+}
+
+const ASKED_VERBS = new Set(['use', 'wash', 'bag', 'fit', 'remove', 'take', 'wipe', 'calibrate', 'sterilise', 'send', 'put', 'clean', 'check', 'cover', 'move', 'scan']);
+
 /** A question is put only where the note is plainly one for us. */
 function worthAsking(clause: Clause, frame: string, strength: number): boolean {
   const named = [...clause.used].some((i) => {
@@ -66,6 +76,11 @@ function worthAsking(clause: Clause, frame: string, strength: number): boolean {
   if (named) return true;
   if (clause.entities('tips').length > 0) return clause.scope.strange === 0 && clause.parts.length <= 6 && ASKED_BARE.has(frame);
   return strength >= 1.8 && clause.scope.strange <= 2;
+}
+
+/** A set alone cannot stand where items are named. */
+function lacksItems(result: Result): boolean {
+  return result.missing === undefined && result.made.some(({ entry }) => Array.isArray(entry.items) && entry.items.length === 0);
 }
 
 /** What the clause before spoke of, and the only scanner there is, are evidence too. */

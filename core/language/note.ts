@@ -126,7 +126,7 @@ function readStatements(sentences: readonly Sentence[], scope: NoteScope, out: O
     const own = cut > 0 ? draft.parts.slice(0, cut) : draft.parts;
     const found = clauseFrom(own, pending, drafts, i, previous, scope);
     if (found === null) {
-      pending = waits(own) && i + 1 < drafts.length ? [...pending, ...(pending.length > 0 ? [JOINT] : []), ...own] : [];
+      pending = waits(own) && i + 1 < drafts.length ? [...pending, ...(pending.length > 0 ? [jointOf(draft)] : []), ...own] : [];
       remember(own, scope.memory);
     } else {
       pending = [];
@@ -150,7 +150,7 @@ interface Read {
 function clauseFrom(own: readonly Part[], pending: readonly Part[], drafts: readonly Draft[], at: number, previous: Interpretation | null, scope: NoteScope): Read | null {
   const draft = drafts[at];
   if (draft === undefined) return null;
-  let parts = pending.length > 0 ? [...pending, JOINT, ...own] : own;
+  let parts = pending.length > 0 ? [...pending, jointOf(draft), ...own] : own;
   let read = readDraft(parts, draft, previous, scope);
   if (read === null && pending.length > 0) {
     parts = own;

@@ -499,7 +499,7 @@ const due: Ask = {
     if (/what's (left|next|on)\b/.test(text) && !/scanner|tip|due|do|outstanding|today|clinic/.test(text))
       return null;
     c.useTags(
-      ...WH,
+      ...WH, 'due',
       'finish',
       'calibrate',
       'scanner',

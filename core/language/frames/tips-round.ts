@@ -288,12 +288,13 @@ export const inspected: Frame = {
     const tips = tipsOf(c, { bare: true });
     if (tips === null) return null;
     const sure = mag >= 0 || noun >= 0 || c.entities('tips').some(({ entity }) => entity.named) || c.at('tip') >= 0 || typeof tips.said === 'string';
-    if (!sure && (check < 0 || c.scope.strange > 0.5) && !/^(debris|residue|blood|gunk|soiling)/.test(c.parts[debris]?.text ?? '')) return null;
+    if (!sure && c.word(/^inspected$/) < 0 && (check < 0 || c.scope.strange > 0.5) && !/^(debris|residue|blood|gunk|soiling)/.test(c.parts[debris]?.text ?? '')) return null;
     const verb = [check, noun, mag, debris].find((i) => i >= 0) ?? 0;
     const outcome = inspectionOutcome(c, debris);
     c.useTags('wash', 'clean');
     if (outcome === null) {
-      if ((mag < 0 && noun < 0) || (mag < 0 && !sure)) return null;
+      const plainly = c.word(/^inspected$/) >= 0 && c.scope.strange === 0;
+      if (!plainly && ((mag < 0 && noun < 0) || (mag < 0 && !sure))) return null;
       const missing = tips.missing ?? {
         about: 'outcome' as const,
         slot: 'outcome',
@@ -302,11 +303,8 @@ export const inspected: Frame = {
       };
       return result([made('inspected', tipSlots(tips), { tips: tips.said })], verb, missing);
     }
-    return result(
-      [made('inspected', { ...tipSlots(tips), outcome }, { tips: tips.said })],
-      verb,
-      tips.missing,
-    );
+    const base = result([made('inspected', { ...tipSlots(tips), outcome }, { tips: tips.said })], verb, tips.missing);
+    return outcome === 'failed' ? { ...base, anyMood: true } : base;
   },
 };
 

@@ -94,9 +94,7 @@ export const moved: Frame = {
     for (const one of c.entities('room')) if (c.prep(one.at) === 'from') c.use(one.at);
     return result(
       [made('moved', { ...itemSlots(items), ...placeSlots(place) }, { items: items.said, site: place.said })],
-      verb >= 0 ? verb : place.at,
-      items.missing ?? place.missing,
-    );
+      verb >= 0 ? verb : place.at, items.missing ?? place.missing, c.word(/^(here|arrived|got here)$/) >= 0 ? 0.5 : 0);
   },
 };
 

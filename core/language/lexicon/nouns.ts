@@ -53,7 +53,7 @@ export const nouns: Readonly<Record<string, string>> = {
   service: 'service, use, action, circulation',
   record:
     'record, log, report, logbook, log book, printout, records, audit trail, register, log sheet, history, paperwork, audit, export, summary, overview, reports',
-  due: 'outstanding, overdue, to do, to-do, todo, pending, due today, left to do',
+  due: 'due, outstanding, overdue, to do, to-do, todo, pending, due today, left to do',
   reminder: 'reminder, alert',
 };
 
