@@ -45,15 +45,16 @@ function doubt(session: Session, speaker: Speaker, gap: Gap): void {
 
 function ask(session: Session, speaker: Speaker, gap: Gap): void {
   const { draft, now } = session;
-  const wording = questionFor(gap, viewOf(session));
+  const sites = sitesOfChatRoom(session.practice, speaker.room).map((site) => site.id);
+  const wording = questionFor(gap, viewOf(session), sites);
   if (wording === null) return;
   if (gap.draft === undefined && saidLately(session, speaker.room)) return;
-  const { message, choices } = wording;
+  const { message, choices, shown } = wording;
   const key = draft.post(speaker.room, {
     about: 'question',
     message,
     replyTo: speaker.note,
-    buttons: choices.slice(0, BUTTONS.length).map((_, index) => BUTTONS[index] ?? ''),
+    buttons: BUTTONS.slice(0, shown),
   });
   const purpose = completion(gap, speaker, draft.number);
   if (purpose === null) {

@@ -31,13 +31,14 @@ export function complete(session: Session, speaker: Speaker, purpose: Completion
 function answerCompleted(session: Session, speaker: Speaker, entry: unknown): void {
   const ask = askSchema.safeParse(entry);
   if (!ask.success) return;
-  const { about, message, items } = answer(ask.data, {
+  const { about, message, items, file } = answer(ask.data, {
     ...viewOf(session),
     room: speaker.room,
     from: speaker.from,
     entries: session.timeline.entries,
   });
   session.draft.post(speaker.room, { about, message, items, replyTo: speaker.note });
+  if (file !== undefined) session.draft.file(speaker.room, file);
 }
 
 function recordCompleted(session: Session, speaker: Speaker, purpose: Completion, entry: unknown): void {

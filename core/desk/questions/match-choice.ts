@@ -11,6 +11,8 @@ export function matchChoice(question: Question, text: string, read: NoteRead): s
   );
   if (labelled !== undefined) return labelled.value;
   if (number !== undefined) return choices[Number(number) - 1]?.value ?? null;
+  const said = /^\s*(yes|yep|yeah|aye|no|nope|nah)\s*(?:[,.;:!–—-]|$)/i.exec(text)?.[1];
+  if (said !== undefined) return choiceFor(question, /^[ya]/i.test(said) ? 'yes' : 'no');
   for (const act of read.reading.acts) {
     if (act.kind === 'yes' || act.kind === 'no') return choiceFor(question, act.kind);
     if (act.kind === 'pick') return picked(question, act.choice);
