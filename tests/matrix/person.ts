@@ -3,6 +3,7 @@ import {
   EventType,
   MatrixClient,
   type MatrixEvent,
+  MatrixScheduler,
   MemoryStore,
   MsgType,
   Preset,
@@ -50,6 +51,7 @@ export class Person {
       accessToken: access_token ?? '',
       deviceId: device_id ?? '',
       store: new MemoryStore(),
+      scheduler: new MatrixScheduler(),
       logger: silent,
       disableVoip: true,
     });

@@ -1,0 +1,78 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type House, houseIfPossible } from './house.ts';
+import { Person } from './person.ts';
+
+const BOT = '@scanward:example.org';
+const house = await houseIfPossible();
+
+describe.skipIf(house === null)('which rooms it goes into', () => {
+  const { server, password } = house ?? ({} as House);
+  let priya: Person;
+  let tom: Person;
+  let room = '';
+  let other = '';
+
+  beforeAll(async () => {
+    if (house === null) return;
+    priya = await Person.signIn(server.url, 'priya', password);
+    tom = await Person.signIn(server.url, 'tom', password);
+    room = await priya.room(true, [BOT, tom.id]);
+    other = await priya.room(false, [BOT]);
+    await tom.client.joinRoom(room);
+    await priya.say(room, "where's blue?");
+    await house.startBot(house.practice([room, other]));
+    await priya.untilJoined(room, BOT);
+    await priya.untilJoined(other, BOT);
+  }, 120_000);
+
+  afterAll(async () => {
+    priya?.stop();
+    tom?.stop();
+    await house?.close();
+  });
+
+  const membership = (who: Person, of: string) => who.client.getRoom(of)?.getMember(BOT)?.membership;
+
+  test('what was said before it came is history and is not answered', async () => {
+    const ask = await priya.say(room, "where's green?");
+    await priya.until(() => priya.repliesTo(ask).length > 0, 'an answer');
+    expect(priya.seen.filter((seen) => priya.answers(seen) !== null)).toHaveLength(1);
+  });
+
+  test('somebody whom the practice file does not name is refused', async () => {
+    const strange = await tom.room(false, [BOT]);
+    await tom.until(() => membership(tom, strange) === 'leave', 'a refusal');
+  });
+
+  test('a room that the practice file does not list gets one polite line and is left', async () => {
+    const unknown = await priya.room(true, [BOT]);
+    await priya.until(() => membership(priya, unknown) === 'leave', 'leaving');
+    await priya.until(
+      () => priya.seen.some((seen) => seen.room === unknown && seen.type === 'm.room.message'),
+      'a line',
+    );
+    const said = priya.seen.filter((seen) => seen.room === unknown && seen.type === 'm.room.message');
+    expect(said).toHaveLength(1);
+    expect(said[0]?.encrypted).toBe(true);
+    expect(String(said[0]?.content.body)).toContain(unknown);
+  });
+
+  test('a room from which it was removed holds back no other', async () => {
+    await priya.client.kick(other, BOT);
+    await priya.until(() => membership(priya, other) === 'leave', 'the removal');
+    const ask = await priya.say(room, "where's green?");
+    await priya.until(() => priya.repliesTo(ask).length > 0, 'an answer');
+  });
+
+  test('an upgraded room is followed, and the record goes on', async () => {
+    const note = await priya.say(room, 'moved green to Site 1');
+    await priya.until(() => priya.reactionsTo(note).length > 0, 'a mark');
+    const { replacement_room: next } = await priya.client.upgradeRoom(room, '11');
+    await priya.client.invite(next, BOT);
+    await priya.until(() => membership(priya, next) === 'join', 'following');
+    const ask = await priya.say(next, "where's green?");
+    await priya.until(() => priya.repliesTo(ask).length > 0, 'an answer in the new room');
+    expect(String(priya.repliesTo(ask)[0]?.content.body)).toContain('Site 1');
+    expect(priya.repliesTo(ask)[0]?.encrypted).toBe(true);
+  });
+});

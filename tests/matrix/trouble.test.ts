@@ -1,0 +1,69 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type BadLine, badLine } from './bad-line.ts';
+import { type House, houseIfPossible } from './house.ts';
+import { Person } from './person.ts';
+
+/** Two messages a second, as a strict homeserver has it. */
+const house = await houseIfPossible({ messagesASecond: 2 });
+
+describe.skipIf(house === null)('a homeserver that limits, loses answers and goes away', () => {
+  const { server, password } = house ?? ({} as House);
+  let priya: Person;
+  let dan: Person;
+  let line: BadLine;
+  let room = '';
+
+  beforeAll(async () => {
+    if (house === null) return;
+    line = await badLine(server.url);
+    priya = await Person.signIn(server.url, 'priya', password);
+    dan = await Person.signIn(server.url, 'dan', password);
+    room = await priya.room(true, ['@scanward:example.org', dan.id]);
+    await dan.client.joinRoom(room);
+    await house.startBot(house.practice([room]), { SCANWARD_HOMESERVER: line.url });
+    await priya.untilJoined(room, '@scanward:example.org');
+  }, 120_000);
+
+  afterAll(async () => {
+    priya?.stop();
+    dan?.stop();
+    line?.close();
+    await house?.close();
+  });
+
+  const ask = async (count: number): Promise<readonly string[]> => {
+    const asked: string[] = [];
+    for (let index = 0; index < count; index++) {
+      asked.push(await (index % 2 === 0 ? priya : dan).say(room, "where's blue?"));
+    }
+    return asked;
+  };
+  const expectOnce = async (asked: readonly string[]) => {
+    await priya.until(() => asked.every((id) => priya.repliesTo(id).length > 0), 'every answer', 90_000);
+    const [last = ''] = await ask(1);
+    await priya.until(() => priya.repliesTo(last).length > 0, 'the answer to the last', 60_000);
+    expect(asked.filter((id) => priya.repliesTo(id).length !== 1)).toEqual([]);
+    const order = priya.seen
+      .map((seen) => priya.answers(seen))
+      .filter((id) => id !== null && asked.includes(id));
+    expect(order).toEqual(asked);
+  };
+
+  test('a limit of two messages a second is waited out, in order', async () => {
+    await expectOnce(await ask(12));
+  }, 120_000);
+
+  test('answers that were lost on the way do not make a post come twice', async () => {
+    line.lose(4);
+    await expectOnce(await ask(6));
+    expect(line.lost()).toBe(4);
+  }, 120_000);
+
+  test('a homeserver that is killed and comes back is waited for', async () => {
+    const [first = ''] = await ask(1);
+    await server.kill();
+    await server.start();
+    const more = await ask(2);
+    await expectOnce([first, ...more]);
+  }, 120_000);
+});
