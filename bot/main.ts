@@ -21,6 +21,9 @@ const COMMANDS: Readonly<Record<string, (args: string[]) => Promise<number>>> = 
   repair: async (args) => (await import('./commands/repair.ts')).run(args, { out, err }),
   backup: async (args) => (await import('./commands/backup.ts')).run(args, { out, err }),
   restore: async (args) => (await import('./commands/restore.ts')).run(args, { out, err }),
+  rebuild: async (args) => (await import('./commands/rebuild.ts')).run(args, { out, err }),
+  forget: async (args) => (await import('./commands/forget.ts')).run(args, { out, err }),
+  'close-months': async (args) => (await import('./commands/close-months.ts')).run(args, { out, err }),
   export: async (args) => (await import('./commands/export.ts')).run(args, { out, err }),
 };
 

@@ -1,6 +1,9 @@
 import { parseArgs } from 'node:util';
-import type { JournalLine } from '../store/store.ts';
-import { type Verdict, verifyRecord } from '../store/verify.ts';
+import { Desk } from '../../core/desk/desk.ts';
+import { isSavedDesk } from '../../core/desk/saved-desk.ts';
+import { wholeDesk } from '../keeper/open-desk.ts';
+import { openStore } from '../store/store.ts';
+import { type Refold, type Verdict, verifyRecord } from '../store/verify.ts';
 import { recordFolder } from '../store/which-folder.ts';
 
 /** What a command prints to. */
@@ -10,16 +13,14 @@ export interface CommandIo {
 }
 
 /**
- * `verify [--store FOLDER]`: checks the whole record and prints its head hash. `refold` works the state out again,
- * to hold the snapshot against. Exit code: 0, or 1 with the first fault.
+ * `verify [--store FOLDER]`: checks the whole record and prints its head hash. Everything that the snapshot holds is
+ * worked out again from the journal's first line and held against it. Exit code: 0, or 1 with the first fault.
  */
-export async function run(
-  args: string[],
-  io: CommandIo,
-  refold?: (lines: Iterable<JournalLine>) => unknown,
-): Promise<number> {
+export async function run(args: string[], io: CommandIo): Promise<number> {
   const { values } = parseArgs({ args, options: { store: { type: 'string' } } });
-  const verdict = verifyRecord(recordFolder(values.store), refold === undefined ? {} : { refold });
+  const folder = recordFolder(values.store);
+  const refold = refoldFor(folder);
+  const verdict = verifyRecord(folder, refold === null ? {} : { refold });
   if (verdict.fault !== null) {
     io.err(`Not whole: ${verdict.fault}`);
     io.err(`Lines 1 to ${verdict.head.n} stand. "repair" shows what can be done.`);
@@ -27,6 +28,19 @@ export async function run(
   }
   for (const line of goodNews(verdict)) io.out(line);
   return 0;
+}
+
+/** `null` where there is no snapshot that this version would start from. */
+function refoldFor(folder: string): Refold | null {
+  const store = openStore(folder, { readOnly: true });
+  try {
+    const value = store.snapshot()?.value;
+    if (!isSavedDesk(value)) return null;
+    const { through } = value.timeline;
+    return (lines) => wholeDesk(lines, () => new Desk()).save(through);
+  } finally {
+    store.close();
+  }
 }
 
 function goodNews({ head, months, forgotten, snapshot }: Verdict): string[] {
