@@ -21,9 +21,11 @@ export function checkTip(
   if (reasons.length === 0) return;
   const keys = reasons.map(reasonKey);
   const dayOne = isDayOne(step.state, tip, reasons);
-  const sameContact = tip.warnedFor?.contact === contact ? tip.warnedFor.reasons : [];
-  const again = keys.every((key) => sameContact.includes(key)) || (dayOne && tip.warnedDayOne);
-  tip.warnedFor = { contact, reasons: [...sameContact, ...keys] };
+  const sameContact = tip.warnedFor?.contact === contact ? tip.warnedFor.reasons : null;
+  const isSame = (each: UnsafeReason) =>
+    sameContact !== null && (sameContact.includes(reasonKey(each)) || isItsOutcome(tip, each));
+  const again = reasons.every(isSame) || (dayOne && tip.warnedDayOne);
+  tip.warnedFor = { contact, reasons: [...(sameContact ?? []), ...keys] };
   if (dayOne) tip.warnedDayOne = true;
   const site = scanner?.site ?? tip.site;
   const items = scanner === null ? [`tip:${tip.id}`] : [`tip:${tip.id}`, `scanner:${scanner.id}`];
@@ -39,6 +41,11 @@ export function checkTip(
     again,
     dayOne,
   });
+}
+
+/** Held because this very contact was answered with "it reached a patient": no second cause. */
+function isItsOutcome(tip: TipState, { why }: UnsafeReason): boolean {
+  return why === 'held' && tip.holds.every(({ sort }) => sort === 'reached-patient');
 }
 
 /** Nothing is known against it but that nothing is known, and its site's tips have not been counted yet. */

@@ -4,11 +4,13 @@ import { dateAt } from '../where.ts';
 import { addUse, checkTip, leaveLoads, uncover } from './contact.ts';
 import { finishScan, soil } from './scan-end.ts';
 import { type Step, type Steps, scannerOf, tipsOf } from './step.ts';
+import { tellStock } from './stocktake.ts';
 
 export const usedSteps = {
   used: (step, said) => {
     const scanner = said.scanner === undefined ? undefined : scannerOf(step, said.scanner);
     for (const tip of tipsOf(step, said.tips)) useTip(step, tip, scanner, said.samePatient === true);
+    tellStock(step, said.tips);
   },
 } satisfies Steps;
 
@@ -28,13 +30,26 @@ function useTip(step: Step, tip: TipState, named: ScannerState | undefined, same
   const known =
     tip.stage === 'sterile' || tip.stage === 'fitted' || tip.stage === 'unknown' || tip.stage === 'used';
   if (!known || tip.state === 'held' || tip.state === 'retired' || tip.state === 'missing')
-    checkTip(step, tip, scanner ?? null, 'used', reasonsAgainst(state, tip, mark.at), step.entry.id);
+    checkTip(
+      step,
+      tip,
+      scanner ?? null,
+      'used',
+      reasonsAgainst(state, tip, mark.at),
+      contactOf(step, tip, scanner),
+    );
   if (tip.missing !== null) tip.missing = null;
   leaveLoads(step, tip);
   addUse(step, tip, scanner ?? null, samePatient);
   soil(state, tip.id, mark);
   tip.bagged = null;
   if (scanner !== undefined) dirty(step, scanner, tip, samePatient);
+}
+
+/** Used on the scanner that it was fitted to: the fitting and the use are one contact, and one warning. */
+function contactOf({ entry }: Step, tip: TipState, scanner: ScannerState | undefined): string {
+  const isOn = scanner !== undefined && tip.scanner === scanner.id && !tip.usedSinceFitted;
+  return isOn ? (tip.fitted?.entry ?? entry.id) : entry.id;
 }
 
 function sumsUp(step: Step, tip: TipState, named: ScannerState | undefined): boolean {

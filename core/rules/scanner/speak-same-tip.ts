@@ -2,6 +2,7 @@ import { lines } from '../../answers/message.ts';
 import { toIso } from '../../time/instant.ts';
 import type { Speak } from '../speech.ts';
 import { scannerWords, sterileHere } from '../tips/tip-words.ts';
+import { foundWith } from '../tips/together.ts';
 import { scanWords } from './reason-words.ts';
 
 const YES_NO = [
@@ -21,9 +22,12 @@ export const speakSameTipAgain: Speak<'same-tip-again'> = (finding, view) => {
     ...sterileHere(view, site),
     ...lines('Same patient? Edit your note to say “same patient”.'),
   ];
+  const stop = { about: 'warning', items, message: warning, mentions: [] } as const;
+  // Warned of for another cause with the same note: that warning asks already.
+  if (foundWith(view, finding, 'unsafe-tip').some(({ again }) => !again)) return [stop];
   const question = lines([{ strong: `Did tip ${tip} reach a patient?` }, ' yes or no']);
   return [
-    { about: 'warning', items, message: warning, mentions: [] },
+    stop,
     {
       about: 'question',
       items,
