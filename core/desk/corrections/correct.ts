@@ -15,7 +15,7 @@ import { guarded, loosened } from './loosens.ts';
 /**
  * Puts other facts in a note's place, from the note's own time, or takes them back. What it would loosen is taken from its
  * author within 10 minutes or from the lead, deputy or manager; otherwise it waits for the lead and nothing changes.
- * True when it was carried out.
+ * `speaker.noted` is when the correction was typed: the ten minutes are the person's. True when it was carried out.
  */
 export function correct(
   session: Session,
@@ -32,7 +32,13 @@ export function correct(
   timeline.setAside(note.turn);
   const entered = enterFacts(session, author, facts, note.turn);
   const gains = loosened(practice, before, guarded(practice, timeline.state, now));
-  const may = mayLoosen({ practice, author: note.from, asker: speaker.from, noted: note.noted, now });
+  const may = mayLoosen({
+    practice,
+    author: note.from,
+    asker: speaker.from,
+    noted: note.noted,
+    now: speaker.noted,
+  });
   if (gains.length > 0 && !may) {
     draft.entries.length = first;
     draft.firstIndex.delete(note.turn);

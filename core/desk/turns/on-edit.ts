@@ -25,7 +25,7 @@ export function onEdit(session: Session, input: EditInput): void {
   const { filled, open } = fillGaps(session, speaker, read.gaps);
   const meant = [...read.reading.facts, ...filled.map((one) => one.entry)];
   if (meant.length > 0 || session.timeline.ofTurn(note.turn).length > 0) {
-    correct(session, speaker, note, meant, 'edited');
+    correct(session, { ...speaker, noted: input.at }, note, meant, 'edited');
   } else strikeReplies(session, note, [], input.from);
   if (message === null) strikeReplies(session, note, [], input.from, PRIVACY);
   askGaps(session, speaker, open);
