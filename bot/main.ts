@@ -13,6 +13,7 @@ const lines = () => createInterface({ input: process.stdin, crlfDelay: Number.PO
 const COMMANDS: Readonly<Record<string, (args: string[]) => Promise<number>>> = {
   room: async (args) => (await import('./commands/open-room.ts')).run(args),
   matrix: async (args) => (await import('./commands/matrix.ts')).run(args, { out, err }),
+  homeserver: async (args) => (await import('./commands/homeserver.ts')).run(args, { out, err }),
   read: async (args) => (await import('./commands/read.ts')).run(args, { input: lines(), out, err }),
   rehearse: async (args) => (await import('./commands/rehearse.ts')).run(args, { input: lines(), out, err }),
   demo: async (args) => (await import('./commands/demo.ts')).run(args, { out }),
