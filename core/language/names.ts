@@ -130,16 +130,8 @@ function addScanners(practice: Practice, name: AddName, letterIds: Map<string, s
       const noun = /scanner$/i.test(words);
       const bare = words.replace(/^the /i, '');
       if (!noun) {
-        for (const pattern of [
-          `scanner ${bare}`,
-          `${bare} scanner`,
-          `${bare} unit`,
-          `${bare} one`,
-          `unit ${bare}`,
-          `${bare} machine`,
-          `intraoral scanner ${bare}`,
-          `${bare} wand`,
-        ]) {
+        const loose = /^[a-z]$/i.test(bare) ? [] : [`${bare} unit`, `${bare} one`, `${bare} machine`, `${bare} wand`];
+          for (const pattern of [...loose, `scanner ${bare}`, `${bare} scanner`, `unit ${bare}`, `intraoral scanner ${bare}`]) {
           name(pattern, 'scanner-name', scanner.id);
         }
       } else {
@@ -179,7 +171,7 @@ function addPlaces(practice: Practice, name: AddName): Set<string> {
         const number = NUMBERED_ROOM.exec(words)?.[1];
         if (number !== undefined) addNumbered(name, number, ref, taken);
       }
-      if (room.id.length > 1 && !/^\d+$/.test(room.id)) name(room.id, 'room', ref);
+      if (/[a-z]/i.test(room.id) && (/\d/.test(room.id) || room.id.length === 3 || room.id.length === 2)) name(room.id, 'room', ref);
       if (all.some((words) => STERILE_ROOM.test(words))) sterile.add(ref);
     }
   }

@@ -1,5 +1,6 @@
 import type { Clause } from '../clause.ts';
 import { made } from '../frames/frame.ts';
+import { wordsNumber } from '../lexicon/count.ts';
 import type { Made } from '../result.ts';
 import { timeOf } from '../roles/time.ts';
 import { resolveForward } from '../times/forward.ts';
@@ -15,7 +16,7 @@ const UNDO =
 const LATER =
   /^(later|not now|remind me later|remind me|remind me again|snooze|snooze it|in a bit|in a minute|in a mo|in a min|ask me later|ask later|ask me again later|ask me again|will do later|later please|later pls|do it later|i'll do it later|ill do it later|remind me in a bit|give me a minute|give me a bit|give me a sec|hold off|not just now|not right now|not yet remind me later|bit later|maybe later|remind later|come back to me|put it off|put that off|leave it for now|can't now|cant now|busy now|busy|busy at the moment|wait|hold on|hang on|one sec|one minute|two ticks|in a while|remind us later|after this patient|after this one|when i'm free|when im free|remind me shortly|later on|come back later|later thanks|later ta|too busy|too busy now|ask me in a bit|ask again later|ping me later|nudge me later|give us a minute|remind me when i'm done|in a second|in a sec|shortly)$/;
 const LATER_AT =
-  /^(give us a nudge|give me a nudge|give us a shout|give me a shout|nudge|shout|remind me|remind us|ask me|ask me again|snooze|later|give me|give us|ping me|nudge me|can you remind me|could you remind me|please remind me|pls remind me|do it|put it off|put that off|ask again|try me|ask|again|come back|come back to me|remind me again|remind|not now|not yet|tell me again|another|nudge us|poke me|prompt me|set a reminder|reminder|reminder please|snooze it|snooze for|hold off|hold it|push it|push it back|can you ask me|can you ask me again|remind me about it|remind me about that|will you remind me|wait|delay it|delay|postpone it|leave it|leave it till)( again| please| pls| about it| about that| this| that| it| me| until| till| for| another| to)*$/;
+  /^(later in|later,|give us a nudge|give me a nudge|give us a shout|give me a shout|nudge|shout|remind me|remind us|ask me|ask me again|snooze|later|give me|give us|ping me|nudge me|can you remind me|could you remind me|please remind me|pls remind me|do it|put it off|put that off|ask again|try me|ask|come back|come back to me|remind me again|remind|not now|not yet|tell me again|nudge us|poke me|prompt me|set a reminder|reminder|reminder please|snooze it|snooze for|hold off|hold it|push it|push it back|can you ask me|can you ask me again|remind me about it|remind me about that|will you remind me|wait|delay it|delay|postpone it|leave it|leave it till)( again| please| pls| about it| about that| this| that| it| me| until| till| for| another| to)*$/;
 
 /** The whole note, or a sentence of it, as something to do with what was said; `null` where it is none. */
 export function readAct(c: Clause): Made | null {
@@ -47,8 +48,23 @@ function words(c: Clause): string {
     .trim();
 }
 
+/** "Snooze 20 minutes": a length with no "in" before it. */
+function lengthOf(c: Clause): number | null {
+  for (const [i, part] of c.parts.entries()) {
+    const value = wordsNumber(part);
+    const unit = c.parts[i + 1]?.text ?? '';
+    if (value !== null && /^(min|mins|minute|minutes)$/.test(unit)) return value;
+    if (value !== null && /^(hour|hours|hr|hrs)$/.test(unit)) return value * 60;
+  }
+  return null;
+}
+
 function laterAt(c: Clause): Made | null {
   const times = c.entities('time');
+  const minutes = times.length === 0 && c.parts.length <= 8 ? lengthOf(c) : null;
+  if (minutes !== null && c.word(/^(snooze|remind me|remind us|give me|give us|later|ask me|nudge|remind|wait|ping me)$/) >= 0) {
+    return made('later', { until: c.scope.time.at + minutes * 60_000 });
+  }
   if (times.length === 0) return null;
   const rest = c.parts.filter((p) => p.entity?.is !== 'time' && !p.mark);
   const text = rest
@@ -79,7 +95,7 @@ function closing(c: Clause): Made | null {
   const shut = c.at('shut');
   if (incident < 0 || shut < 0) return null;
   const wide = c.parts.slice(0, Math.max(incident, shut));
-  if (wide.some((p) => p.unknown || p.entity !== undefined) || Math.min(incident, shut) > 3) return null;
+  if (wide.some((p) => p.unknown || p.entity !== undefined || p.senses.some((s) => s.sort === 'other')) || Math.min(incident, shut) > 3) return null;
   if (c.has('neg', 'wh', 'oblige') && Math.max(c.at('neg'), c.at('oblige')) < shut) return null;
   const last = Math.max(incident, shut);
   const after = c.parts

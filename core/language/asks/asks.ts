@@ -124,7 +124,7 @@ const who: Ask = {
     const text = wordsOf(c);
     if (!/\bwho\b|\banyone\b|\banybody\b|\bwhos\b|\bwho's\b/.test(text)) return null;
     if (
-      !/who (can|knows how|is able|'s able|is trained|is allowed|'s trained|has been (shown|trained|taught)|'s been (shown|trained|taught)|all can|here can|else can|is signed off|was shown)|who's (been (shown|trained|taught)|trained|able|allowed|signed off)|anyone (who )?(knows? how)/.test(
+      !/who('s)? (can|knows how|able|is able|'s able|is trained|is allowed|'s trained|has been (shown|trained|taught)|'s been (shown|trained|taught)|all can|here can|else can|is signed off|was shown)|who's (been (shown|trained|taught)|trained|able|allowed|signed off)|anyone (who )?(knows? how)/.test(
         text,
       )
     )
@@ -665,7 +665,7 @@ const history: Ask = {
   read(c, question) {
     const text = wordsOf(c);
     const asks =
-      /what('s| is| has)? ?(been |has )?happened (with|to)|everything that( has|'s)? happened|history|what's the story|story (with|of|on)|tell me about|what do (we|you) know about|what('s| has) been (done|going on)|what's (up|going on|the deal|wrong) with|whats (up|going on|wrong) with|everything (about|on|for)|life story|log (of|for) tip|timeline|track record|what's happening with|journey|what('s| is) the latest (on|with)|update on|where has .* been|what was done (to|with)|what have we done|how many (times|cycles|uses|goes)|show me|record of|records? for/.test(
+      /what('s| is| has)? ?(been |has )?happen(ed|ing) (with|to)|everything that( has|'s)? happened|history|what's the story|story (with|of|on)|tell me about|what do (we|you) know about|what('s| has) been (done|going on)|what's (up|going on|the deal|wrong) with|whats (up|going on|wrong) with|everything (about|on|for)|life story|log (of|for) tip|timeline|track record|what's happening with|journey|what('s| is) the latest (on|with)|update on|where has .* been|what was done (to|with)|what have we done|how many (times|cycles|uses|goes)|show me|record of|records? for/.test(
         text,
       );
     if (!asks) return null;
@@ -693,7 +693,7 @@ const history: Ask = {
       'turn',
       'scan',
     );
-    const item = oneItem(c, { before: false, loads: true });
+    const item = oneItem(c, { before: false });
     if (item === null) return null;
     for (const one of c.entities('time')) c.use(one.at);
     return ask('history', { item: item.item }, 1, { item: item.said }, item.missing);
@@ -755,7 +755,7 @@ const ready: Ask = {
   read(c, question) {
     const text = wordsOf(c);
     const asks =
-      /ready|good to go|right to (go|use)|possible to use|able to use|\b(ok|okay|fine|safe|alright|still out|still off|still down|still broken|all right|clear|cleared|good|clean|sterile|free|available|usable|useable|allowed|fit|up and running|working|in service|charged|working|wiped|settled|dirty)\b|can (i|we|u|you|she|he|someone) (use|have|take|scan|grab|start|pop|put|borrow)|(should|may|could|shall) (i|we) (use|scan)|is .* (usable|on hold|held|out of service|broken|fixed|back|mended|sterilised|autoclaved|used|been used)|has .* (been|passed|come back)|(been|being) (used|sterilised|autoclaved|sent|washed|bagged)|which (scanner|one|of the scanners)/.test(
+      /ready|good to go|right to (go|use)|possible to use|able to use|\b(ok|okay|fine|safe|alright|still out|still off|still down|still broken|all right|clear|cleared|good|clean|sterile|free|available|usable|useable|allowed|fit|up and running|working|in service|charged|working|wiped|settled|dirty)\b|can .* be used|can (i|we|u|you|she|he|someone) (use|have|take|scan|grab|start|pop|put|borrow)|(should|may|could|shall) (i|we) (use|scan)|is .* (usable|on hold|held|out of service|broken|fixed|back|mended|sterilised|autoclaved|used|been used)|has .* (been|passed|come back)|(been|being) (used|sterilised|autoclaved|sent|washed|bagged)|which (scanner|one|of the scanners)/.test(
         text,
       );
     if (!asks || (!question && !/^(is|are|can|could|which|has|may|should|do|does|any)/.test(text)))

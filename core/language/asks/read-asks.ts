@@ -61,7 +61,7 @@ function questionStart(sentence: Sentence): number {
   if (sentence.question)
     return segments.length > 1 && segments[0] !== undefined && isGreeting(segments[0]) ? 0 : 0;
   const record = segments.findIndex((s) =>
-    s.parts.some((p) => hasTag(p, 'record') || p.text === 'help' || hasTag(p, 'anyq') || hasTag(p, 'wh')),
+    s.parts.some((p) => hasTag(p, 'record') || /^(help|trace|enough|history)$/.test(p.text) || hasTag(p, 'anyq') || hasTag(p, 'wh')),
   );
   return record >= 0 ? 0 : -1;
 }
@@ -101,7 +101,7 @@ function bestAsk(
     const raw = weigh(clause);
     const evidence = { strength: raw.strength + result.bonus, cost: raw.cost };
     if (!holds(evidence) || !bearsOutside(clause, scope.strange - strangeIn(parts), scope.listing)) continue;
-    if (result.whole && (scope.strange - strangeIn(parts) > 0.5 || weigh(clause).cost > 1.2 || parts.length > 16 || scope.sentences > 2)) continue;
+    if (result.whole && (scope.strange - strangeIn(parts) > 0.5 || weigh(clause).cost > 0.7 || parts.length > 16 || scope.sentences > 2)) continue;
     const score = evidence.strength - 2 * evidence.cost;
     if (best === null || score > best.score + 1.5) best = { ask, result, clause, score, strength: evidence.strength, cost: evidence.cost };
   }

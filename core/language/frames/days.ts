@@ -22,6 +22,7 @@ function countBefore(c: Clause, at: number): { value: number; at: number } | nul
     if (part.entity?.is === 'time' || part.entity?.is === 'number' && !Number.isInteger(part.entity.value)) continue;
     if (part.entity?.is === 'tips' && i === at - 1 && /^(\d{3,})$/.test([...part.entity.ids, ...part.entity.unknown].join('').replace(/\D/g, ''))) return null;
     const value = wordsNumber(part);
+    if (value !== null && /^(half|half past)$/.test(c.parts[i - 1]?.text ?? '')) return null;
     if (value !== null) return { value, at: i };
     if (/^(a|an|one more|another|an extra)$/.test(part.text)) return { value: 1, at: i };
     if (/^(both|a couple|couple|a couple of|couple of)$/.test(part.text)) return { value: 2, at: i };
@@ -38,7 +39,8 @@ function looseClocks(c: Clause, count: number): { clocks: Clock[]; at: number[] 
     const { entity } = part;
     if (i === count || entity === undefined) continue;
     const texts = entity.is === 'number' ? [entity.text] : entity.is === 'tips' && !entity.named ? [...entity.ids, ...entity.unknown].map((id) => id.replace(/\\D/g, '')) : [];
-    const found = texts.map(clockOf);
+    const half = /^(half|half past)$/.test(c.parts[i - 1]?.text ?? '');
+    const found = texts.map((text) => (half ? clockOf(`${text}.30`) : clockOf(text)));
     if (found.length === 0 || found.some((clock) => clock === null)) continue;
     clocks.push(...found.filter((clock) => clock !== null));
     at.push(i);
@@ -106,6 +108,8 @@ export const booked: Frame = {
       c.word(/^(got|have|'ve|has|booked|in|extra|more|today|down|on|there's|got in)$/) >= 0;
     const number = count?.value ?? (when.time.times.length > 0 ? when.time.times.length : null);
     if (/\bcanc|called off|\boff\b|\bdna\b|\bfta\b|dropped out|pulled out/i.test(c.scope.note)) return null;
+    const said2 = c.has('book', 'add', 'have') || c.word(/^(another|extra|new|one more|a|an|in)$/) >= 0 || count !== null;
+    if (!said.plural && (!said2 || c.word(/^(my|his|her|baby|your)$/) >= 0)) return null;
     if (number === null || (!booked && !said.plural && when.time.times.length === 0)) return null;
     if (c.form('scan', 'dg') >= 0 && c.form('scan', 'n') < 0) return null;
     const day = when.time.days[0] ?? '';
@@ -179,7 +183,7 @@ export const closed: Frame = {
     const verb = c.form('shut', 'd') >= 0 ? c.form('shut', 'd') : c.form('shut', 'g') >= 0 ? c.form('shut', 'g') : notOpen;
     if (verb < 0) return null;
     if (c.word(/^(early|at|door|window|down)$/) >= 0 && c.word(/^(door|window)$/) >= 0) return null;
-    const bare = (c.parts.length <= 6 && c.scope.strange === 0) || (/^(closed|shut)$/.test(c.parts[0]?.text ?? '') && c.parts.length <= 8 && c.scope.strange <= 1);
+    const bare = (c.parts.length <= 6 && c.scope.strange === 0 && /^(closed|shut|all|everywhere|everything|both)$/.test(c.parts[0]?.text ?? '')) || (/^(closed|shut)$/.test(c.parts[0]?.text ?? '') && c.parts.length <= 8 && c.scope.strange <= 1);
     if (!whoShuts(c) && !bare) return null;
     const place = placeOf(c);
     const when = forward(c, place?.site ?? null, 'shut');

@@ -16,7 +16,7 @@ export const verbs: Readonly<Record<string, string>> = {
   bring: 'bring, bring back, return, bring over, bring up, bring down',
   put: 'put, pop, place, stick, set, bung, chuck, shove, whack, stuff, lob, plonk, throw, sling, slot, drop in, drop into, put in, put into',
   leave: 'leave, set off, head off, head out, depart, set out',
-  travel: 'travel, drive, drive over, transport, courier, ship',
+  travel: 'travel, drive, drive over, transport, courier',
   drop: 'drop, let drop, let fall, knock, bang, bash, knock off, knock over, hit the floor, hit the deck',
   fall: 'fall, fall off, fall over, tumble, fall out',
   dropoff:

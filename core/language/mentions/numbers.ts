@@ -65,7 +65,7 @@ export function decimalNumber(scan: Scan, at: number): NumberSaid | null {
 }
 
 const UNITS = new Set(
-  "min mins minute minutes sec secs second seconds hour hours hr hrs day days week weeks month months year years degree degrees deg degs celsius percent % ° times am pm oclock o'clock st nd rd th ish".split(' '),
+  "min mins minute minutes sec secs second seconds hour hours hr hrs day days week weeks month months year years degree degrees deg degs celsius percent per cent % ° times am pm oclock o'clock st nd rd th ish".split(' '),
 );
 const COUNTED = new Set(
   'c f scan scans patient patients pt pts px people bookings appointments appts uses goes cycles loads more of quid pounds litres ml mm cm kg packs boxes rooms surgeries scanners tips sites pouches bar left staff nurses chairs sets new old spare extra other others'.split(' '),

@@ -43,6 +43,8 @@ export const strangeScanner: Finder = (scan, at) => {
 const AFTER_NAME =
   /^(to|at|in|is|was|has|had|on|and|down|off|with|back|'s|isn't|hasn't|wasn't|won't|failed|passed|moved|calibrated|cal'd|wiped|covered|dropped|wouldn't|didn't|->)$/;
 
+const BEFORE_LETTER = /^(on|with|scanner|wiped|calibrated|covered|to|moved|down|dropped|cleaned|using|and|&|base|lens|back|w|disinfected|recalibrated|fixed|repaired)$/;
+
 /** A scanner whose id is one letter, where the letter cannot be the article "a" or the "s" of an owner. */
 export const letterScanner: Finder = (scan, at) => {
   const text = textAt(scan, at);
@@ -66,7 +68,8 @@ export const letterScanner: Finder = (scan, at) => {
     if (text === 'i' && !ends) return null;
     const opens = at === 0 || /^[.!?\n]$/.test(before);
     if (capital(scan, at) && (!opens || ends)) return found;
-    return ends || AFTER_NAME.test(next) ? found : null;
+    if (ends) return BEFORE_LETTER.test(before) ? found : null;
+    return AFTER_NAME.test(next) ? found : null;
   }
   if (capital(scan, at)) return found;
   return ends || AFTER_NAME.test(next) ? found : null;

@@ -54,6 +54,7 @@ function counts(scan: Scan, to: number): boolean {
 function standsFree(scan: Scan, at: number): boolean {
   const before = scan.tokens[at - 1];
   if (before === undefined || scan.tokens[at]?.spaced) return true;
+  if (before.text === '.' && !before.spaced && scan.tokens[at - 2]?.kind === 'number') return false;
   return before.kind === 'mark' && /^[,(&+/.!?;:\-\n]$/.test(before.text) && !(before.text === '-' && !before.spaced && at > 1);
 }
 
@@ -87,7 +88,6 @@ const WHOLE = new Set([
   'all',
   'every',
   'remaining',
-  'any',
   'each',
   'rest',
   'other',
