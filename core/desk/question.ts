@@ -62,6 +62,8 @@ export type Purpose =
       readonly entry: string;
       readonly incident: string;
     }
+  /** A lead, deputy or manager says that a load with no published value passed: is that its release? */
+  | { readonly sort: 'release-load'; readonly load: string }
   /** A pass before settling was over: had it sat at room temperature? */
   | { readonly sort: 'settled'; readonly scanner: string; readonly entry: string }
   /** A tick where several things are open: which of them? By keys of matters. */

@@ -8,6 +8,7 @@ import { completeEntry } from './complete-entry.ts';
 import { learn } from './learn.ts';
 import { matchChoice } from './match-choice.ts';
 import { reachedPatient } from './reached-patient.ts';
+import { releaseLoad } from './release-load.ts';
 import { settledAnswer } from './settled-answer.ts';
 import { tipsNamed } from './tips-named.ts';
 import { sayWhichDone } from './which-done.ts';
@@ -57,6 +58,9 @@ function act(session: Session, speaker: Speaker, question: Question, purpose: Pu
       break;
     case 'reached-patient':
       reachedPatient(session, speaker, purpose, value);
+      break;
+    case 'release-load':
+      releaseLoad(session, speaker, purpose, value);
       break;
     case 'settled':
       settledAnswer(session, speaker, purpose, value);

@@ -56,7 +56,7 @@ function choiceFor(question: Question, emoji: string): string | null {
 }
 
 function wouldLoosen({ purpose }: Question, value: string): boolean {
-  if (purpose.sort === 'settled' || purpose.sort === 'allow-correction') return value === 'yes';
+  if (/^(settled|allow-correction|release-load)$/.test(purpose.sort)) return value === 'yes';
   if (purpose.sort === 'complete-entry') return LOOSENS.test(purpose.kind);
   if (purpose.sort !== 'complete') return false;
   const kind = String(purpose.draft.kind);

@@ -1,8 +1,9 @@
 import { lines } from '../../answers/message.ts';
 import type { LoadCountsFailed, LoadNoValue, LoadWet } from '../../record/finding.ts';
 import type { LoadState } from '../../record/state.ts';
+import { ruleValue } from '../defaults/rule-value.ts';
 import type { View } from '../matter.ts';
-import { leadIds, seniorsInWords } from '../rights.ts';
+import { leadIds, mayReleaseLoad, seniorsAreNamed, seniorsInWords } from '../rights.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords } from '../tips/tip-words.ts';
 import { figuresInWords, judgedBy, judgeLoad } from './judge-load.ts';
@@ -48,7 +49,32 @@ export function speakNoValue(finding: LoadNoValue, view: View): readonly Speech[
     ],
     `${capital(seniorsInWords(practice))} may release it: “load ${load.number} is fine to use”. Otherwise run them again.`,
   );
-  return [{ about: 'warning', items: finding.items, message, mentions: leadIds(practice) }];
+  const warning = { about: 'warning', items: finding.items, message, mentions: leadIds(practice) } as const;
+  return isReleasers(view, finding) ? [warning, releaseQuestion(finding, load, view)] : [warning];
+}
+
+/** Typed by someone who may release it: it may have been meant so, and is asked rather than taken. */
+function isReleasers({ practice }: View, { mark }: LoadNoValue): boolean {
+  return seniorsAreNamed(practice) && mayReleaseLoad(practice, mark.from);
+}
+
+function releaseQuestion({ mark, items }: LoadNoValue, load: LoadState, { practice }: View): Speech {
+  const question = { strong: `Do you release ${loadWords(practice, load)} all the same?` };
+  return {
+    about: 'question',
+    items,
+    message: lines([question, ' Answer ', { strong: 'yes' }, ' or ', { strong: 'no' }, '.']),
+    mentions: [],
+    asks: {
+      choices: [
+        { label: 'yes', value: 'yes' },
+        { label: 'no', value: 'no' },
+      ],
+      person: mark.from,
+      lasts: ruleValue(practice, 'questionMinutes'),
+      purpose: { sort: 'release-load', load: load.key },
+    },
+  };
 }
 
 /** Came out wet: a wet pack does not keep its tip sterile. Used since, where it was corrected later: the look-back too. */

@@ -78,6 +78,35 @@ describe('after such a warning the bot asks whether the tip reached a patient', 
   });
 });
 
+describe('one contact is asked about once', () => {
+  test.each([
+    ['scanned with after “yes”', ['09:12 sam: yes', '09:15 joy: starting a scan with coral']],
+    ['said used on the scanner that it was fitted to', ['09:15 joy: used tip 4 on coral']],
+  ])('%s', async (_name, notes) => {
+    const did = await day([...UNSAFE, ...notes, '09:16']);
+    expect(posts(did, 'warning')).toHaveLength(1);
+    expect(posts(did, 'question').filter(({ text }) => text?.includes('reach a patient'))).toHaveLength(1);
+  });
+
+  test('two causes in one note: two warnings, one question', async () => {
+    const did = await day([
+      COUNTED,
+      CALIBRATED,
+      '09:00 sam: tip 4 on coral',
+      '09:05 sam: starting a scan with coral',
+      '09:10 sam: scan done on coral',
+      '09:11 sam: wiped coral',
+      '09:12 joy: don’t use tip 4',
+      '09:20 sam: starting a scan with coral',
+      '09:21',
+    ]);
+    expect(words(posts(did, 'warning'))).toMatch(
+      /held[\s\S]*used on an earlier scan|used on an earlier scan[\s\S]*held/,
+    );
+    expect(posts(did, 'question').filter(({ text }) => text?.includes('reach a patient'))).toHaveLength(1);
+  });
+});
+
 describe('a correction of the note', () => {
   test('that still says the same tip leaves the incident open', async () => {
     const did = await day([

@@ -162,6 +162,15 @@ describe('on a temperature with no published value: until the lead, deputy or ma
     expect(marksOn(did, '$5')).toEqual([]);
   });
 
+  test.each([
+    ['yes', 'sterile'],
+    ['no', 'in-load'],
+  ])('a lead who says that it passed is asked whether that is its release: %s', async (text, state) => {
+    const did = await day([...WAITS, '10:00 ines: load 118 passed', `10:01 ines: ${text}`, '10:02']);
+    expect(postsFrom(did, '10:00', 'question')[0]?.text).toContain('Do you release load 118');
+    expect(stateOf(did).tips['5'].state).toBe(state);
+  });
+
   test('the result told again after its release takes nothing back', async () => {
     const did = await day([
       ...WAITS,

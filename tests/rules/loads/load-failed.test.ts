@@ -129,6 +129,7 @@ describe('a result that cannot stand', () => {
         'Load 118 (the small autoclave) ran at 131 °C: no value for that in the UK table. Its tips 2 and 5 are not sterile yet.',
         'Rosa (lead), Dan (deputy) or Mo (manager) may release it: “load 118 is fine to use”. Otherwise run them again.',
       ].join('\n'),
+      'question\nDo you release load 118 (the small autoclave) all the same? Answer yes or no.',
     ]);
   });
 
