@@ -113,6 +113,9 @@ function spellings(words: string): string[] {
   const list = [words];
   if (/grey/i.test(words)) list.push(words.replace(/grey/i, 'gray'));
   if (/gray/i.test(words)) list.push(words.replace(/gray/i, 'grey'));
+  const [, stem, last] = /^(.*?)[ -]?(\d{1,2})$/.exec(words) ?? [];
+  const spoken = NUMBERS[Number(last)];
+  if (stem !== undefined && stem !== '' && spoken !== undefined && Number(last) > 0) list.push(`${stem} ${spoken}`);
   const [, digit] = /^number (\w+)$/i.exec(words) ?? [];
   if (digit !== undefined) {
     const at = NUMBERS.indexOf(digit.toLowerCase());

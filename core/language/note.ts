@@ -122,7 +122,11 @@ function readStatements(sentences: readonly Sentence[], scope: NoteScope, out: O
     const draft = drafts[i];
     if (draft === undefined || draft.quoted) continue;
     const cut = supposition(draft.parts);
-    if (cut === 0) return;
+    if (cut === 0) {
+      // "Before I forget, …", "when I got in, …": only what would have to come true takes the rest with it.
+      if (draft.parts.some((p) => p.entity === undefined && hasTag(p, 'suppose') && /^(before|when)/.test(p.text)) && drafts[i + 1]?.joint === ',') continue;
+      return;
+    }
     const own = cut > 0 ? draft.parts.slice(0, cut) : draft.parts;
     const found = clauseFrom(own, pending, drafts, i, previous, scope);
     if (found === null) {

@@ -22,6 +22,7 @@ function countBefore(c: Clause, at: number): { value: number; at: number } | nul
     if (part.entity?.is === 'time' || part.entity?.is === 'number' && !Number.isInteger(part.entity.value)) continue;
     if (part.entity?.is === 'tips' && i === at - 1 && /^(\d{3,})$/.test([...part.entity.ids, ...part.entity.unknown].join('').replace(/\D/g, ''))) return null;
     const value = wordsNumber(part);
+    if (value !== null && value >= 10 && c.parts[i - 1] !== undefined && c.parts[i - 1]?.senses.some((s) => s.tag === 'number')) return null;
     if (value !== null && /^(half|half past)$/.test(c.parts[i - 1]?.text ?? '')) return null;
     if (value !== null) return { value, at: i };
     if (/^(a|an|one more|another|an extra)$/.test(part.text)) return { value: 1, at: i };
@@ -37,6 +38,11 @@ function looseClocks(c: Clause, count: number): { clocks: Clock[]; at: number[] 
   const at: number[] = [];
   for (const [i, part] of c.parts.entries()) {
     const { entity } = part;
+    const spoken = spokenClock(c, i);
+    if (spoken !== null) {
+      clocks.push(spoken);
+      at.push(i, i + 1);
+    }
     if (i === count || entity === undefined) continue;
     const texts = entity.is === 'number' ? [entity.text] : entity.is === 'tips' && !entity.named ? [...entity.ids, ...entity.unknown].map((id) => id.replace(/\\D/g, '')) : [];
     const half = /^(half|half past)$/.test(c.parts[i - 1]?.text ?? '');
@@ -46,6 +52,13 @@ function looseClocks(c: Clause, count: number): { clocks: Clock[]; at: number[] 
     at.push(i);
   }
   return { clocks, at };
+}
+
+/** "Two thirty" before the scan that it is the time of. */
+function spokenClock(c: Clause, i: number): Clock | null {
+  const [hour, minute] = [c.parts[i], c.parts[i + 1]].map((part) => part?.entity === undefined ? part?.senses.find((s) => s.tag === 'number')?.ref : undefined);
+  if (hour === undefined || minute === undefined) return null;
+  return Number(hour) <= 12 && Number(minute) >= 10 ? clockOf(`${hour}.${minute}`) : null;
 }
 
 function clockOf(text: string): Clock | null {

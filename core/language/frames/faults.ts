@@ -3,6 +3,7 @@ import { hasTag } from '../part.ts';
 import type { Result } from '../result.ts';
 import { type ItemsSaid, itemsOf } from '../roles/items.ts';
 import { isDenied } from '../roles/outcome.ts';
+import { scannersOf } from '../roles/scanner.ts';
 import { type Frame, made, result } from './frame.ts';
 
 type Sort =
@@ -104,6 +105,13 @@ function general(c: Clause): Sign | null {
   return null;
 }
 
+/** What heats is the scanner, whatever tip it is said of. */
+function scannerOnly(c: Clause): ItemsSaid | null {
+  const found = scannersOf(c, 'item', 'item');
+  c.use(c.at('tip'));
+  return { items: found.ids.map((id) => `scanner:${id}`), except: [], said: found.said, ...(found.missing === undefined ? {} : { missing: found.missing }) };
+}
+
 function itemOfFault(c: Clause): ItemsSaid | null {
   return itemsOf(c, { autoclaves: true, bare: true });
 }
@@ -136,6 +144,7 @@ export const fault: Frame = {
     c.use(sign.at, ...(sign.also ?? []));
     c.useTags(
       'keep',
+      'start',
       'be',
       'go',
       'come',
@@ -161,7 +170,7 @@ export const fault: Frame = {
       'swap',
       'disconnect',
     );
-    const items = itemOfFault(c);
+    const items = sign.sort === 'heating' && c.entities('scanner').length > 0 ? scannerOnly(c) : itemOfFault(c);
     if (items === null) return null;
     if (items.which !== undefined) return null;
     const sort = sign.sort;

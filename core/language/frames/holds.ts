@@ -18,7 +18,7 @@ function forbidden(c: Clause): number {
         /^(don't|dont|do not|never|nobody|no one|noone|no-one|avoid|stop|not|cannot|can't|cant|shouldn't|mustn't|no)$/.test(
           text,
         ) &&
-        !/^(i|we|didn't|haven't)$/.test(c.parts[j - 1]?.text ?? '')
+        !c.parts.slice(Math.max(0, j - 3), j).some((p) => /^(i|we|did|have|he|she|they|has)$/.test(p.text))
       )
         return i;
       if (!base && /^(not|never)$/.test(text) && /^(be|to be)$/.test(c.parts[i - 1]?.text ?? '')) return i;

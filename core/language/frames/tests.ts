@@ -38,7 +38,7 @@ export const sporeTest: Frame = {
     const positive = c.word(POSITIVE);
     const clear = c.word(CLEAR);
     const other = outcomeOf(c);
-    const running = c.word(RUNNING);
+    const running = runningAt(c);
     const verb = [growth, positive, clear, other?.at ?? -1, running].find((i) => i >= 0) ?? -1;
     c.use(growth, positive, clear, running);
     const autoclave = autoclaveOf(c);
@@ -66,6 +66,17 @@ export const sporeTest: Frame = {
     return { ...result([fact], verb < 0 ? noun : verb, missing), anyMood: true };
   },
 };
+
+/** "In" and "on" tell that it runs only where no autoclave or day follows. */
+function runningAt(c: Clause): number {
+  for (let i = c.word(RUNNING); i >= 0; i = c.word(RUNNING, i + 1)) {
+    const text = c.parts[i]?.text ?? '';
+    const next = c.parts[i + 1];
+    const leads = text === 'on' && (next?.entity !== undefined || /^(the|our|my)$/.test(next?.text ?? ''));
+    if (!leads) return i;
+  }
+  return -1;
+}
 
 function sporeOutcome(s: {
   growth: number;

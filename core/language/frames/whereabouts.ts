@@ -47,6 +47,7 @@ export const moved: Frame = {
       c.has(
         'temp',
         'degree',
+        'use',
         'booking',
         'find',
         'lose',

@@ -30,6 +30,7 @@ export const tipsByNumber: Finder = (scan, at) => {
 /** Numbers with no word "tip" beside them: "4 and 6", taken for tips only where nothing else claims them. */
 export const tipsBare: Finder = (scan, at) => {
   if (!isNumber(scan, at) || !standsFree(scan, at)) return null;
+  if (/^(at|@)$/.test(textAt(scan, at - 1)) && !/^(look|looked|looking)$/.test(textAt(scan, at - 2))) return null;
   const list = tipList(scan, at, 'no');
   if (list === null || /^[)%]$/.test(textAt(scan, list.to)) || opensItem(scan, at) || counts(scan, list.to)) return null;
   return { entity: said(list, false), to: list.to };
@@ -139,7 +140,7 @@ export const tipsBySet: Finder = (scan, from) => {
   const which = setNamed(textAt(scan, at)) ?? setBySense(scan, at);
   if (which !== undefined) at++;
   const noun = textAt(scan, at);
-  if (!NOUNS.has(noun) && whole && which !== undefined && (barring(scan, at) > 0 || /^(in|to|are|sent|gone|went|now|washed|bagged)$/.test(noun))) return withExceptions(scan, which, at);
+  if (!NOUNS.has(noun) && whole && which !== undefined && (barring(scan, at) > 0 || /^(in|to|are|is|has|sent|gone|went|now|washed|bagged|except|sterile)$/.test(noun))) return withExceptions(scan, which, at);
   if (!NOUNS.has(noun)) return null;
   if (
     which === undefined &&

@@ -30,7 +30,7 @@ export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
   const noun = c.at('tip');
   const sure = all.filter(({ entity }) => entity.named);
   const named = sure.length > 0 ? sure : all.filter(() => noun >= 0 || wanted.bare);
-  const spared = sparedTips(c, named);
+  const spared = sparedTips(c, all);
   if (spared !== null) {
     c.use(...named.map(({ at }) => at), noun);
     return spared;
