@@ -84,7 +84,11 @@ export class Clause {
 
   /** As `form`, but taking nothing for what somebody means to do. */
   exactly(tag: string, forms: string): number {
-    return this.parts.findIndex((part) => part.entity === undefined && part.senses.some((s) => s.tag === tag && s.form !== '' && forms.includes(s.form)));
+    return this.parts.findIndex(
+      (part) =>
+        part.entity === undefined &&
+        part.senses.some((s) => s.tag === tag && s.form !== '' && forms.includes(s.form)),
+    );
   }
 
   /** True where the clause tells what somebody means to do: base forms then say what would be done. */
@@ -144,7 +148,6 @@ const CARRIERS = /^(did|have to|had to|managed to|got to|remembered to|going|go)
 const PREPOSITIONS = new Map(
   Object.entries({
     to: 'to',
-    '->': 'to',
     '->': 'to',
     into: 'to',
     onto: 'on',

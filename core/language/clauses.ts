@@ -149,9 +149,22 @@ const SHADES = new Set([
 function ending(parts: readonly Part[], i: number): string | null {
   const part = parts[i];
   if (part === undefined || part.entity !== undefined) return null;
-  if (hasTag(part, 'finish') && parts.slice(Math.max(0, i - 3), i).some((p) => hasTag(p, 'scan') || hasTag(p, 'calibrate'))) return 'finish';
-  if (part.text === 'off' && parts[i - 1]?.entity?.is === 'tips' && !parts.slice(0, i).some((p) => hasTag(p, 'take') || hasTag(p, 'remove') || hasTag(p, 'put'))) return 'off';
-  return part.text === 'on' && parts[i - 1]?.entity?.is === 'tips' && parts.slice(0, i - 1).some((p) => p.text === 'off') ? 'on' : null;
+  if (
+    hasTag(part, 'finish') &&
+    parts.slice(Math.max(0, i - 3), i).some((p) => hasTag(p, 'scan') || hasTag(p, 'calibrate'))
+  )
+    return 'finish';
+  if (
+    part.text === 'off' &&
+    parts[i - 1]?.entity?.is === 'tips' &&
+    !parts.slice(0, i).some((p) => hasTag(p, 'take') || hasTag(p, 'remove') || hasTag(p, 'put'))
+  )
+    return 'off';
+  return part.text === 'on' &&
+    parts[i - 1]?.entity?.is === 'tips' &&
+    parts.slice(0, i - 1).some((p) => p.text === 'off')
+    ? 'on'
+    : null;
 }
 
 const OBJECTS = new Set(['tips', 'scanner', 'load', 'some', 'autoclave']);
@@ -170,7 +183,9 @@ function isObject(part: Part | undefined): boolean {
 
 /** Cuts a segment that holds several acts with no joint between them. */
 export function cutAtActs(parts: readonly Part[]): (readonly Part[])[] {
-  const starts = parts.map((part, i) => ({ i, tag: starter(part) ?? ending(parts, i) })).filter((s) => s.tag !== null);
+  const starts = parts
+    .map((part, i) => ({ i, tag: starter(part) ?? ending(parts, i) }))
+    .filter((s) => s.tag !== null);
   if (starts.length < 2) return [parts];
   const cuts: number[] = [];
   for (let k = 1; k < starts.length; k++) {
@@ -190,7 +205,19 @@ export function cutAtActs(parts: readonly Part[]): (readonly Part[])[] {
 }
 
 /** Steps that are told one after another with nothing between ("used washed bagged"). */
-const ROUND = new Set(['use', 'wash', 'bag', 'send', 'wipe', 'cover', 'sterile', 'check', 'remove', 'clean', 'sterilise']);
+const ROUND = new Set([
+  'use',
+  'wash',
+  'bag',
+  'send',
+  'wipe',
+  'cover',
+  'sterile',
+  'check',
+  'remove',
+  'clean',
+  'sterilise',
+]);
 
 function tagOf(part: Part | undefined): string {
   return part === undefined ? '' : (starter(part) ?? '');
@@ -200,7 +227,8 @@ function cutBetween(parts: readonly Part[], from: number, first: number, second:
   const between = parts.slice(first + 1, second);
   const objects = between.filter(isObject).length;
   const pronoun = between.some((p) => /^(it|them|that|off|down|on)$/.test(p.text) || p.entity !== undefined);
-  if (objects === 0 && !pronoun && !(ROUND.has(tagOf(parts[first])) && ROUND.has(tagOf(parts[second])))) return -1;
+  if (objects === 0 && !pronoun && !(ROUND.has(tagOf(parts[first])) && ROUND.has(tagOf(parts[second]))))
+    return -1;
   const subjectFirst = parts.slice(from, first).some(isObject);
   let at = second;
   while (at > first + 1 && glueOnly(parts[at - 1])) at--;

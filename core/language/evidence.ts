@@ -33,9 +33,19 @@ const VERBS: Readonly<Record<string, number>> = {
   cancel: 0.8,
   book: 0.6,
   shut: 0.8,
-  open: 0.5, drop: 0.5, fall: 0.4, clean: 0.5, take: 0.3, move: 0.6, crack: 0.6, scratch: 0.6, sick: 0.8, dead: 0.6, tear: 0.6, fray: 0.6,
-  add: 0.5,
+  open: 0.5,
+  drop: 0.5,
+  fall: 0.4,
+  clean: 0.5,
+  take: 0.3,
   move: 0.6,
+  crack: 0.6,
+  scratch: 0.6,
+  sick: 0.8,
+  dead: 0.6,
+  tear: 0.6,
+  fray: 0.6,
+  add: 0.5,
   incubate: 1,
 };
 const NOUNS: Readonly<Record<string, number>> = {
@@ -228,7 +238,8 @@ function patience(part: Part | undefined): number {
   if (entity !== undefined) {
     if (entity.is === 'tips') return entity.named ? SURE : 1;
     if (entity.is === 'load') return entity.named ? SURE : 0;
-    if (entity.is === 'scanner') return entity.named === 'name' ? SURE : entity.named === 'letter' ? 0.4 : 2.5;
+    if (entity.is === 'scanner')
+      return entity.named === 'name' ? SURE : entity.named === 'letter' ? 0.4 : 2.5;
     if (entity.is === 'some' || entity.is === 'no-scanner') return SURE;
     if (entity.is === 'autoclave') return 12;
     if (entity.is === 'celsius') return entity.unit ? 1 : 0.5;
@@ -243,4 +254,17 @@ function patience(part: Part | undefined): number {
   return most;
 }
 
-const NOUN_PATIENCE: Readonly<Record<string, number>> = { tip: 4, scanner: 10, caltip: 30, spore: 12, penetration: 12, control: 2, autoclave: 8, lens: 1, cover: 1.5, temp: 2, magnifier: 3, booking: 3 };
+const NOUN_PATIENCE: Readonly<Record<string, number>> = {
+  tip: 4,
+  scanner: 10,
+  caltip: 30,
+  spore: 12,
+  penetration: 12,
+  control: 2,
+  autoclave: 8,
+  lens: 1,
+  cover: 1.5,
+  temp: 2,
+  magnifier: 3,
+  booking: 3,
+};

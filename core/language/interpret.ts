@@ -43,8 +43,15 @@ export function interpret(parts: readonly Part[], scope: NoteScope): Interpretat
     if (result === null || result.made.length === 0 || lacksItems(result)) continue;
     useMood(clause, result);
     const raw = weigh(clause);
-    const evidence = { strength: raw.strength + (result.bonus ?? 0) + carried(result) + asking(clause, result), cost: raw.cost };
-    if (!holds(evidence) || !bearsOutside(clause, scope.strange - strangeIn(parts) - (carried(result) > 1 ? 3 : 0), scope.listing)) continue;
+    const evidence = {
+      strength: raw.strength + (result.bonus ?? 0) + carried(result) + asking(clause, result),
+      cost: raw.cost,
+    };
+    if (
+      !holds(evidence) ||
+      !bearsOutside(clause, scope.strange - strangeIn(parts) - (carried(result) > 1 ? 3 : 0), scope.listing)
+    )
+      continue;
     if (result.missing !== undefined && !worthAsking(clause, frame.name, evidence.strength)) continue;
     const score = evidence.strength - 2 * evidence.cost;
     if (score > bestScore + 0.001) {
@@ -61,26 +68,53 @@ const ASKED_BARE = new Set(['sent', 'used', 'washed', 'bagged', 'removed', 'fitt
 function asking(clause: Clause, result: Result): number {
   if (result.missing === undefined || clause.scope.strange > 0 || clause.parts.length > 7) return 0;
   const verb = clause.parts[result.verb];
-  const done = verb?.senses.some((s) => s.sort === 'verb' && ASKED_VERBS.has(s.tag)) === true || verb?.text === 'off';
+  const done =
+    verb?.senses.some((s) => s.sort === 'verb' && ASKED_VERBS.has(s.tag)) === true || verb?.text === 'off';
   return done && clause.has('tip', 'scanner', 'wipe') ? 0.9 : 0;
 }
 
-const ASKED_VERBS = new Set(['use', 'wash', 'bag', 'fit', 'remove', 'take', 'wipe', 'calibrate', 'sterilise', 'send', 'put', 'clean', 'check', 'cover', 'move', 'scan']);
+const ASKED_VERBS = new Set([
+  'use',
+  'wash',
+  'bag',
+  'fit',
+  'remove',
+  'take',
+  'wipe',
+  'calibrate',
+  'sterilise',
+  'send',
+  'put',
+  'clean',
+  'check',
+  'cover',
+  'move',
+  'scan',
+]);
 
 /** A question is put only where the note is plainly one for us. */
 function worthAsking(clause: Clause, frame: string, strength: number): boolean {
   const named = [...clause.used].some((i) => {
     const entity = clause.parts[i]?.entity;
-    return (entity?.is === 'tips' && entity.named) || entity?.is === 'load' || (entity?.is === 'scanner' && entity.named === 'name') || entity?.is === 'no-scanner';
+    return (
+      (entity?.is === 'tips' && entity.named) ||
+      entity?.is === 'load' ||
+      (entity?.is === 'scanner' && entity.named === 'name') ||
+      entity?.is === 'no-scanner'
+    );
   });
   if (named) return true;
-  if (clause.entities('tips').length > 0) return clause.scope.strange === 0 && clause.parts.length <= 6 && ASKED_BARE.has(frame);
+  if (clause.entities('tips').length > 0)
+    return clause.scope.strange === 0 && clause.parts.length <= 6 && ASKED_BARE.has(frame);
   return strength >= 1.8 && clause.scope.strange <= 2;
 }
 
 /** A set alone cannot stand where items are named. */
 function lacksItems(result: Result): boolean {
-  return result.missing === undefined && result.made.some(({ entry }) => Array.isArray(entry.items) && entry.items.length === 0);
+  return (
+    result.missing === undefined &&
+    result.made.some(({ entry }) => Array.isArray(entry.items) && entry.items.length === 0)
+  );
 }
 
 /** What the clause before spoke of, and the only scanner there is, are evidence too. */

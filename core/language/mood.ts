@@ -9,7 +9,11 @@ function formsAt(part: Part | undefined): string {
   if (part === undefined) return '';
   const verbs = part.senses.filter((s) => s.sort === 'verb');
   // A noun that could be a verb too ("autoclave") says nothing of mood.
-  if (part.senses.some((s) => s.sort === 'noun' || s.sort === 'name') && verbs.every((s) => s.form === 'b' || s.form === 's')) return '';
+  if (
+    part.senses.some((s) => s.sort === 'noun' || s.sort === 'name') &&
+    verbs.every((s) => s.form === 'b' || s.form === 's')
+  )
+    return '';
   return [...new Set(verbs.map((s) => s.form))].join('');
 }
 
@@ -53,19 +57,39 @@ function pivotOf(c: Clause, verb: number): number {
   for (const [i, part] of c.parts.entries()) {
     if (!c.used.has(i) || part.entity !== undefined) continue;
     const own = formsAt(part);
-    if (own.includes('b') && !own.includes('d') && !hasTag(part, 'be') && !hasTag(part, 'do') && !hasTag(part, 'glue') && part.senses.every((s) => s.sort === 'verb')) return i;
+    if (
+      own.includes('b') &&
+      !own.includes('d') &&
+      !hasTag(part, 'be') &&
+      !hasTag(part, 'do') &&
+      !hasTag(part, 'glue') &&
+      part.senses.every((s) => s.sort === 'verb')
+    )
+      return i;
   }
   return verb;
 }
 
 /** True where somebody is asked to do something: "someone bring …", "please send …". */
 function requests(c: Clause): boolean {
-  const cue = c.parts.findIndex((part) => part.entity === undefined && hasTag(part, 'request') && !/^(everyone|everybody|mind|try)$/.test(part.text));
+  const cue = c.parts.findIndex(
+    (part) =>
+      part.entity === undefined &&
+      hasTag(part, 'request') &&
+      !/^(everyone|everybody|mind|try)$/.test(part.text),
+  );
   if (cue < 0) return false;
-  const next = c.parts.findIndex((part, i) => i > cue && part.entity === undefined && formsAt(part) !== '' && !hasTag(part, 'be'));
+  const next = c.parts.findIndex(
+    (part, i) => i > cue && part.entity === undefined && formsAt(part) !== '' && !hasTag(part, 'be'),
+  );
   const forms = formsAt(c.parts[next]);
   const polite = c.parts.slice(0, next).some((part) => /^(please|pls|plz|kindly)$/.test(part.text));
-  if (polite && forms.includes('b') && next === cue + c.parts.slice(cue, next).length && /^(put|set|shut|cut|split)$/.test(c.parts[next]?.text ?? '')) return true;
+  if (
+    (polite || /^(mind|remember|don't forget|make sure)$/.test(c.parts[cue]?.text ?? '')) &&
+    forms.includes('b') &&
+    /^(put|set|shut|cut|split)$/.test(c.parts[next]?.text ?? '')
+  )
+    return true;
   return next >= 0 && forms.includes('b') && !forms.includes('d') && !forms.includes('n');
 }
 
@@ -75,15 +99,40 @@ export function moodOf(c: Clause, verb: number, future: boolean): Mood {
   const cues = cuesOf(c, pivot);
   const forms = formsAt(c.parts[pivot]);
   const before = c.parts[pivot - 1];
-  const after = pivot > 0 && (before?.text === 'after' || (hasTag(before, 'finish') && /^(finished|done|completed)$/.test(before?.text ?? ''))) && forms.includes('g');
-  const base = forms.includes('b') && (/^(to|i|we|and)$/.test(c.parts[pivot - 1]?.text ?? '') || cues.intend) && !forms.includes('d');
+  const after =
+    pivot > 0 &&
+    (before?.text === 'after' ||
+      (hasTag(before, 'finish') && /^(finished|done|completed)$/.test(before?.text ?? ''))) &&
+    forms.includes('g');
+  const base =
+    forms.includes('b') &&
+    (/^(to|i|we|and)$/.test(c.parts[pivot - 1]?.text ?? '') || cues.intend) &&
+    !forms.includes('d');
   const already = forms.includes('b') && c.word(/^already$/) >= 0;
   const begins = hasTag(c.parts[pivot], 'start') && /^(i|we)$/.test(c.parts[pivot - 1]?.text ?? '');
   const finished = hasTag(c.parts[pivot], 'finish') && /^(is|'s|are)$/.test(c.parts[pivot - 1]?.text ?? '');
-  const past = already || begins || finished || forms === '' || after || forms.includes('d') || (forms.includes('n') && !base) || didBefore(c, pivot);
+  const past =
+    already ||
+    begins ||
+    finished ||
+    forms === '' ||
+    after ||
+    forms.includes('d') ||
+    (forms.includes('n') && !base) ||
+    didBefore(c, pivot);
   if (cues.doubt) return 'doubted';
   if (cues.neg || cues.urge || cues.oblige || requests(c) || c.has('habit')) return 'void';
-  if (cues.intend && !(past && !after && forms !== '' && !forms.includes('b') && !/^(be|get|have)$/.test(c.parts[pivot - 1]?.text ?? ''))) return 'planned';
+  if (
+    cues.intend &&
+    !(
+      past &&
+      !after &&
+      forms !== '' &&
+      !forms.includes('b') &&
+      !/^(be|get|have)$/.test(c.parts[pivot - 1]?.text ?? '')
+    )
+  )
+    return 'planned';
   if (past) return future ? 'planned' : 'stated';
   if (forms.includes('s')) return 'stated';
   if (forms.includes('g')) return future || !PROGRESS.has(tagAt(c, pivot)) ? 'planned' : 'stated';
@@ -91,7 +140,40 @@ export function moodOf(c: Clause, verb: number, future: boolean): Mood {
 }
 
 /** What is under way is a fact already: nothing more needs to happen for it. */
-const PROGRESS = new Set(['scan', 'take', 'bring', 'go', 'move', 'leave', 'travel', 'run', 'start', 'send', 'load', 'be', 'fog', 'disconnect', 'sick', 'lose', 'hold', 'get', 'come', 'cold', 'shut', 'finish', 'open', 'incubate', 'sterilise', 'put', 'drop', 'retire', 'cancel', 'fail', 'crack', 'tear']);
+const PROGRESS = new Set([
+  'scan',
+  'take',
+  'bring',
+  'go',
+  'move',
+  'leave',
+  'travel',
+  'run',
+  'start',
+  'send',
+  'load',
+  'be',
+  'fog',
+  'disconnect',
+  'sick',
+  'lose',
+  'hold',
+  'get',
+  'come',
+  'cold',
+  'shut',
+  'finish',
+  'open',
+  'incubate',
+  'sterilise',
+  'put',
+  'drop',
+  'retire',
+  'cancel',
+  'fail',
+  'crack',
+  'tear',
+]);
 
 function tagAt(c: Clause, at: number): string {
   return c.parts[at]?.senses.find((s) => s.sort === 'verb' && s.form === 'g')?.tag ?? '';
@@ -105,14 +187,26 @@ export function opensQuestion(parts: readonly Part[]): boolean {
   if (hasTag(first, 'wh') || hasTag(first, 'anyq')) return true;
   const next = parts[at + 1];
   if (next === undefined) return false;
-  if (/^(is|are|was|were|has|have|had|can|could|should|will|would|may|shall|isn't|aren't|hasn't|haven't|wasn't|did|do|does|didn't|doesn't|don't)$/.test(first.text)) {
+  if (
+    /^(is|are|was|were|has|have|had|can|could|should|will|would|may|shall|isn't|aren't|hasn't|haven't|wasn't|did|do|does|didn't|doesn't|don't)$/.test(
+      first.text,
+    )
+  ) {
     if (next.entity !== undefined) return next.entity.is !== 'time' || first.text !== 'was';
-    return SUBJECTS.test(next.text) || (!/^(have|had|do|did|don't)$/.test(first.text) && /^(the|that|this|my|our|your|those|these|all|both|every|'s)$/.test(next.text)) || (next.unknown && !/^(have|had|will)$/.test(first.text));
+    return (
+      SUBJECTS.test(next.text) ||
+      (!/^(have|had|do|did|don't)$/.test(first.text) &&
+        /^(the|that|this|my|our|your|those|these|all|both|every|'s)$/.test(next.text)) ||
+      (next.unknown && !/^(have|had|will)$/.test(first.text))
+    );
   }
-  return /^(can i|could i|can we|should i|do i|do we|shall i|should we|may i|can you tell me|did you|have we|have i)$/.test(first.text);
+  return /^(can i|could i|can we|should i|do i|do we|shall i|should we|may i|can you tell me|did you|have we|have i)$/.test(
+    first.text,
+  );
 }
 
-const SUBJECTS = /^(we|i|you|u|anyone|anybody|any1|it|they|there|any|he|she|someone|somebody|everyone|us|something|anything|scanner|tip|tips|ye|ya|it possible|either|everything|the scanner)$/;
+const SUBJECTS =
+  /^(we|i|you|u|anyone|anybody|any1|it|they|there|any|he|she|someone|somebody|everyone|us|something|anything|scanner|tip|tips|ye|ya|it possible|either|everything|the scanner)$/;
 
 const OPENERS =
   /^(hi|hello|hey|hiya|morning|so|um|umm|er|erm|uh|sorry|ok|okay|please|pls|and|but|also|guys|all|team|girls|ladies|quick question|oh|right|well|then|just|actually|hi all|morning all|folks|everyone|q|question|excuse me|to ask again|asking again|now|remind me again|again|yo|alright|lads|anyway|btw|hi team|hi guys|hi everyone|good morning|afternoon|thanks|quick one|random q|out of interest|before i start|before i forget|silly question|dumb question|stupid question|eh|aye|ah|hmm)$/;

@@ -115,12 +115,19 @@ function spellings(words: string): string[] {
   if (/gray/i.test(words)) list.push(words.replace(/gray/i, 'grey'));
   const [, stem, last] = /^(.*?)[ -]?(\d{1,2})$/.exec(words) ?? [];
   const spoken = NUMBERS[Number(last)];
-  if (stem !== undefined && stem !== '' && spoken !== undefined && Number(last) > 0) list.push(`${stem} ${spoken}`);
+  if (stem !== undefined && stem !== '' && spoken !== undefined && Number(last) > 0)
+    list.push(`${stem} ${spoken}`);
   const [, digit] = /^number (\w+)$/i.exec(words) ?? [];
   if (digit !== undefined) {
     const at = NUMBERS.indexOf(digit.toLowerCase());
     const figure = at >= 0 ? String(at) : digit;
-    list.push(`no ${figure}`, `no. ${figure}`, `number ${figure}`, `num ${figure}`, ...(NUMBERS[Number(figure)] === undefined ? [] : [`number ${NUMBERS[Number(figure)]}`]));
+    list.push(
+      `no ${figure}`,
+      `no. ${figure}`,
+      `number ${figure}`,
+      `num ${figure}`,
+      ...(NUMBERS[Number(figure)] === undefined ? [] : [`number ${NUMBERS[Number(figure)]}`]),
+    );
   }
   return list;
 }
@@ -133,8 +140,16 @@ function addScanners(practice: Practice, name: AddName, letterIds: Map<string, s
       const noun = /scanner$/i.test(words);
       const bare = words.replace(/^the /i, '');
       if (!noun) {
-        const loose = /^[a-z]$/i.test(bare) ? [] : [`${bare} unit`, `${bare} one`, `${bare} machine`, `${bare} wand`];
-          for (const pattern of [...loose, `scanner ${bare}`, `${bare} scanner`, `unit ${bare}`, `intraoral scanner ${bare}`]) {
+        const loose = /^[a-z]$/i.test(bare)
+          ? []
+          : [`${bare} unit`, `${bare} one`, `${bare} machine`, `${bare} wand`];
+        for (const pattern of [
+          ...loose,
+          `scanner ${bare}`,
+          `${bare} scanner`,
+          `unit ${bare}`,
+          `intraoral scanner ${bare}`,
+        ]) {
           name(pattern, 'scanner-name', scanner.id);
         }
       } else {
@@ -174,7 +189,8 @@ function addPlaces(practice: Practice, name: AddName): Set<string> {
         const number = NUMBERED_ROOM.exec(words)?.[1];
         if (number !== undefined) addNumbered(name, number, ref, taken);
       }
-      if (/[a-z]/i.test(room.id) && (/\d/.test(room.id) || room.id.length === 3 || room.id.length === 2)) name(room.id, 'room', ref);
+      if (/[a-z]/i.test(room.id) && (/\d/.test(room.id) || room.id.length === 3 || room.id.length === 2))
+        name(room.id, 'room', ref);
       if (all.some((words) => STERILE_ROOM.test(words))) sterile.add(ref);
     }
   }

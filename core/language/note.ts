@@ -7,7 +7,7 @@ import { strangeIn } from './evidence.ts';
 import { type Interpretation, interpret } from './interpret.ts';
 import { moodOf } from './mood.ts';
 import { Output } from './output.ts';
-import { hasSort, hasTag, type Part } from './part.ts';
+import { hasSort, hasTag, type Part, type TipsSaid } from './part.ts';
 import { byOf, hasOwnSubject } from './people.ts';
 import type { NoteRead } from './read.ts';
 import { reasonAfter, reasonBefore } from './reasons.ts';
@@ -59,10 +59,44 @@ export function readNote(allParts: readonly Part[], shared: Shared, spaced: (par
 
 /** A long note with none of our things in it is nobody's business: nothing more needs to be tried. */
 function speaksOfUs(parts: readonly Part[]): boolean {
-  return parts.some((part) => (part.entity !== undefined ? part.entity.is !== 'time' && part.entity.is !== 'person' && part.entity.is !== 'number' : part.senses.some((s) => (s.sort === 'noun' || s.sort === 'verb') && OURS.has(s.tag))));
+  return parts.some((part) =>
+    part.entity !== undefined
+      ? part.entity.is !== 'time' && part.entity.is !== 'person' && part.entity.is !== 'number'
+      : part.senses.some((s) => (s.sort === 'noun' || s.sort === 'verb') && OURS.has(s.tag)),
+  );
 }
 
-const OURS = new Set(['tip', 'scanner', 'caltip', 'cover', 'lens', 'base', 'load', 'autoclave', 'spore', 'penetration', 'control', 'leak', 'temp', 'record', 'booking', 'calibrate', 'scan', 'wipe', 'bag', 'sterile', 'sterilise', 'shut', 'open', 'due', 'incident', 'fog', 'cancel', 'hold', 'release']);
+const OURS = new Set([
+  'tip',
+  'scanner',
+  'caltip',
+  'cover',
+  'lens',
+  'base',
+  'load',
+  'autoclave',
+  'spore',
+  'penetration',
+  'control',
+  'leak',
+  'temp',
+  'record',
+  'booking',
+  'calibrate',
+  'scan',
+  'wipe',
+  'bag',
+  'sterile',
+  'sterilise',
+  'shut',
+  'open',
+  'due',
+  'incident',
+  'fog',
+  'cancel',
+  'hold',
+  'release',
+]);
 
 /** Acts are short: the whole note, or one sentence of it. */
 function actsOf(
@@ -124,13 +158,22 @@ function readStatements(sentences: readonly Sentence[], scope: NoteScope, out: O
     const cut = supposition(draft.parts);
     if (cut === 0) {
       // "Before I forget, …", "when I got in, …": only what would have to come true takes the rest with it.
-      if (draft.parts.some((p) => p.entity === undefined && hasTag(p, 'suppose') && /^(before|when)/.test(p.text)) && drafts[i + 1]?.joint === ',') continue;
+      if (
+        draft.parts.some(
+          (p) => p.entity === undefined && hasTag(p, 'suppose') && /^(before|when)/.test(p.text),
+        ) &&
+        drafts[i + 1]?.joint === ','
+      )
+        continue;
       return;
     }
     const own = cut > 0 ? draft.parts.slice(0, cut) : draft.parts;
     const found = clauseFrom(own, pending, drafts, i, previous, scope);
     if (found === null) {
-      pending = waits(own) && i + 1 < drafts.length ? [...pending, ...(pending.length > 0 ? [jointOf(draft)] : []), ...own] : [];
+      pending =
+        waits(own) && i + 1 < drafts.length
+          ? [...pending, ...(pending.length > 0 ? [jointOf(draft)] : []), ...own]
+          : [];
       remember(own, scope.memory);
     } else {
       pending = [];
@@ -151,7 +194,14 @@ interface Read {
 }
 
 /** Reads a draft with what it needs of its neighbours: names before it, names and places after it. */
-function clauseFrom(own: readonly Part[], pending: readonly Part[], drafts: readonly Draft[], at: number, previous: Interpretation | null, scope: NoteScope): Read | null {
+function clauseFrom(
+  own: readonly Part[],
+  pending: readonly Part[],
+  drafts: readonly Draft[],
+  at: number,
+  previous: Interpretation | null,
+  scope: NoteScope,
+): Read | null {
   const draft = drafts[at];
   if (draft === undefined) return null;
   let parts = pending.length > 0 ? [...pending, jointOf(draft), ...own] : own;
@@ -163,11 +213,26 @@ function clauseFrom(own: readonly Part[], pending: readonly Part[], drafts: read
   if (draft.sort !== 'act' && read === null) return null;
   let taken = 0;
   for (let next = drafts[at + 1]; next !== undefined; next = drafts[at + 1 + taken]) {
-    const filling = read?.frame.name === 'load-started' && read.result.missing?.about === 'tip' && next.parts.some((p) => p.entity?.is === 'tips');
-    if ((next.sort !== 'entities' && !filling) || next.quoted || (next.sentence !== draft.sentence && !filling) || supposition(next.parts) >= 0) break;
+    const filling =
+      read?.frame.name === 'load-started' &&
+      read.result.missing?.about === 'tip' &&
+      next.parts.some((p) => p.entity?.is === 'tips');
+    if (
+      (next.sort !== 'entities' && !filling) ||
+      next.quoted ||
+      (next.sentence !== draft.sentence && !filling) ||
+      supposition(next.parts) >= 0
+    )
+      break;
     const alone = interpret(next.parts, scope);
     const standing = alone !== null && !(read !== null && isAdjunct(alone, read));
-    if ((standing && !filling) || (read !== null && next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')) && next.parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'load'))) break;
+    if (
+      (standing && !filling) ||
+      (read !== null &&
+        next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')) &&
+        next.parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'load'))
+    )
+      break;
     const longer: readonly Part[] = [...parts, jointOf(next), ...next.parts];
     const both = interpret(longer, scope);
     if (both === null || !takesIn(both, parts.length + 1)) break;
@@ -183,19 +248,31 @@ function clauseFrom(own: readonly Part[], pending: readonly Part[], drafts: read
 /** True where a draft only names things: what is said of them comes after. */
 function waits(parts: readonly Part[]): boolean {
   const sort = sortOf(parts);
-  return sort === 'entities' || (sort === 'act' && !parts.some((p) => hasSort(p, 'verb') && !hasSort(p, 'noun') && !hasSort(p, 'glue')));
+  return (
+    sort === 'entities' ||
+    (sort === 'act' && !parts.some((p) => hasSort(p, 'verb') && !hasSort(p, 'noun') && !hasSort(p, 'glue')))
+  );
 }
 
 /** "Scanning with Robin and tip 5 in surgery 2": where no verb of motion is said, a place belongs to the clause before. */
 function isAdjunct(alone: Interpretation, before: Interpretation): boolean {
   const verb = alone.clause.parts[alone.result.verb];
-  const still = verb === undefined || verb.entity !== undefined || !verb.senses.some((s) => s.sort === 'verb' && s.tag !== 'be');
-  return still && alone.frame.name === 'moved' && /^(scan|used|load-started|found|departed)/.test(before.frame.name);
+  const still =
+    verb === undefined ||
+    verb.entity !== undefined ||
+    !verb.senses.some((s) => s.sort === 'verb' && s.tag !== 'be');
+  return (
+    still &&
+    alone.frame.name === 'moved' &&
+    /^(scan|used|load-started|found|departed)/.test(before.frame.name)
+  );
 }
 
 /** The joint of a draft as a part, so that what stands on both sides is kept apart. */
 function jointOf(draft: Draft): Part {
-  return /^[a-z]/.test(draft.joint) || draft.joint === '&' || draft.joint === '+' ? { ...JOINT, text: draft.joint, senses: [GLUE], mark: false } : JOINT;
+  return /^[a-z]/.test(draft.joint) || draft.joint === '&' || draft.joint === '+'
+    ? { ...JOINT, text: draft.joint, senses: [GLUE], mark: false }
+    : JOINT;
 }
 
 const GLUE = { sort: 'glue', tag: 'glue', form: '', ref: '' } as const;
@@ -205,31 +282,65 @@ const JOINT: Part = { from: 0, to: 0, text: ',', senses: [], mark: true, unknown
 
 /** True where the frame uses a mention from `from` on. */
 function takesIn(read: Interpretation, from: number): boolean {
-  return read.clause.parts.some((part, i) => i >= from && part.entity !== undefined && part.entity.is !== 'time' && read.clause.used.has(i)) || read.clause.parts.every((part, i) => i < from || part.entity === undefined || part.entity.is === 'time');
+  return (
+    read.clause.parts.some(
+      (part, i) =>
+        i >= from && part.entity !== undefined && part.entity.is !== 'time' && read.clause.used.has(i),
+    ) ||
+    read.clause.parts.every((part, i) => i < from || part.entity === undefined || part.entity.is === 'time')
+  );
 }
 
 /** "Cleaned the lens on green and the base on Robin", "used 4 on blue and 5 on green": the same done to another. */
 function separate(read: Interpretation, next: Draft, scope: NoteScope): boolean {
   const verb = read.clause.parts[read.result.verb];
   if (verb === undefined || verb.entity !== undefined) return false;
-  const things = (parts: readonly Part[]) => parts.filter((p) => p.entity?.is === 'tips' || p.entity?.is === 'scanner' || hasTag(p, 'lens') || hasTag(p, 'base')).length;
+  const things = (parts: readonly Part[]) =>
+    parts.filter(
+      (p) => p.entity?.is === 'tips' || p.entity?.is === 'scanner' || hasTag(p, 'lens') || hasTag(p, 'base'),
+    ).length;
   if (things(next.parts) < 2 || things(read.clause.parts) < 2) return false;
   return interpret([verb, ...next.parts], scope) !== null;
 }
 
 /** "Niamh wiped and covered Pepper": what is done is said before what it is done to. */
-function readAhead(own: readonly Part[], next: Draft | undefined, draft: Draft, scope: NoteScope): Interpretation | null {
-  if (next === undefined || next.sentence !== draft.sentence || !/^(and|&|\+|n|,|then|and then)$/.test(next.joint)) return null;
-  if (own.some((p) => p.entity !== undefined && p.entity.is !== 'person' && p.entity.is !== 'time')) return null;
+function readAhead(
+  own: readonly Part[],
+  next: Draft | undefined,
+  draft: Draft,
+  scope: NoteScope,
+): Interpretation | null {
+  if (
+    next === undefined ||
+    next.sentence !== draft.sentence ||
+    !/^(and|&|\+|n|,|then|and then)$/.test(next.joint)
+  )
+    return null;
+  if (own.some((p) => p.entity !== undefined && p.entity.is !== 'person' && p.entity.is !== 'time'))
+    return null;
   const objects = next.parts.filter((p) => p.entity?.is === 'scanner' || p.entity?.is === 'tips');
   return objects.length === 0 ? null : interpret([...own, ...objects], scope);
 }
 
 /** A clause by itself; else with the verb of the clause before ("cleaned the lens on green and the base on Robin"). */
-function readDraft(parts: readonly Part[], draft: Draft, previous: Interpretation | null, scope: NoteScope): Interpretation | null {
+function readDraft(
+  parts: readonly Part[],
+  draft: Draft,
+  previous: Interpretation | null,
+  scope: NoteScope,
+): Interpretation | null {
   const verb = previous === null ? undefined : previous.clause.parts[previous.result.verb];
-  const bare = draft.sort === 'entities' && previous !== null && verb !== undefined && draft.joint !== '' && verb.entity === undefined;
-  const alike = bare && previous.frame.name === 'used' && draft.joint === 'and' && previous.result.made.some((m) => 'scanner' in m.entry);
+  const bare =
+    draft.sort === 'entities' &&
+    previous !== null &&
+    verb !== undefined &&
+    draft.joint !== '' &&
+    verb.entity === undefined;
+  const alike =
+    bare &&
+    previous.frame.name === 'used' &&
+    draft.joint === 'and' &&
+    previous.result.made.some((m) => 'scanner' in m.entry);
   const alone = alike ? null : interpret(parts, scope);
   if (alone !== null || !bare) return alone;
   return interpret([verb, ...parts], scope);
@@ -247,13 +358,32 @@ function supposition(parts: readonly Part[]): number {
     : at;
 }
 
+/** "Mind and …", "please remember and …": a request that the words after it carry out. */
+function asksOnly(parts: readonly Part[]): boolean {
+  return (
+    parts.some((p) => p.entity === undefined && hasTag(p, 'request')) &&
+    parts.every((p) => p.mark || hasSort(p, 'glue') || hasSort(p, 'mood'))
+  );
+}
+
 /** "Arvo all,": a part of the day that greets. */
 function isGreeting(parts: readonly Part[], span: TimeSpan): boolean {
-  return span.part !== undefined && span.days.length === 0 && span.clocks.length === 0 && span.to - span.from === 1 && parts.some((p) => p.entity === undefined && !p.mark);
+  return (
+    span.part !== undefined &&
+    span.days.length === 0 &&
+    span.clocks.length === 0 &&
+    span.to - span.from === 1 &&
+    parts.some((p) => p.entity === undefined && !p.mark)
+  );
 }
 
 /** Segments that say nothing by themselves are joined to the clause they belong to. */
-function merged(drafts: readonly Draft[], sentences: readonly Sentence[], scope: NoteScope, out: Output): Draft[] {
+function merged(
+  drafts: readonly Draft[],
+  sentences: readonly Sentence[],
+  scope: NoteScope,
+  out: Output,
+): Draft[] {
   const list: Draft[] = [];
   for (const draft of drafts) {
     const last = list[list.length - 1];
@@ -264,9 +394,27 @@ function merged(drafts: readonly Draft[], sentences: readonly Sentence[], scope:
         continue;
       }
     }
-    if (draft.sort === 'time' && last !== undefined && last.sentence === draft.sentence && sentences.length === 1 && draft.joint === ',' && list.length > 1 && list.every((d) => !d.parts.some((p) => p.entity?.is === 'time'))) {
+    if (
+      draft.sort === 'time' &&
+      last !== undefined &&
+      last.sentence === draft.sentence &&
+      sentences.length === 1 &&
+      draft.joint === ',' &&
+      list.length > 1 &&
+      list.every((d) => !d.parts.some((p) => p.entity?.is === 'time'))
+    ) {
       const span = draft.parts.find((p) => p.entity?.is === 'time')?.entity;
       if (span?.is === 'time') scope.headTime = span.span;
+      continue;
+    }
+    if (
+      last !== undefined &&
+      last.sort === 'talk' &&
+      last.sentence === draft.sentence &&
+      draft.joint === 'and' &&
+      asksOnly(last.parts)
+    ) {
+      list[list.length - 1] = { ...draft, parts: [...last.parts, ...draft.parts], joint: last.joint };
       continue;
     }
     if (last !== undefined && joinsTo(last, draft)) {
@@ -305,7 +453,14 @@ function takesResult(parts: readonly Part[]): boolean {
 function joinsTo(last: Draft, draft: Draft): boolean {
   if (draft.sort === 'time') return true;
   if (draft.sort === 'outcome' && isOutcomeOnly(draft.parts)) return takesResult(last.parts);
-  if (last.parts.some((p) => hasTag(p, 'magnifier') || hasTag(p, 'inspection') || (hasTag(p, 'check') && p.entity === undefined)) && isVerdict(draft.parts)) return true;
+  if (
+    last.parts.some(
+      (p) =>
+        hasTag(p, 'magnifier') || hasTag(p, 'inspection') || (hasTag(p, 'check') && p.entity === undefined),
+    ) &&
+    isVerdict(draft.parts)
+  )
+    return true;
   const load =
     last.parts.some((p) => p.entity?.is === 'load' || p.entity?.is === 'cycle') ||
     (last.parts.some((p) => p.entity?.is === 'tips' && p.entity.unknown.length > 0) &&
@@ -317,7 +472,13 @@ function joinsTo(last: Draft, draft: Draft): boolean {
     last.sentence === draft.sentence
   )
     return !draft.parts.some((p) => p.unknown);
-  if (last.parts.some((p) => hasTag(p, 'spore')) && draft.sort !== 'act' && draft.parts.some((p) => hasTag(p, 'result')) && !draft.parts.some((p) => p.unknown)) return true;
+  if (
+    last.parts.some((p) => hasTag(p, 'spore')) &&
+    draft.sort !== 'act' &&
+    draft.parts.some((p) => hasTag(p, 'result')) &&
+    !draft.parts.some((p) => p.unknown)
+  )
+    return true;
   if (draft.parts.some((p) => hasTag(p, 'samept')) && draft.sort !== 'act') return true;
   if (last.sort !== 'act' && last.parts.some((p) => hasTag(p, 'samept'))) return true;
   if (last.sort === 'entities' && draft.sort === 'outcome' && last.sentence === draft.sentence) return true;
@@ -328,7 +489,15 @@ function joinsTo(last: Draft, draft: Draft): boolean {
 function isVerdict(parts: readonly Part[]): boolean {
   const words = parts.filter((p) => !p.mark);
   if (words.length > 8 || words.some((p) => p.entity !== undefined && p.entity.is !== 'time')) return false;
-  return words.some((p) => hasTag(p, 'clean') || hasTag(p, 'debris') || hasTag(p, 'pass') || hasTag(p, 'fail')) && words.every((p) => hasSort(p, 'glue') || hasSort(p, 'mood') || ['clean', 'debris', 'pass', 'fail', 'be', 'have', 'see', 'do'].some((tag) => hasTag(p, tag)));
+  return (
+    words.some((p) => hasTag(p, 'clean') || hasTag(p, 'debris') || hasTag(p, 'pass') || hasTag(p, 'fail')) &&
+    words.every(
+      (p) =>
+        hasSort(p, 'glue') ||
+        hasSort(p, 'mood') ||
+        ['clean', 'debris', 'pass', 'fail', 'be', 'have', 'see', 'do'].some((tag) => hasTag(p, tag)),
+    )
+  );
 }
 
 /** What belongs to a load's result: figures, indicator, dry or wet packs. */
@@ -394,8 +563,14 @@ function emit(
 
 /** A scanner or tip that was filled in is spoken of as well. */
 function rememberFacts(read: Interpretation, memory: Memory): void {
-  const ids = read.result.made.flatMap(({ entry }) => (typeof entry.scanner === 'string' ? [entry.scanner] : []));
+  const ids = read.result.made.flatMap(({ entry }) =>
+    typeof entry.scanner === 'string' ? [entry.scanner] : [],
+  );
   if (ids.length > 0) memory.scanners = [...new Set(ids)];
+}
+
+function together(first: TipsSaid | null, more: TipsSaid): TipsSaid {
+  return first === null ? more : { ...first, ids: [...new Set([...first.ids, ...more.ids])] };
 }
 
 /** Keeps what the clause spoke of, for those after it that leave it out. */
@@ -406,11 +581,11 @@ function remember(parts: readonly Part[], memory: Memory): void {
     memory.scanners = [...new Set(scanners)];
     items.push(...memory.scanners.map((id) => `scanner:${id}`));
   }
-  let tips: Memory['tips'] = null;
+  let tips: TipsSaid | null = null;
   for (const part of parts) {
     const { entity } = part;
     if (entity?.is === 'tips' && (entity.ids.length > 0 || entity.which !== undefined)) {
-      tips = tips === null ? entity : { ...tips, ids: [...new Set([...tips.ids, ...entity.ids])] };
+      tips = together(tips, entity);
       memory.tips = tips;
       items.push(...entity.ids.map((id) => `tip:${id}`));
     }

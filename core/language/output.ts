@@ -111,7 +111,8 @@ export class Output {
 
   #dated(entry: Entry, more: Record<string, unknown>, time: When, clause: Clause): Entry {
     // A spore test's day is when it was run: it became known with the note.
-    if (entry.kind === 'spore-test') return { ...entry, ...ranOf(clause, this.#scope), when: toIso(this.#scope.time.at), ...more };
+    if (entry.kind === 'spore-test')
+      return { ...entry, ...ranOf(clause, this.#scope), when: toIso(this.#scope.time.at), ...more };
     return { ...entry, ...time.slots, ...more };
   }
 

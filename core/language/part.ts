@@ -20,7 +20,11 @@ export interface TipsSaid {
 export type Entity =
   | TipsSaid
   /** No ids: "the scanner", "it" said of one. */
-  | { readonly is: 'scanner'; readonly ids: readonly string[]; readonly named: 'noun' | 'name' | 'bare' | 'letter' }
+  | {
+      readonly is: 'scanner';
+      readonly ids: readonly string[];
+      readonly named: 'noun' | 'name' | 'bare' | 'letter';
+    }
   | { readonly is: 'no-scanner'; readonly said: string }
   | { readonly is: 'site'; readonly id: string; readonly bare: boolean }
   | { readonly is: 'room'; readonly rooms: readonly string[]; readonly said: string }

@@ -1,7 +1,7 @@
 import { cycles, loads } from './mentions/loads.ts';
 import { decimalNumber } from './mentions/numbers.ts';
 import { everyScanner, letterScanner, strangeRoom, strangeScanner } from './mentions/places.ts';
-import { capital, type Finder, type Found, type Scan, textAt, matchAt } from './mentions/scan.ts';
+import { capital, type Finder, type Found, matchAt, type Scan, textAt } from './mentions/scan.ts';
 import { temperature } from './mentions/temperature.ts';
 import { tipsBare, tipsByNumber, tipsBySet } from './mentions/tips.ts';
 import type { Entity, Part } from './part.ts';
@@ -29,23 +29,42 @@ export function blockedTokens(scan: Scan): boolean[] {
 /** Names, and verbs that end in a preposition ("looked at 4"), are no times. */
 function holdsItsWords(scan: Scan, match: Match, at: number): boolean {
   if (match.senses.some((s) => s.sort === 'name' && s.tag !== 'steri')) return true;
-  return match.to - at > 1 && match.senses.some((s) => s.sort === 'verb') && /^(at|in|on|by|for)$/.test(textAt(scan, match.to - 1));
+  return (
+    match.to - at > 1 &&
+    match.senses.some((s) => s.sort === 'verb') &&
+    /^(at|in|on|by|for)$/.test(textAt(scan, match.to - 1))
+  );
 }
 
 /** The letters of "2nd" are no room's name. */
 function ordinalTail(scan: Scan, at: number): boolean {
-  return /^(st|nd|rd|th)$/.test(textAt(scan, at)) && scan.tokens[at]?.spaced === false && scan.tokens[at - 1]?.kind === 'number';
+  return (
+    /^(st|nd|rd|th)$/.test(textAt(scan, at)) &&
+    scan.tokens[at]?.spaced === false &&
+    scan.tokens[at - 1]?.kind === 'number'
+  );
 }
 
 const TO: Sense = { sort: 'glue', tag: 'glue', form: '', ref: '' };
 
 /** "Ok 2 use", "moved lefty 2 op 2": a figure typed for "to". */
 function isTo(scan: Scan, at: number): boolean {
-  if (textAt(scan, at) !== '2' || scan.tokens[at - 1]?.kind !== 'word' || scan.tokens[at + 1]?.kind !== 'word') return false;
-  if (/^(tip|tips|room|surgery|op|surg|and|load|number|no|t|the|s|scanner|at|by|n)$/.test(textAt(scan, at - 1))) return false;
+  if (
+    textAt(scan, at) !== '2' ||
+    scan.tokens[at - 1]?.kind !== 'word' ||
+    scan.tokens[at + 1]?.kind !== 'word'
+  )
+    return false;
+  if (
+    /^(tip|tips|room|surgery|op|surg|and|load|number|no|t|the|s|scanner|at|by|n)$/.test(textAt(scan, at - 1))
+  )
+    return false;
   const next = matchAt(scan, at + 1);
   if (next === null) return false;
-  return /^(use|go|be|do|get|calibrate|clean|wipe|send)$/.test(textAt(scan, at + 1)) || next.senses.some((s) => s.tag === 'room' || s.tag === 'site');
+  return (
+    /^(use|go|be|do|get|calibrate|clean|wipe|send)$/.test(textAt(scan, at + 1)) ||
+    next.senses.some((s) => s.tag === 'room' || s.tag === 'site')
+  );
 }
 
 function unitTemperature(scan: Scan, at: number): Found | null {
@@ -130,7 +149,11 @@ function numberAt(scan: Scan, at: number): Found | null {
   const number = decimalNumber(scan, at);
   if (number === null || number.words) return null;
   const clock = clockOf(number.text);
-  if (clock !== null) return { entity: { is: 'time', span: { from: at, to: number.to, bound: 'at', days: [], clocks: [clock] } }, to: number.to };
+  if (clock !== null)
+    return {
+      entity: { is: 'time', span: { from: at, to: number.to, bound: 'at', days: [], clocks: [clock] } },
+      to: number.to,
+    };
   return { entity: { is: 'number', value: number.value, text: number.text }, to: number.to };
 }
 
@@ -175,7 +198,9 @@ const WORDLIKE = new Set(
 );
 
 function personAt(scan: Scan, at: number, match: Match): Part | null {
-  const person = match.senses.find((s) => s.tag === 'person' && s.sort === 'name') ?? match.senses.find((s) => s.tag === 'person');
+  const person =
+    match.senses.find((s) => s.tag === 'person' && s.sort === 'name') ??
+    match.senses.find((s) => s.tag === 'person');
   if (person === undefined) return null;
   const known = person.sort === 'name';
   const text = textAt(scan, at);

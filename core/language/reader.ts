@@ -1,10 +1,9 @@
+import { strangeIn } from './evidence.ts';
 import { addLexicon } from './lexicon/compile.ts';
 import type { Scan } from './mentions/scan.ts';
 import { addNames, type Names } from './names.ts';
 import { readNote } from './note.ts';
-import { strangeIn } from './evidence.ts';
 import type { Part } from './part.ts';
-import type { Token } from './token.ts';
 import { blockedTokens, partsOf } from './parts.ts';
 import type { MakeReader, NoteContext } from './read.ts';
 import { bySlips, type TokensRead } from './slips.ts';
@@ -13,6 +12,7 @@ import { Table } from './table.ts';
 import { findTimes } from './times/find.ts';
 import { resolveDays } from './times/resolve-days.ts';
 import type { TimeContext, TimeSpan } from './times/time-span.ts';
+import type { Token } from './token.ts';
 import { tokenize } from './tokens.ts';
 
 /** Makes a reader for a practice: lexicon, names and learned words compiled into one table. Never throws on any note. */
@@ -27,7 +27,9 @@ export const makeReader: MakeReader = (practice, learned = []) => {
     const tokens = spelling.correct(tokenize(note));
     const read = (words: readonly Token[]) => readTokens(words, { note, table, names, time, chatSites });
     const first = read(tokens);
-    return first.strange > 0 || first.read.score <= 0 ? bySlips(tokens, first, spelling, read) : first.read.read;
+    return first.strange > 0 || first.read.score <= 0
+      ? bySlips(tokens, first, spelling, read)
+      : first.read.read;
   };
 };
 
@@ -49,9 +51,21 @@ function readTokens(tokens: readonly Token[], around: Around): TokensRead {
     tokens[part.from]?.start ?? 0,
     tokens[part.to - 1]?.end ?? note.length,
   ];
-  const spaced = (part: Part) => tokens[part.from]?.spaced === true && tokens[part.from + 1]?.spaced !== false;
+  const spaced = (part: Part) =>
+    tokens[part.from]?.spaced === true && tokens[part.from + 1]?.spaced !== false;
   const strange = strangeIn(parts);
-  const shared = { names, chatSites, note, time, offset, strange, listing: isListing(tokens), sentences: 0, signature: null, days: (span: TimeSpan) => backDay(span, time) };
+  const shared = {
+    names,
+    chatSites,
+    note,
+    time,
+    offset,
+    strange,
+    listing: isListing(tokens),
+    sentences: 0,
+    signature: null,
+    days: (span: TimeSpan) => backDay(span, time),
+  };
   return { read: readNote(parts, shared, spaced), strange, parts };
 }
 

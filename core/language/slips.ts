@@ -24,9 +24,15 @@ const BETTER = 1.4;
  * is tried as what it may have been. Another reading is taken only where it leaves nothing strange, explains the note
  * clearly better, and no other choice that does as well says anything else.
  */
-export function bySlips(tokens: readonly Token[], first: TokensRead, spelling: Spelling, read: (tokens: readonly Token[]) => TokensRead): NoteRead {
+export function bySlips(
+  tokens: readonly Token[],
+  first: TokensRead,
+  spelling: Spelling,
+  read: (tokens: readonly Token[]) => TokensRead,
+): NoteRead {
   const own = first.read.read;
-  if (tokens.length > LONGEST || tokens.length < 2 || first.strange > STRANGEST || !namesOurs(first.parts)) return own;
+  if (tokens.length > LONGEST || tokens.length < 2 || first.strange > STRANGEST || !namesOurs(first.parts))
+    return own;
   let best = first.read.score + BETTER;
   let taken: NoteRead | null = null;
   let divided = false;
@@ -36,7 +42,8 @@ export function bySlips(tokens: readonly Token[], first: TokensRead, spelling: S
       if (other.strange >= 1 || isEmpty(other.read.read)) continue;
       const score = other.read.score + 0.5 * near - 2;
       if (score < best - 0.4) continue;
-      const same = taken !== null && JSON.stringify(taken.reading) === JSON.stringify(other.read.read.reading);
+      const same =
+        taken !== null && JSON.stringify(taken.reading) === JSON.stringify(other.read.read.reading);
       if (score > best + 0.4) {
         taken = other.read.read;
         best = score;
@@ -59,6 +66,14 @@ function isEmpty(read: NoteRead): boolean {
 function namesOurs(parts: readonly Part[]): boolean {
   return parts.some(({ entity, senses }) => {
     if (entity !== undefined) return entity.is !== 'time' && entity.is !== 'person' && entity.is !== 'number';
-    return senses.some((s) => s.sort === 'noun' && (s.tag === 'scanner' || s.tag === 'tip' || s.tag === 'spore' || s.tag === 'load' || s.tag === 'autoclave'));
+    return senses.some(
+      (s) =>
+        s.sort === 'noun' &&
+        (s.tag === 'scanner' ||
+          s.tag === 'tip' ||
+          s.tag === 'spore' ||
+          s.tag === 'load' ||
+          s.tag === 'autoclave'),
+    );
   });
 }

@@ -8,24 +8,91 @@ import type { Token } from './token.ts';
 const NEVER = new Set(['tins', 'ours', 'pass the']);
 const SHORTEST = 3;
 /** Words of three letters that a neighbouring key may still be read as. */
-const PLAIN = new Set(['tip', 'off', 'put', 'use', 'and', 'the', 'for', 'was', 'has', 'not', 'bin', 'wet', 'now', 'all']);
+const PLAIN = new Set([
+  'tip',
+  'off',
+  'put',
+  'use',
+  'and',
+  'the',
+  'for',
+  'was',
+  'has',
+  'not',
+  'bin',
+  'wet',
+  'now',
+  'all',
+]);
 const LONGEST = 20;
 /** Notes repeat the same slips; a longer memory than this is no use. */
 const REMEMBERED = 4000;
 
 /** Short words that slips are tried for where nothing else explains a note. */
-const SHORTER = ['on', 'in', 'at', 'to', 'of', 'is', 'off', 'and', 'the', 'for', 'out', 'was', 'has', 'not', 'tip', 'tips', 'it', 'by', 'pm', 'am', 'one', 'two', 'six', 'ten', 'ago', 'use', 'cal', 'bin', 'now', 'all'];
+const SHORTER = [
+  'on',
+  'in',
+  'at',
+  'to',
+  'of',
+  'is',
+  'off',
+  'and',
+  'the',
+  'for',
+  'out',
+  'was',
+  'has',
+  'not',
+  'tip',
+  'tips',
+  'it',
+  'by',
+  'pm',
+  'am',
+  'one',
+  'two',
+  'six',
+  'ten',
+  'ago',
+  'use',
+  'cal',
+  'bin',
+  'now',
+  'all',
+];
 
 /** The short words that run together with others. */
-const SHORT = new Set('a in on it is at to the and not of tip tips has was for its i we my off no an be up lens used'.split(' '));
-
-/** Slips for "and" that are words too. */
-const BETWEEN = new Set(['ad', 'an', 'nd', 'amd', 'abd', 'sand', 'adn', 'ane', 'ans', 'end', 'ant', 'any', 'nad', 'ahd', 'znd', 'hand', 'band']);
-
-const RUN_ON = new Set(
-  'at in on back been gone now not still ready clean calibrated wiped moved just over off failed passed cable lens base mirror cover calibration here down away fixed out dead broken misting fogging all being had'.split(' '),
+const SHORT = new Set(
+  'a in on it is at to the and not of tip tips has was for its i we my off no an be up lens used'.split(' '),
 );
 
+/** Slips for "and" that are words too. */
+const BETWEEN = new Set([
+  'ad',
+  'an',
+  'nd',
+  'amd',
+  'abd',
+  'sand',
+  'adn',
+  'ane',
+  'ans',
+  'end',
+  'ant',
+  'any',
+  'nad',
+  'ahd',
+  'znd',
+  'hand',
+  'band',
+]);
+
+const RUN_ON = new Set(
+  'at in on back been gone now not still ready clean calibrated wiped moved just over off failed passed cable lens base mirror cover calibration here down away fixed out dead broken misting fogging all being had'.split(
+    ' ',
+  ),
+);
 
 /**
  * Puts slips right, toward words of the lexicon and the practice's names only, and only where what was typed is no
@@ -43,7 +110,14 @@ export class Spelling {
   constructor(table: Table) {
     this.#table = table;
     for (const [word, rank] of table.targets) {
-      if (rank > 0 && word.length >= SHORTEST && word.length <= LONGEST && /^[a-z']+$/.test(word) && !NEVER.has(word)) this.#index(word);
+      if (
+        rank > 0 &&
+        word.length >= SHORTEST &&
+        word.length <= LONGEST &&
+        /^[a-z']+$/.test(word) &&
+        !NEVER.has(word)
+      )
+        this.#index(word);
     }
   }
 
@@ -81,30 +155,69 @@ export class Spelling {
     if (token.kind !== 'word' || (this.#table.targets.get(text) ?? 0) > 1 || text.length > LONGEST) return [];
     const english = this.#table.words.has(text) || isEnglish(text);
     const found: { word: string; near: number }[] = [];
-    const words = [...this.#candidates(text), ...(text.length < 4 ? SHORTER : []), ...(english ? [] : this.#numbers)];
+    const words = [
+      ...this.#candidates(text),
+      ...(text.length < 4 ? SHORTER : []),
+      ...(english ? [] : this.#numbers),
+    ];
     for (const word of words) {
       const near = closeness(text, word);
-      if (near >= (english ? 3 : 2) && word !== text && !found.some((one) => one.word === word)) found.push({ word, near });
+      if (near >= (english ? 3 : 2) && word !== text && !found.some((one) => one.word === word))
+        found.push({ word, near });
     }
     found.sort((a, b) => b.near - a.near);
     return found.slice(0, 8);
   }
 
-  #fixed(tokens: readonly Token[], i: number, token: Token): { tokens: readonly Token[]; taken: number } | null {
+  #fixed(
+    tokens: readonly Token[],
+    i: number,
+    token: Token,
+  ): { tokens: readonly Token[]; taken: number } | null {
     const spoken = spokenMark(token.text, tokens[i + 1]?.text);
-    if (spoken !== null) return { tokens: [{ ...token, text: spoken.mark, kind: 'mark', end: tokens[i + spoken.taken - 1]?.end ?? token.end }], taken: spoken.taken };
+    if (spoken !== null)
+      return {
+        tokens: [
+          { ...token, text: spoken.mark, kind: 'mark', end: tokens[i + spoken.taken - 1]?.end ?? token.end },
+        ],
+        taken: spoken.taken,
+      };
     const figure = figureWord(token, tokens[i - 1], tokens[i + 1]);
-    if (figure !== null) return { tokens: [{ ...token, text: figure.text, kind: 'word', end: figure.taken === 2 ? (tokens[i + 1]?.end ?? token.end) : token.end }], taken: figure.taken };
-    if (token.kind === 'word' && BETWEEN.has(token.text) && tokens[i - 1]?.kind === 'number' && tokens[i + 1]?.kind === 'number') return { tokens: [{ ...token, text: 'and' }], taken: 1 };
+    if (figure !== null)
+      return {
+        tokens: [
+          {
+            ...token,
+            text: figure.text,
+            kind: 'word',
+            end: figure.taken === 2 ? (tokens[i + 1]?.end ?? token.end) : token.end,
+          },
+        ],
+        taken: figure.taken,
+      };
+    if (
+      token.kind === 'word' &&
+      BETWEEN.has(token.text) &&
+      tokens[i - 1]?.kind === 'number' &&
+      tokens[i + 1]?.kind === 'number'
+    )
+      return { tokens: [{ ...token, text: 'and' }], taken: 1 };
     if (token.kind !== 'word' || token.text.length < 2) return this.#joined(tokens, i, token);
-    if (this.#runOn(token.text, tokens[i + 1]?.text)) return { tokens: spread(token, [token.text.slice(0, -1), "'s"]), taken: 1 };
+    if (this.#runOn(token.text, tokens[i + 1]?.text))
+      return { tokens: spread(token, [token.text.slice(0, -1), "'s"]), taken: 1 };
     if (this.#isWord(token.text)) return null;
     const placed = this.#placed(token.text, tokens[i + 1], tokens[i - 1]);
     if (placed !== null) return { tokens: [{ ...token, text: placed }], taken: 1 };
     const joined = this.#joined(tokens, i, token);
     if (joined !== null) return joined;
     if (token.text.length < SHORTEST && shorthandFor(token.text) === undefined) return null;
-    if (tokens[i + 1]?.kind === 'number' && tokens[i + 1]?.spaced === false && token.text.length <= 3 && !this.#near(token.text)) return null;
+    if (
+      tokens[i + 1]?.kind === 'number' &&
+      tokens[i + 1]?.spaced === false &&
+      token.text.length <= 3 &&
+      !this.#near(token.text)
+    )
+      return null;
     let words = this.#known.get(token.text);
     if (words === undefined) {
       words = this.#words(token.text);
@@ -123,13 +236,26 @@ export class Spelling {
   }
 
   /** "wip ed" is one word where neither half is and the whole is. */
-  #joined(tokens: readonly Token[], i: number, token: Token): { tokens: readonly Token[]; taken: number } | null {
+  #joined(
+    tokens: readonly Token[],
+    i: number,
+    token: Token,
+  ): { tokens: readonly Token[]; taken: number } | null {
     const next = tokens[i + 1];
-    if (next?.kind !== 'word' || token.kind !== 'word' || !next.spaced || token.text.length > 12 || next.text.length > 12) return null;
-    if (this.#isWord(token.text) && this.#isWord(next.text) && token.text.length > 1 && next.text.length > 1) return null;
+    if (
+      next?.kind !== 'word' ||
+      token.kind !== 'word' ||
+      !next.spaced ||
+      token.text.length > 12 ||
+      next.text.length > 12
+    )
+      return null;
+    if (this.#isWord(token.text) && this.#isWord(next.text) && token.text.length > 1 && next.text.length > 1)
+      return null;
     const whole = token.text + next.text;
     if (whole.length < 4 || (this.#table.targets.get(whole) ?? 0) < 2) return null;
-    if (token.text.length > 1 && next.text.length > 1 && this.#isWord(token.text) && next.text.length > 2) return null;
+    if (token.text.length > 1 && next.text.length > 1 && this.#isWord(token.text) && next.text.length > 2)
+      return null;
     return { tokens: [{ ...token, text: whole, end: next.end }], taken: 2 };
   }
 
@@ -153,7 +279,8 @@ export class Spelling {
     if (next?.kind !== 'number' || text.length > 6) return null;
     if (before?.kind === 'number' && text.length < 5 && closeness(text, 'and') >= 2) return 'and';
     if (!next.spaced && text.length < 3) return null;
-    for (const noun of ['tip', 'tips', 'load']) if (closeness(text, noun) >= 2 && (text.length > 2 || noun === 'tip')) return noun;
+    for (const noun of ['tip', 'tips', 'load'])
+      if (closeness(text, noun) >= 2 && (text.length > 2 || noun === 'tip')) return noun;
     for (const noun of this.#table.roomWords) if (noun.length > 1 && closeness(text, noun) >= 3) return noun;
     return null;
   }
@@ -167,7 +294,13 @@ export class Spelling {
 
   /** "greens at north": a plural that is English, but where the name with its 's must be meant. */
   #runOn(text: string, next: string | undefined): boolean {
-    return text.endsWith('s') && next !== undefined && RUN_ON.has(next) && this.#table.owners.has(text.slice(0, -1)) && !this.#table.words.has(text);
+    return (
+      text.endsWith('s') &&
+      next !== undefined &&
+      RUN_ON.has(next) &&
+      this.#table.owners.has(text.slice(0, -1)) &&
+      !this.#table.words.has(text)
+    );
   }
 
   #nearest(text: string): string | null {
@@ -211,25 +344,40 @@ export class Spelling {
     for (let i = text.length - 2; i >= 2; i--) {
       const [head, tail] = [text.slice(0, i), text.slice(i)];
       if (SHORT.has(head) && SHORT.has(tail)) return [head, tail];
-      const strong = [head, tail].some((part) => (part.length > 3 || part === 'tip') && (this.#table.targets.get(part) ?? 0) >= 2);
-      if (Math.min(head.length, tail.length) < 4 && !SHORT.has(head.length < tail.length ? head : tail)) continue;
+      const strong = [head, tail].some(
+        (part) => (part.length > 3 || part === 'tip') && (this.#table.targets.get(part) ?? 0) >= 2,
+      );
+      if (Math.min(head.length, tail.length) < 4 && !SHORT.has(head.length < tail.length ? head : tail))
+        continue;
       if (strong && this.#table.words.has(head) && this.#table.words.has(tail)) return [head, tail];
     }
     return [];
   }
 }
 
-const BEFORE_TO = new Set('ok okay fine good safe ready going gonna need want able moved gone went taken took sent back over way off got ready alright happy'.split(' '));
+const BEFORE_TO = new Set(
+  'ok okay fine good safe ready going gonna need want able moved gone went taken took sent back over way off got ready alright happy'.split(
+    ' ',
+  ),
+);
 
 /** "2day", "ok 2 use": a figure typed for its sound. */
-function figureWord(token: Token, before: Token | undefined, next: Token | undefined): { text: string; taken: number } | null {
+function figureWord(
+  token: Token,
+  before: Token | undefined,
+  next: Token | undefined,
+): { text: string; taken: number } | null {
   if (token.text !== '2' || token.kind !== 'number') return null;
   if (next?.kind === 'word' && !next.spaced) {
-    const whole = { day: 'today', moro: 'tomorrow', morrow: 'tomorrow', moz: 'tomorrow', nite: 'tonight' }[next.text];
+    const whole = { day: 'today', moro: 'tomorrow', morrow: 'tomorrow', moz: 'tomorrow', nite: 'tonight' }[
+      next.text
+    ];
     return whole === undefined ? null : { text: whole, taken: 2 };
   }
   if (before?.kind !== 'word' || next?.kind !== 'word' || !BEFORE_TO.has(before.text)) return null;
-  return /^(min|mins|minutes|hours?|scans?|tips?|and|more|of|days?|pm|am)$/.test(next.text) ? null : { text: 'to', taken: 1 };
+  return /^(min|mins|minutes|hours?|scans?|tips?|and|more|of|days?|pm|am)$/.test(next.text)
+    ? null
+    : { text: 'to', taken: 1 };
 }
 
 /** Punctuation that a phone wrote out when it was dictated. */

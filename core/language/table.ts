@@ -14,7 +14,16 @@ export interface Sense {
   readonly ref: string;
 }
 
-const RANKS: Readonly<Record<Sort, number>> = { verb: 3, noun: 3, name: 3, mood: 3, glue: 1, other: 0, person: 0, number: 0 };
+const RANKS: Readonly<Record<Sort, number>> = {
+  verb: 3,
+  noun: 3,
+  name: 3,
+  mood: 3,
+  glue: 1,
+  other: 0,
+  person: 0,
+  number: 0,
+};
 
 interface Node {
   next: Map<string, Node> | undefined;
@@ -71,7 +80,8 @@ export class Table {
       tags.add(sense.sort === 'glue' ? 'glue' : sense.tag);
       this.#tags.set(only, tags);
     }
-    if (sense.sort === 'name' && only !== undefined && more === undefined && only.length > 2) this.owners.add(only);
+    if (sense.sort === 'name' && only !== undefined && more === undefined && only.length > 2)
+      this.owners.add(only);
     node.senses ??= [];
     const known = node.senses.some(
       (s) => s.tag === sense.tag && s.form === sense.form && s.ref === sense.ref && s.sort === sense.sort,
@@ -92,7 +102,8 @@ export class Table {
     let found: Match | null = null;
     for (let at = from; at < texts.length; at++) {
       const text: string = texts[at] ?? '';
-      const step: Node | undefined = node.next?.get(text) ?? (at > from ? this.#slipped(node, text, at - from) : undefined);
+      const step: Node | undefined =
+        node.next?.get(text) ?? (at > from ? this.#slipped(node, text, at - from) : undefined);
       if (step === undefined) break;
       node = step;
       if (node.senses !== undefined) found = { senses: node.senses, to: at + 1 };
@@ -102,7 +113,8 @@ export class Table {
 
   /** Inside a phrase that has begun, a word that is none may be a slip of the one that goes on with it. */
   #slipped(node: Node, text: string, depth: number): Node | undefined {
-    if (node.next === undefined || text.length < 2 || this.words.has(text) || !/^[a-z']+$/.test(text)) return undefined;
+    if (node.next === undefined || text.length < 2 || this.words.has(text) || !/^[a-z']+$/.test(text))
+      return undefined;
     const english = isEnglish(text);
     if (english && depth < 2) return undefined;
     let best: Node | undefined;

@@ -140,7 +140,6 @@ const MARKS: Readonly<Record<string, string>> = {
   '\u2026': '.',
   '→': '->',
   '➡': '->',
-  '\u27a1': '->',
   '\uff1f': '?',
   '\uff01': '!',
   '\uff0c': ',',

@@ -62,7 +62,10 @@ function lengthOf(c: Clause): number | null {
 function laterAt(c: Clause): Made | null {
   const times = c.entities('time');
   const minutes = times.length === 0 && c.parts.length <= 8 ? lengthOf(c) : null;
-  if (minutes !== null && c.word(/^(snooze|remind me|remind us|give me|give us|later|ask me|nudge|remind|wait|ping me)$/) >= 0) {
+  if (
+    minutes !== null &&
+    c.word(/^(snooze|remind me|remind us|give me|give us|later|ask me|nudge|remind|wait|ping me)$/) >= 0
+  ) {
     return made('later', { until: c.scope.time.at + minutes * 60_000 });
   }
   if (times.length === 0) return null;
@@ -95,7 +98,11 @@ function closing(c: Clause): Made | null {
   const shut = c.at('shut');
   if (incident < 0 || shut < 0) return null;
   const wide = c.parts.slice(0, Math.max(incident, shut));
-  if (wide.some((p) => p.unknown || p.entity !== undefined || p.senses.some((s) => s.sort === 'other')) || Math.min(incident, shut) > 3) return null;
+  if (
+    wide.some((p) => p.unknown || p.entity !== undefined || p.senses.some((s) => s.sort === 'other')) ||
+    Math.min(incident, shut) > 3
+  )
+    return null;
   if (c.has('neg', 'wh', 'oblige') && Math.max(c.at('neg'), c.at('oblige')) < shut) return null;
   const last = Math.max(incident, shut);
   const after = c.parts
@@ -194,7 +201,8 @@ function plainId(entity: Clause['parts'][number]['entity']): string | 'many' | n
 }
 
 /** Words that may stand beside the answer to "which one?". */
-const BESIDE = /^(the|please|pls|number|option|one|no|no.|ta|thanks|x|it's|its|that|was|it|it was|yes|yeah|sorry|that one|i meant|in|at|to|xx|um|oh|tip|scanner|'s|that's|choice|erm|of|err|er)$/;
+const BESIDE =
+  /^(the|please|pls|number|option|one|no|no.|ta|thanks|x|it's|its|that|was|it|it was|yes|yeah|sorry|that one|i meant|in|at|to|xx|um|oh|tip|scanner|'s|that's|choice|erm|of|err|er)$/;
 
 /** A number or a name and nothing more: the answer to "which one?". */
 function pick(c: Clause): Made | null {

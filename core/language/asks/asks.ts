@@ -35,7 +35,10 @@ function ask(
 
 /** The clause's words as one line, as its patterns are written. */
 function wordsOf(c: Clause): string {
-  return c.parts.map((p) => p.text).join(' ').replaceAll(" 's", "'s");
+  return c.parts
+    .map((p) => p.text)
+    .join(' ')
+    .replaceAll(" 's", "'s");
 }
 
 function siteOf(c: Clause): Record<string, unknown> {
@@ -417,7 +420,14 @@ const last: Ask = {
 /** "Can someone wipe A?" asks for it to be done. */
 function asksSomeone(c: Clause): boolean {
   if (/^(did|has|have)$/.test(c.parts[0]?.text ?? '')) return false;
-  return ['calibrate', 'wipe', 'clean', 'move', 'scan', 'take', 'bring'].some((tag) => c.parts.some((p) => p.entity === undefined && p.senses.some((s) => s.tag === tag && s.form === 'b') && !p.senses.some((s) => s.tag === tag && s.form === 'd')));
+  return ['calibrate', 'wipe', 'clean', 'move', 'scan', 'take', 'bring'].some((tag) =>
+    c.parts.some(
+      (p) =>
+        p.entity === undefined &&
+        p.senses.some((s) => s.tag === tag && s.form === 'b') &&
+        !p.senses.some((s) => s.tag === tag && s.form === 'd'),
+    ),
+  );
 }
 
 function lastOf(c: Clause): string | null {
@@ -493,13 +503,19 @@ const due: Ask = {
       /(what|anything|something|whats|what's|any|is there anything|is something|something|wots|owt|wats|which|who's|are there|list|show)( \w+)*? (due|outstanding|overdue|needs? doing|needs? done|to do|left to do|pending|on the list|still to do|still needs|need doing|to be done|need to do|due today|on today|left|have to do|remaining|not been done|hasn't been done|not done|open)|what (do|should|must) (we|i) (need to|have to|still)|what's (left|due|outstanding)|what needs|to-?do list|jobs (for|left|to do|due|today)|anything (for me )?to do|is .*calibration due|due (today|tomorrow|this)|when('s| is) .*(due|calibration)|due for calibration|need(s)? calibrating|what have (we|i) (got )?(to do|left|outstanding)|reminders|what am i (meant|supposed) to|calibrations? due|anything i need to do|anything need/.test(
         text,
       );
-    if (!asks && !(question && /outstanding|overdue|pending|\bdue\b/.test(text) && !/when|to do with/.test(text))) return null;
+    if (
+      !asks &&
+      !(question && /outstanding|overdue|pending|\bdue\b/.test(text) && !/when|to do with/.test(text))
+    )
+      return null;
     if (c.has('other') || /for (lunch|tea|dinner|breakfast)/.test(text)) return null;
-    if (!question && !/^(what|whats|what's|anything|something|any|list|show|to|is|jobs)/.test(text)) return null;
+    if (!question && !/^(what|whats|what's|anything|something|any|list|show|to|is|jobs)/.test(text))
+      return null;
     if (/what's (left|next|on)\b/.test(text) && !/scanner|tip|due|do|outstanding|today|clinic/.test(text))
       return null;
     c.useTags(
-      ...WH, 'due',
+      ...WH,
+      'due',
       'finish',
       'calibrate',
       'scanner',
@@ -709,7 +725,12 @@ const record: Ask = {
     const time = timeOf(c);
     if (time === null) return null;
     if (c.has('other') || c.entities('tips').length + c.entities('scanner').length > 0) return null;
-    if (c.parts[noun - 1]?.text === 'to' || c.exactly('break', 'bsdg') >= 0 || /\b(break|breaks|posted|unable)\b/.test(text)) return null;
+    if (
+      c.parts[noun - 1]?.text === 'to' ||
+      c.exactly('break', 'bsdg') >= 0 ||
+      /\b(break|breaks|posted|unable)\b/.test(text)
+    )
+      return null;
     if (/(is|was|are|were) (in|on|done|kept|written|filled|up to date)/.test(text) && !question) return null;
     const site = siteOf(c);
     const days = resolveDays(
@@ -746,7 +767,10 @@ const record: Ask = {
       'check',
       'add',
     );
-    return { ...ask('record', { from: days.from, to: days.to, ...site }, 1.4, { from: time.said, to: time.said }), whole: true };
+    return {
+      ...ask('record', { from: days.from, to: days.to, ...site }, 1.4, { from: time.said, to: time.said }),
+      whole: true,
+    };
   },
 };
 

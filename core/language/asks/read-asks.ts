@@ -22,8 +22,16 @@ export function readAsks(sentence: Sentence, scope: NoteScope, out: Output): Sen
   let found = bestAsk(parts, strong, scope);
   let start = from;
   if (found === null && from > 0 && sentence.question) {
-    found = bestAsk(segments.flatMap((s, i) => (i === 0 ? s.parts : [jointPart(s), ...s.parts])), true, scope);
-    if (found !== null && !segments.slice(0, from).some((s) => s.parts.some((p) => hasTag(p, 'fail') || hasTag(p, 'pass')))) start = 0;
+    found = bestAsk(
+      segments.flatMap((s, i) => (i === 0 ? s.parts : [jointPart(s), ...s.parts])),
+      true,
+      scope,
+    );
+    if (
+      found !== null &&
+      !segments.slice(0, from).some((s) => s.parts.some((p) => hasTag(p, 'fail') || hasTag(p, 'pass')))
+    )
+      start = 0;
   }
   if (found !== null) {
     out.weighIn(found.strength, found.cost, strangeIn(found.clause.parts));
@@ -61,7 +69,13 @@ function questionStart(sentence: Sentence): number {
   if (sentence.question)
     return segments.length > 1 && segments[0] !== undefined && isGreeting(segments[0]) ? 0 : 0;
   const record = segments.findIndex((s) =>
-    s.parts.some((p) => hasTag(p, 'record') || /^(help|trace|enough|history)$/.test(p.text) || hasTag(p, 'anyq') || hasTag(p, 'wh')),
+    s.parts.some(
+      (p) =>
+        hasTag(p, 'record') ||
+        /^(help|trace|enough|history)$/.test(p.text) ||
+        hasTag(p, 'anyq') ||
+        hasTag(p, 'wh'),
+    ),
   );
   return record >= 0 ? 0 : -1;
 }
@@ -86,11 +100,7 @@ interface BestAsk {
   readonly cost: number;
 }
 
-function bestAsk(
-  parts: readonly Part[],
-  question: boolean,
-  scope: NoteScope,
-): BestAsk | null {
+function bestAsk(parts: readonly Part[], question: boolean, scope: NoteScope): BestAsk | null {
   if (parts.length === 0 || parts.length > LONGEST_CLAUSE) return null;
   let best: BestAsk | null = null;
   for (const ask of asks) {
@@ -101,9 +111,17 @@ function bestAsk(
     const raw = weigh(clause);
     const evidence = { strength: raw.strength + result.bonus, cost: raw.cost };
     if (!holds(evidence) || !bearsOutside(clause, scope.strange - strangeIn(parts), scope.listing)) continue;
-    if (result.whole && (scope.strange - strangeIn(parts) > 0.5 || weigh(clause).cost > 0.7 || parts.length > 16 || scope.sentences > 2)) continue;
+    if (
+      result.whole &&
+      (scope.strange - strangeIn(parts) > 0.5 ||
+        weigh(clause).cost > 0.7 ||
+        parts.length > 16 ||
+        scope.sentences > 2)
+    )
+      continue;
     const score = evidence.strength - 2 * evidence.cost;
-    if (best === null || score > best.score + 1.5) best = { ask, result, clause, score, strength: evidence.strength, cost: evidence.cost };
+    if (best === null || score > best.score + 1.5)
+      best = { ask, result, clause, score, strength: evidence.strength, cost: evidence.cost };
   }
   return best;
 }

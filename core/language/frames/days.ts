@@ -19,10 +19,22 @@ function countBefore(c: Clause, at: number): { value: number; at: number } | nul
   for (let i = at - 1; i >= 0 && i >= at - 5; i--) {
     const part = c.parts[i];
     if (part === undefined) break;
-    if (part.entity?.is === 'time' || part.entity?.is === 'number' && !Number.isInteger(part.entity.value)) continue;
-    if (part.entity?.is === 'tips' && i === at - 1 && /^(\d{3,})$/.test([...part.entity.ids, ...part.entity.unknown].join('').replace(/\D/g, ''))) return null;
+    if (part.entity?.is === 'time' || (part.entity?.is === 'number' && !Number.isInteger(part.entity.value)))
+      continue;
+    if (
+      part.entity?.is === 'tips' &&
+      i === at - 1 &&
+      /^(\d{3,})$/.test([...part.entity.ids, ...part.entity.unknown].join('').replace(/\D/g, ''))
+    )
+      return null;
     const value = wordsNumber(part);
-    if (value !== null && value >= 10 && c.parts[i - 1] !== undefined && c.parts[i - 1]?.senses.some((s) => s.tag === 'number')) return null;
+    if (
+      value !== null &&
+      value >= 10 &&
+      c.parts[i - 1] !== undefined &&
+      c.parts[i - 1]?.senses.some((s) => s.tag === 'number')
+    )
+      return null;
     if (value !== null && /^(half|half past)$/.test(c.parts[i - 1]?.text ?? '')) return null;
     if (value !== null) return { value, at: i };
     if (/^(a|an|one more|another|an extra)$/.test(part.text)) return { value: 1, at: i };
@@ -44,7 +56,12 @@ function looseClocks(c: Clause, count: number): { clocks: Clock[]; at: number[] 
       at.push(i, i + 1);
     }
     if (i === count || entity === undefined) continue;
-    const texts = entity.is === 'number' ? [entity.text] : entity.is === 'tips' && !entity.named ? [...entity.ids, ...entity.unknown].map((id) => id.replace(/\\D/g, '')) : [];
+    const texts =
+      entity.is === 'number'
+        ? [entity.text]
+        : entity.is === 'tips' && !entity.named
+          ? [...entity.ids, ...entity.unknown].map((id) => id.replace(/\\D/g, ''))
+          : [];
     const half = /^(half|half past)$/.test(c.parts[i - 1]?.text ?? '');
     const found = texts.map((text) => (half ? clockOf(`${text}.30`) : clockOf(text)));
     if (found.length === 0 || found.some((clock) => clock === null)) continue;
@@ -56,20 +73,27 @@ function looseClocks(c: Clause, count: number): { clocks: Clock[]; at: number[] 
 
 /** "Two thirty" before the scan that it is the time of. */
 function spokenClock(c: Clause, i: number): Clock | null {
-  const [hour, minute] = [c.parts[i], c.parts[i + 1]].map((part) => part?.entity === undefined ? part?.senses.find((s) => s.tag === 'number')?.ref : undefined);
+  const [hour, minute] = [c.parts[i], c.parts[i + 1]].map((part) =>
+    part?.entity === undefined ? part?.senses.find((s) => s.tag === 'number')?.ref : undefined,
+  );
   if (hour === undefined || minute === undefined) return null;
   return Number(hour) <= 12 && Number(minute) >= 10 ? clockOf(`${hour}.${minute}`) : null;
 }
 
 function clockOf(text: string): Clock | null {
-  const [, hour = '', minute = '0'] = /^(\d{1,2})(?:[.:](\d\d))?$/.exec(text) ?? /^(\d{1,2})(\d\d)$/.exec(text) ?? [];
+  const [, hour = '', minute = '0'] =
+    /^(\d{1,2})(?:[.:](\d\d))?$/.exec(text) ?? /^(\d{1,2})(\d\d)$/.exec(text) ?? [];
   const [h, m] = [Number(hour), Number(minute)];
   if (hour === '' || h < 1 || h > 23 || m > 59) return null;
   return { sort: 'time', hour: h, minute: m, half: h > 12 ? 'known' : 'open', about: false };
 }
 
 /** What a booking or its cancelling says of the time, loose clock times taken in. */
-function bookingTime(c: Clause, site: string | null, count: number): { time: ForwardTime; said: readonly number[] } | null {
+function bookingTime(
+  c: Clause,
+  site: string | null,
+  count: number,
+): { time: ForwardTime; said: readonly number[] } | null {
   const loose = looseClocks(c, count);
   const time = timeOf(c);
   if (loose.clocks.length === 0) return forward(c, site);
@@ -121,7 +145,8 @@ export const booked: Frame = {
       c.word(/^(got|have|'ve|has|booked|in|extra|more|today|down|on|there's|got in)$/) >= 0;
     const number = count?.value ?? (when.time.times.length > 0 ? when.time.times.length : null);
     if (/\bcanc|called off|\boff\b|\bdna\b|\bfta\b|dropped out|pulled out/i.test(c.scope.note)) return null;
-    const said2 = c.has('book', 'add', 'have') || c.word(/^(another|extra|new|one more|a|an|in)$/) >= 0 || count !== null;
+    const said2 =
+      c.has('book', 'add', 'have') || c.word(/^(another|extra|new|one more|a|an|in)$/) >= 0 || count !== null;
     if (!said.plural && (!said2 || c.word(/^(my|his|her|baby|your)$/) >= 0)) return null;
     if (number === null || (!booked && !said.plural && when.time.times.length === 0)) return null;
     if (c.form('scan', 'dg') >= 0 && c.form('scan', 'n') < 0) return null;
@@ -182,7 +207,8 @@ export const cancelled: Frame = {
 /** "We", a site of ours, "the practice": only these open and shut. */
 function whoShuts(c: Clause): boolean {
   return (
-    c.entities('site').length > 0 || c.word(/^(clinic|practice|the practice)$/) >= 0 ||
+    c.entities('site').length > 0 ||
+    c.word(/^(clinic|practice|the practice)$/) >= 0 ||
     c.has('clinic') ||
     c.word(/^(we|we're|were|we are|we'll|we will|practice|surgery|clinic|us|everyone)$/) >= 0
   );
@@ -193,10 +219,19 @@ export const closed: Frame = {
   on: ['shut', 'open'],
   read(c) {
     const notOpen = c.has('neg') ? c.at('open') : -1;
-    const verb = c.form('shut', 'd') >= 0 ? c.form('shut', 'd') : c.form('shut', 'g') >= 0 ? c.form('shut', 'g') : notOpen;
+    const verb =
+      c.form('shut', 'd') >= 0
+        ? c.form('shut', 'd')
+        : c.form('shut', 'g') >= 0
+          ? c.form('shut', 'g')
+          : notOpen;
     if (verb < 0) return null;
     if (c.word(/^(early|at|door|window|down)$/) >= 0 && c.word(/^(door|window)$/) >= 0) return null;
-    const bare = (c.parts.length <= 6 && c.scope.strange === 0 && /^(closed|shut|all|everywhere|everything|both)$/.test(c.parts[0]?.text ?? '')) || (/^(closed|shut)$/.test(c.parts[0]?.text ?? '') && c.parts.length <= 8 && c.scope.strange <= 1);
+    const bare =
+      (c.parts.length <= 6 &&
+        c.scope.strange === 0 &&
+        /^(closed|shut|all|everywhere|everything|both)$/.test(c.parts[0]?.text ?? '')) ||
+      (/^(closed|shut)$/.test(c.parts[0]?.text ?? '') && c.parts.length <= 8 && c.scope.strange <= 1);
     if (!whoShuts(c) && !bare) return null;
     const place = placeOf(c);
     const when = forward(c, place?.site ?? null, 'shut');

@@ -47,7 +47,10 @@ function indicator(c: Clause): Sign | null {
   if (strip < 0) return null;
   const turn = [c.at('turn'), c.at('swap'), c.at('pass')].find((i) => i >= 0) ?? -1;
   if (turn >= 0 && isDenied(c, turn)) return { sort: 'indicator', at: strip, also: [turn], denies: true };
-  const bad = c.at('fail') >= 0 ? c.at('fail') : c.word(/^(unchanged|blank|white|unturned|pink|still pink|still white)$/);
+  const bad =
+    c.at('fail') >= 0
+      ? c.at('fail')
+      : c.word(/^(unchanged|blank|white|unturned|pink|still pink|still white)$/);
   if (bad >= 0) return { sort: 'indicator', at: strip, also: [bad, turn], denies: true };
   return null;
 }
@@ -69,8 +72,7 @@ function pack(c: Clause): Sign | null {
 /** A part of the thing and what is wrong with it: "mirror's cracked", "lens scratched", "cable frayed". */
 function named(c: Clause): Sign | null {
   const fog = c.form('fog', 'sdgn');
-  if (fog >= 0)
-    return { sort: 'fogging', at: fog, also: [c.at('mirror'), c.at('keep')] };
+  if (fog >= 0) return { sort: 'fogging', at: fog, also: [c.at('mirror'), c.at('keep')] };
   if (c.at('cold') >= 0) return { sort: 'heating', at: c.at('cold'), also: [c.at('heater')], denies: true };
   if (c.at('disconnect') >= 0 && c.form('disconnect', 'dsg') >= 0)
     return { sort: 'connection', at: c.form('disconnect', 'dsg'), denies: true };
@@ -109,7 +111,12 @@ function general(c: Clause): Sign | null {
 function scannerOnly(c: Clause): ItemsSaid | null {
   const found = scannersOf(c, 'item', 'item');
   c.use(c.at('tip'));
-  return { items: found.ids.map((id) => `scanner:${id}`), except: [], said: found.said, ...(found.missing === undefined ? {} : { missing: found.missing }) };
+  return {
+    items: found.ids.map((id) => `scanner:${id}`),
+    except: [],
+    said: found.said,
+    ...(found.missing === undefined ? {} : { missing: found.missing }),
+  };
 }
 
 function itemOfFault(c: Clause): ItemsSaid | null {
@@ -170,7 +177,8 @@ export const fault: Frame = {
       'swap',
       'disconnect',
     );
-    const items = sign.sort === 'heating' && c.entities('scanner').length > 0 ? scannerOnly(c) : itemOfFault(c);
+    const items =
+      sign.sort === 'heating' && c.entities('scanner').length > 0 ? scannerOnly(c) : itemOfFault(c);
     if (items === null) return null;
     if (items.which !== undefined) return null;
     const sort = sign.sort;

@@ -74,20 +74,51 @@ export const released: Frame = {
 
 /** What is said after "because of", "due to" belongs to the cause. */
 function useCause(c: Clause, verb: number): void {
-  const at = c.parts.findIndex((p, i) => i > verb && p.entity === undefined && /^(due to|due|because of|because|owing to|on account of|with|for)$/.test(p.text));
+  const at = c.parts.findIndex(
+    (p, i) =>
+      i > verb &&
+      p.entity === undefined &&
+      /^(due to|due|because of|because|owing to|on account of|with|for)$/.test(p.text),
+  );
   if (at < 0 || !c.parts.slice(at).some((p) => TROUBLE.some((tag) => hasTag(p, tag)))) return;
   for (let i = at; i < c.parts.length; i++) if (c.parts[i]?.entity === undefined) c.use(i);
 }
 
-const TROUBLE = ['crack', 'scratch', 'tear', 'fog', 'sick', 'dead', 'cold', 'disconnect', 'fray', 'debris', 'mirror', 'pouch', 'strip'];
+const TROUBLE = [
+  'crack',
+  'scratch',
+  'tear',
+  'fog',
+  'sick',
+  'dead',
+  'cold',
+  'disconnect',
+  'fray',
+  'debris',
+  'mirror',
+  'pouch',
+  'strip',
+];
 
 export const retired: Frame = {
   name: 'retired',
   on: ['retire', 'bin', 'put'],
   read(c) {
-    const gone = c.entities('site').length + c.entities('room').length === 0 && !c.has('autoclave', 'steri', 'pouch') && c.word(/^(in|on|into)$/) < 0 ? c.word(/^(chucked|slung|lobbed|flung)$/) : -1;
+    const gone =
+      c.entities('site').length + c.entities('room').length === 0 &&
+      !c.has('autoclave', 'steri', 'pouch') &&
+      c.word(/^(in|on|into)$/) < 0
+        ? c.word(/^(chucked|slung|lobbed|flung)$/)
+        : -1;
     const out = c.word(/^(out|away)$/) >= 0 ? c.word(/^(out|away)$/) : gone;
-    const thrown = out >= 0 ? c.parts.findIndex((p) => /^(chuck|chucked|threw|thrown|throw|toss|tossed|sling|slung|lobbed|flung|took)$/.test(p.text) && p.text !== 'took') : -1;
+    const thrown =
+      out >= 0
+        ? c.parts.findIndex(
+            (p) =>
+              /^(chuck|chucked|threw|thrown|throw|toss|tossed|sling|slung|lobbed|flung|took)$/.test(p.text) &&
+              p.text !== 'took',
+          )
+        : -1;
     const verb = c.form('retire', 'dg') >= 0 ? c.form('retire', 'dg') : thrown >= 0 ? thrown : c.at('bin');
     if (verb < 0) return null;
     if (thrown < 0 && !hasTag(c.parts[verb], 'retire') && !c.has('put', 'go', 'drop', 'take')) return null;

@@ -95,7 +95,17 @@ export const loadFinished: Frame = {
   name: 'load-finished',
   on: ['load', 'pass', 'fail', 'finish', 'cycle', 'be'],
   read(c) {
-    const bare = c.has('fail') || c.word(/pass/) >= 0 || c.entities('cycle').length > 0 || (c.parts.length <= 8 && c.word(/^(out|out of|finished|done|complete|came out)$/) >= 0 && c.entities('tips').some(({ entity }) => !entity.named && entity.unknown.some((id) => id.replace(/\D/g, '').length >= 3)));
+    const bare =
+      c.has('fail') ||
+      c.word(/pass/) >= 0 ||
+      c.entities('cycle').length > 0 ||
+      (c.parts.length <= 8 &&
+        c.word(/^(out|out of|finished|done|complete|came out)$/) >= 0 &&
+        c
+          .entities('tips')
+          .some(
+            ({ entity }) => !entity.named && entity.unknown.some((id) => id.replace(/\D/g, '').length >= 3),
+          ));
     const load = loadOf(c, bare);
     if (load === null) return namelessLoad(c);
     if (c.has('calibrate', 'spore', 'penetration', 'leak', 'control', 'inspection', 'magnifier')) return null;
@@ -113,7 +123,21 @@ export const loadFinished: Frame = {
       return null;
     if (typeof load.said === 'string' && outcome === null && cycle === null) return null;
     c.use(...strip.used, ...dry.used, over);
-    c.useTags('run', 'come', 'go', 'finish', 'do', 'be', 'autoclave', 'turn', 'hold', 'get', 'have', 'temp', 'swap');
+    c.useTags(
+      'run',
+      'come',
+      'go',
+      'finish',
+      'do',
+      'be',
+      'autoclave',
+      'turn',
+      'hold',
+      'get',
+      'have',
+      'temp',
+      'swap',
+    );
     const autoclave = autoclaveOf(c);
     const facts = load.entity.ids.map((id) =>
       made(
@@ -136,7 +160,12 @@ export const loadFinished: Frame = {
     );
     const missing =
       outcome === null
-        ? ({ about: 'outcome', of: itemOf(load.entity, typeof autoclave?.said === 'string' ? null : autoclave?.id), slot: 'outcome', form: 'outcome' } as const)
+        ? ({
+            about: 'outcome',
+            of: itemOf(load.entity, typeof autoclave?.said === 'string' ? null : autoclave?.id),
+            slot: 'outcome',
+            form: 'outcome',
+          } as const)
         : undefined;
     const verb = outcome?.at ?? (over >= 0 ? over : (cycle?.at ?? 0));
     const base: Result = result(facts, verb, missing);
@@ -152,10 +181,18 @@ function itemOf(load: EntityOf<'load'>, named: string | null | undefined): strin
 /** "Load passed": which one is not said. */
 function namelessLoad(c: Clause): Result | null {
   const noun = c.at('load');
-  const outcome = noun < 0 || c.parts.length > 6 || !/^(load|cycle|batch)$/.test(c.parts[noun]?.text ?? '') ? null : outcomeOf(c);
+  const outcome =
+    noun < 0 || c.parts.length > 6 || !/^(load|cycle|batch)$/.test(c.parts[noun]?.text ?? '')
+      ? null
+      : outcomeOf(c);
   if (outcome === null || c.entities('tips').length > 0) return null;
   c.use(noun);
-  return result([made('load-finished', { outcome: outcome.outcome }, { outcome: [outcome.at] })], outcome.at, { about: 'load', slot: 'load', form: 'id' }, 0.8);
+  return result(
+    [made('load-finished', { outcome: outcome.outcome }, { outcome: [outcome.at] })],
+    outcome.at,
+    { about: 'load', slot: 'load', form: 'id' },
+    0.8,
+  );
 }
 
 interface Found<T> {
@@ -176,7 +213,11 @@ function stripOf(c: Clause): Found<'passed' | 'failed'> {
   for (let i = noun + 1; i < c.parts.length && i <= noun + 5; i++) {
     const part = c.parts[i];
     if (part === undefined || part.entity !== undefined || hasTag(part, 'pouch')) break;
-    if (hasTag(part, 'fail') || /^(unchanged|white|unturned|blank|pink|still pink|still white)$/.test(part.text)) value = 'failed';
+    if (
+      hasTag(part, 'fail') ||
+      /^(unchanged|white|unturned|blank|pink|still pink|still white)$/.test(part.text)
+    )
+      value = 'failed';
     else if (TURNED.test(part.text) || hasTag(part, 'turn') || hasTag(part, 'swap') || hasTag(part, 'pass'))
       value = isDenied(c, i) || hasTag(c.parts[noun - 1], 'neg') ? 'failed' : 'passed';
     else continue;

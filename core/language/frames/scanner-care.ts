@@ -28,7 +28,14 @@ export const calibrated: Frame = {
     c.useTags('calibrate', 'finish', 'do', 'take', 'run', 'have', 'turn', 'come', 'go', 'redo', 'get');
     const refused =
       /^(wouldn't|wont|won't|wouldnt|couldn't|couldnt|can't|cant|cannot|will not|refuses to|refused to|doesn't|doesnt)$/;
-    const balks = c.parts.some((part, i) => i < verb && i >= verb - 5 && (refused.test(part.text) || (/^(didn't|didnt|did not)$/.test(part.text) && (c.first('scanner')?.at ?? 99) < i))) && c.word(/^(i|we)$/) < 0;
+    const balks =
+      c.parts.some(
+        (part, i) =>
+          i < verb &&
+          i >= verb - 5 &&
+          (refused.test(part.text) ||
+            (/^(didn't|didnt|did not)$/.test(part.text) && (c.first('scanner')?.at ?? 99) < i)),
+      ) && c.word(/^(i|we)$/) < 0;
     const scanners = scannersOf(c);
     if (balks || outcome?.outcome === 'failed') {
       return {
@@ -88,7 +95,12 @@ function scanFact(c: Clause, kind: string, verb: number): Result | null {
   const scanners = scannersOf(c);
   if (scanners.ids.length > 1) return null;
   const { slots, missing } = scanSlots(c, scanners.ids[0]);
-  return result([made(kind, slots, { scanner: scanners.said })], verb, scanners.missing ?? missing, c.parts.length <= 4 && scanners.missing !== undefined ? 0.8 : 0);
+  return result(
+    [made(kind, slots, { scanner: scanners.said })],
+    verb,
+    scanners.missing ?? missing,
+    c.parts.length <= 4 && scanners.missing !== undefined ? 0.8 : 0,
+  );
 }
 
 export const scanStarted: Frame = {
@@ -96,7 +108,11 @@ export const scanStarted: Frame = {
   on: ['scan', 'start'],
   read(c) {
     const scan = c.at('scan');
-    if (scan < 0 && (c.exactly('start', 'gd') < 0 || c.entities('scanner').length === 0 || c.entities('load').length > 0)) return null;
+    if (
+      scan < 0 &&
+      (c.exactly('start', 'gd') < 0 || c.entities('scanner').length === 0 || c.entities('load').length > 0)
+    )
+      return null;
     const start = c.form('start', 'dgn');
     const begin = c.form('start', 'b');
     const doing = c.form('scan', 'g');
@@ -116,10 +132,23 @@ export const scanFinished: Frame = {
   read(c) {
     const past = c.exactly('scan', 'd');
     const noun = c.form('scan', 'ng');
-    const finish = c.form('finish', 'dn') >= 0 ? c.form('finish', 'dn') : /^(is|'s)$/.test(c.parts[c.at('finish') - 1]?.text ?? '') ? c.at('finish') : -1;
+    const finish =
+      c.form('finish', 'dn') >= 0
+        ? c.form('finish', 'dn')
+        : /^(is|'s)$/.test(c.parts[c.at('finish') - 1]?.text ?? '')
+          ? c.at('finish')
+          : -1;
     const did = c.form('do', 'd') >= 0 ? c.form('do', 'd') : c.word(/^(done|over|did)$/);
     if (c.has('start', 'book', 'cancel', 'fail')) return null;
-    const bare = noun < 0 && past < 0 && c.parts.length <= 5 && c.entities('scanner').length === 1 && c.word(/^(done|fin|finished)$/) >= 0 && !c.parts.some((p) => p.unknown) ? c.word(/^(done|fin|finished)$/) : -1;
+    const bare =
+      noun < 0 &&
+      past < 0 &&
+      c.parts.length <= 5 &&
+      c.entities('scanner').length === 1 &&
+      c.word(/^(done|fin|finished)$/) >= 0 &&
+      !c.parts.some((p) => p.unknown)
+        ? c.word(/^(done|fin|finished)$/)
+        : -1;
     const singular = noun >= 0 && c.parts[noun]?.text !== 'scans';
     const verb = past >= 0 ? past : singular && finish >= 0 ? finish : singular && did >= 0 ? did : bare;
     if (verb < 0) return null;
@@ -185,8 +214,14 @@ export const wiped: Frame = {
 /** Scanner and base together are `all`; "the base of the scanner" and "the lens on blue" name the part alone. */
 function partsWiped(c: Clause, lens: number, base: number, named: boolean): ('all' | 'lens' | 'base')[] {
   if (lens < 0 && base < 0) return ['all'];
-  if (base >= 0 && (c.word(/^(and all|too|as well|aswell|n all)$/) >= 0 || (c.parts[base + 1]?.text === 'and' && c.parts[base + 2]?.text === 'all'))) return ['all'];
-  if (c.word(/^(only|just)$/) >= 0) return [...(lens >= 0 ? (['lens'] as const) : []), ...(base >= 0 ? (['base'] as const) : [])];
+  if (
+    base >= 0 &&
+    (c.word(/^(and all|too|as well|aswell|n all)$/) >= 0 ||
+      (c.parts[base + 1]?.text === 'and' && c.parts[base + 2]?.text === 'all'))
+  )
+    return ['all'];
+  if (c.word(/^(only|just)$/) >= 0)
+    return [...(lens >= 0 ? (['lens'] as const) : []), ...(base >= 0 ? (['base'] as const) : [])];
   const scannerAt = c.first('scanner')?.at ?? c.at('scanner');
   const first = Math.min(...[lens, base].filter((i) => i >= 0));
   const joined = c.parts

@@ -31,7 +31,7 @@ export const temperature: Frame = {
       )
     )
       return null;
-    const said = valueOf(c);
+    const said = temperatureIn(c);
     if (said === null) return null;
     const place = placeOf(c);
     const noun = c.at('temp');
@@ -67,7 +67,7 @@ export const temperature: Frame = {
   },
 };
 
-function valueOf(c: Clause): { value: number; at: number; unit: boolean; decimal: boolean } | null {
+function temperatureIn(c: Clause): { value: number; at: number; unit: boolean; decimal: boolean } | null {
   const exact = c.entities('celsius');
   const one = exact[exact.length - 1];
   if (one !== undefined) return { value: one.entity.value, at: one.at, unit: one.entity.unit, decimal: true };

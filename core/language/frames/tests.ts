@@ -60,7 +60,19 @@ export const sporeTest: Frame = {
     const fact = made('spore-test', slots, { outcome: verb < 0 ? [] : [verb] });
     const missing: Missing | undefined =
       outcome === null ? { about: 'outcome', slot: 'outcome', form: 'outcome' } : undefined;
-    if (outcome === 'running' && (c.scope.strange > 1 || c.word(/^(order|ordered|order more|left|need|needs|delivery)$/) >= 0 || /strips$|vials$/.test(c.parts[noun]?.text ?? ''))) return null;
+    if (
+      outcome === 'running' &&
+      /^(in|on|going)$/.test(c.parts[running]?.text ?? '') &&
+      c.parts.some((p) => p.unknown || p.senses.some((s) => s.sort === 'other'))
+    )
+      return null;
+    if (
+      outcome === 'running' &&
+      (c.scope.strange > 1 ||
+        c.word(/^(order|ordered|order more|left|need|needs|delivery)$/) >= 0 ||
+        /strips$|vials$/.test(c.parts[noun]?.text ?? ''))
+    )
+      return null;
     if (outcome === null && !c.has('do', 'finish', 'run') && c.word(/^(done|did|back|result)$/) < 0)
       return null;
     return { ...result([fact], verb < 0 ? noun : verb, missing), anyMood: true };

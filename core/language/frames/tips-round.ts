@@ -45,7 +45,11 @@ function ofForOff(c: Clause): number {
   const at = c.word(/^of$/);
   const tipBefore = c.parts[at - 1]?.entity?.is === 'tips';
   const after = c.parts[at + 1];
-  return at > 0 && tipBefore && (after === undefined || after.mark || (after.entity?.is === 'scanner' && c.form('take', 'd') >= 0)) ? at : -1;
+  return at > 0 &&
+    tipBefore &&
+    (after === undefined || after.mark || (after.entity?.is === 'scanner' && c.form('take', 'd') >= 0))
+    ? at
+    : -1;
 }
 
 export const removed: Frame = {
@@ -149,7 +153,8 @@ export const bagged: Frame = {
   read(c) {
     const verb = c.form('bag', 'd');
     const pouch = verb < 0 ? c.at('pouch') : -1;
-    const into = pouch < 0 ? -1 : c.form('put', 'd') >= 0 ? c.form('put', 'd') : c.prep(pouch) === 'in' ? pouch : -1;
+    const into =
+      pouch < 0 ? -1 : c.form('put', 'd') >= 0 ? c.form('put', 'd') : c.prep(pouch) === 'in' ? pouch : -1;
     if (verb < 0 && into < 0) return null;
     c.useTags('bag');
     if (into >= 0) c.use(into, c.at('pouch'));
@@ -287,8 +292,19 @@ export const inspected: Frame = {
     c.useTags('do', 'inspection', 'debris', 'magnifier', 'see', 'check');
     const tips = tipsOf(c, { bare: true });
     if (tips === null) return null;
-    const sure = mag >= 0 || noun >= 0 || c.entities('tips').some(({ entity }) => entity.named) || c.at('tip') >= 0 || typeof tips.said === 'string';
-    if (!sure && c.word(/^inspected$/) < 0 && (check < 0 || c.scope.strange > 0.5) && !/^(debris|residue|blood|gunk|soiling)/.test(c.parts[debris]?.text ?? '')) return null;
+    const sure =
+      mag >= 0 ||
+      noun >= 0 ||
+      c.entities('tips').some(({ entity }) => entity.named) ||
+      c.at('tip') >= 0 ||
+      typeof tips.said === 'string';
+    if (
+      !sure &&
+      c.word(/^inspected$/) < 0 &&
+      (check < 0 || c.scope.strange > 0.5) &&
+      !/^(debris|residue|blood|gunk|soiling)/.test(c.parts[debris]?.text ?? '')
+    )
+      return null;
     const verb = [check, noun, mag, debris].find((i) => i >= 0) ?? 0;
     const outcome = inspectionOutcome(c, debris);
     c.useTags('wash', 'clean');
@@ -303,7 +319,11 @@ export const inspected: Frame = {
       };
       return result([made('inspected', tipSlots(tips), { tips: tips.said })], verb, missing);
     }
-    const base = result([made('inspected', { ...tipSlots(tips), outcome }, { tips: tips.said })], verb, tips.missing);
+    const base = result(
+      [made('inspected', { ...tipSlots(tips), outcome }, { tips: tips.said })],
+      verb,
+      tips.missing,
+    );
     return outcome === 'failed' ? { ...base, anyMood: true } : base;
   },
 };
@@ -328,7 +348,9 @@ function inspectionOutcome(c: Clause, debris: number): 'passed' | 'failed' | nul
     }
     if (
       hasTag(part, 'pass') ||
-      /^(clean|cleared|spotless|pristine|clear|good|fine|ok|okay|immaculate|spotlessly|sparkling)$/.test(part.text)
+      /^(clean|cleared|spotless|pristine|clear|good|fine|ok|okay|immaculate|spotlessly|sparkling)$/.test(
+        part.text,
+      )
     ) {
       c.use(i);
       found = isDenied(c, i) ? 'failed' : (found ?? 'passed');

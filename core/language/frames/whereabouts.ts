@@ -87,7 +87,13 @@ export const moved: Frame = {
     if (!/^(to|at|in|on|own|)$/.test(prep)) return null;
     const items = movable(c);
     if (items === null) return null;
-    if (place.room !== undefined && c.names.sterileRooms.has(`${place.site}/${place.room}`) && items.items.length > 0 && items.items.every((item) => item.startsWith('tip:'))) return null;
+    if (
+      place.room !== undefined &&
+      c.names.sterileRooms.has(`${place.site}/${place.room}`) &&
+      items.items.length > 0 &&
+      items.items.every((item) => item.startsWith('tip:'))
+    )
+      return null;
     c.use(verb);
     c.useTags(...MOVING, 'tip');
     // A place once gone to that was only passed through says nothing ("from north").
@@ -95,7 +101,10 @@ export const moved: Frame = {
     for (const one of c.entities('room')) if (c.prep(one.at) === 'from') c.use(one.at);
     return result(
       [made('moved', { ...itemSlots(items), ...placeSlots(place) }, { items: items.said, site: place.said })],
-      verb >= 0 ? verb : place.at, items.missing ?? place.missing, c.word(/^(here|arrived|got here)$/) >= 0 ? 0.5 : 0);
+      verb >= 0 ? verb : place.at,
+      items.missing ?? place.missing,
+      c.word(/^(here|arrived|got here)$/) >= 0 ? 0.5 : 0,
+    );
   },
 };
 

@@ -1,7 +1,7 @@
 import type { Sense, Sort, Table } from '../table.ts';
 import { tokenize } from '../tokens.ts';
-import { type Form, formsOf, plural } from './inflect.ts';
 import { isEnglish } from './english-words.ts';
+import { type Form, formsOf, plural } from './inflect.ts';
 import { nouns, others } from './nouns.ts';
 import { verbForms, verbs } from './verbs.ts';
 import { firstNames, glue, moodWords, numberWords } from './words.ts';
@@ -37,7 +37,8 @@ export function addLexicon(table: Table): void {
   for (const [tag, list] of Object.entries(moodWords))
     for (const phrase of listed(list)) put(phrase, 'mood', tag);
   for (const [tag, list] of Object.entries(verbs)) {
-    for (const lemma of listed(list)) for (const [form, how] of formsOf(lemma)) {
+    for (const lemma of listed(list))
+      for (const [form, how] of formsOf(lemma)) {
         put(form, 'verb', tag, how);
         for (const typed of typedFor(form, how)) table.alias(typed, form.split(' ')[0] ?? form);
       }

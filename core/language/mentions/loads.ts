@@ -1,5 +1,5 @@
 import { decimalNumber, isMeasured, longNumber } from './numbers.ts';
-import { endOfTag, type Finder, type Found, glued, isNumber, type Scan, textAt, matchAt } from './scan.ts';
+import { endOfTag, type Finder, type Found, glued, isNumber, matchAt, type Scan, textAt } from './scan.ts';
 
 /** "Load 118", "cycle no. 118", "loads 118 and 119", "big/118". */
 export const loads: Finder = (scan, from) => {

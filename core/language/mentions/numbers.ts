@@ -32,7 +32,12 @@ function hundreds(scan: Scan, at: number, value: number): NumberSaid {
   const and = textAt(scan, at + 2) === 'and' ? at + 3 : at + 2;
   const rest = isNumber(scan, and) ? null : wholeNumber(scan, and);
   const total = value * 100 + (rest !== null && rest.value < 100 ? rest.value : 0);
-  return { value: total, text: String(total), to: rest !== null && rest.value < 100 ? rest.to : at + 2, words: true };
+  return {
+    value: total,
+    text: String(total),
+    to: rest !== null && rest.value < 100 ? rest.to : at + 2,
+    words: true,
+  };
 }
 
 /** A number that may have a fraction: "17.5", "17,5", "seventeen point five", "3 and a half", "3½". */
@@ -65,18 +70,21 @@ export function decimalNumber(scan: Scan, at: number): NumberSaid | null {
 }
 
 const UNITS = new Set(
-  "min mins minute minutes sec secs second seconds hour hours hr hrs day days week weeks month months year years degree degrees deg degs celsius percent per cent % ° times am pm oclock o'clock st nd rd th ish".split(' '),
+  "min mins minute minutes sec secs second seconds hour hours hr hrs day days week weeks month months year years degree degrees deg degs celsius percent per cent % ° times am pm oclock o'clock st nd rd th ish".split(
+    ' ',
+  ),
 );
 const COUNTED = new Set(
-  'c f scan scans patient patients pt pts px people bookings appointments appts uses goes cycles loads more of quid pounds litres ml mm cm kg packs boxes rooms surgeries scanners tips sites pouches bar left staff nurses chairs sets new old spare extra other others'.split(' '),
+  'c f scan scans patient patients pt pts px people bookings appointments appts uses goes cycles loads more of quid pounds litres ml mm cm kg packs boxes rooms surgeries scanners tips sites pouches bar left staff nurses chairs sets new old spare extra other others'.split(
+    ' ',
+  ),
 );
 
 /** True where what follows shows the number to be a count, a measure or a time, not an id. */
 export function isMeasured(scan: Scan, to: number, named = false): boolean {
   const next = textAt(scan, to);
   if (UNITS.has(next) || (!named && COUNTED.has(next))) return true;
-  if (next === ':' || next === '.')
-    return glued(scan, to) && isNumber(scan, to + 1) && glued(scan, to + 1);
+  if (next === ':' || next === '.') return glued(scan, to) && isNumber(scan, to + 1) && glued(scan, to + 1);
   return false;
 }
 

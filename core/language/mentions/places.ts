@@ -43,7 +43,8 @@ export const strangeScanner: Finder = (scan, at) => {
 const AFTER_NAME =
   /^(to|at|in|is|was|has|had|on|and|down|off|with|back|'s|isn't|hasn't|wasn't|won't|failed|passed|moved|calibrated|cal'd|wiped|covered|dropped|wouldn't|didn't|->)$/;
 
-const BEFORE_LETTER = /^(on|with|scanner|wiped|calibrated|covered|to|moved|down|dropped|cleaned|using|and|&|base|lens|back|w|disinfected|recalibrated|fixed|repaired)$/;
+const BEFORE_LETTER =
+  /^(on|with|scanner|wiped|calibrated|covered|to|moved|down|dropped|cleaned|using|and|&|base|lens|back|w|disinfected|recalibrated|fixed|repaired)$/;
 
 /** A scanner whose id is one letter, where the letter cannot be the article "a" or the "s" of an owner. */
 export const letterScanner: Finder = (scan, at) => {
@@ -58,10 +59,16 @@ export const letterScanner: Finder = (scan, at) => {
   const before = textAt(scan, at - 1);
   if (scan.tokens[at + 1]?.kind === 'number' && !scan.tokens[at + 1]?.spaced) return null;
   if (!scan.tokens[at]?.spaced && at > 0 && scan.tokens[at - 1]?.kind !== 'mark') return null;
-  if (next === '.' && scan.tokens[at + 1]?.spaced === false && scan.tokens[at + 2]?.spaced === false) return null;
+  if (next === '.' && scan.tokens[at + 1]?.spaced === false && scan.tokens[at + 2]?.spaced === false)
+    return null;
   if (/^[<>=/\\_@[\]{}]$/.test(next) || /^[<>=/\\_@[\]{}]$/.test(before)) return null;
   const beforeToken = scan.tokens[at - 1];
-  if (beforeToken?.kind === 'mark' && scan.tokens[at]?.spaced === false && !/^[,(/:+\-\n.!?;"]$/.test(beforeToken.text)) return null;
+  if (
+    beforeToken?.kind === 'mark' &&
+    scan.tokens[at]?.spaced === false &&
+    !/^[,(/:+\-\n.!?;"]$/.test(beforeToken.text)
+  )
+    return null;
   if (allCapitals(scan.note) && !/scanner/i.test(scan.note)) return null;
   const ends = next === '' || /^[,.;:!?)&+\-\n/(]$/.test(next);
   if (text === 'a' || text === 'i') {

@@ -12,7 +12,11 @@ export const temperature: Finder = (scan, from) => {
   if (minus === 1 && !isNumber(scan, from + 1)) return null;
   const number = decimalNumber(scan, from + minus);
   if (number === null) return null;
-  const apart = /^f$/.test(textAt(scan, number.to)) && number.value >= 40 && number.value < 115 && !/^(to|and|for)$/.test(textAt(scan, number.to + 1));
+  const apart =
+    /^f$/.test(textAt(scan, number.to)) &&
+    number.value >= 40 &&
+    number.value < 115 &&
+    !/^(to|and|for)$/.test(textAt(scan, number.to + 1));
   const unit = apart ? ({ letter: 'f', to: number.to + 1 } as const) : unitAt(scan, number.to);
   const fraction = /^\d+\.\d$/.test(number.text) && !/^(:|am|pm)$/.test(textAt(scan, number.to));
   const spacedC =

@@ -35,11 +35,17 @@ function idAt(scan: Scan, from: number, words: boolean): IdSaid | null {
   const at = textAt(scan, from) === '#' ? from + 1 : from;
   const text = textAt(scan, at);
   const token = scan.tokens[at];
-  if (token?.kind === 'word' && text.length <= 3 && (!NOT_LETTERS.has(text) || scan.names.tips.prefixes.has(text))) {
+  if (
+    token?.kind === 'word' &&
+    text.length <= 3 &&
+    (!NOT_LETTERS.has(text) || scan.names.tips.prefixes.has(text))
+  ) {
     const dash = textAt(scan, at + 1) === '-' && glued(scan, at + 1) ? at + 2 : at + 1;
     const known = scan.names.tips.prefixes.has(text) || text === 't';
-    const spoken = scan.names.tips.prefixes.has(text) && !isNumber(scan, at + 1) ? wholeNumber(scan, at + 1) : null;
-    if (spoken?.words && spoken.value > 0 && !isMeasured(scan, spoken.to)) return { letters: text, digits: spoken.text, to: spoken.to, words: true };
+    const spoken =
+      scan.names.tips.prefixes.has(text) && !isNumber(scan, at + 1) ? wholeNumber(scan, at + 1) : null;
+    if (spoken?.words && spoken.value > 0 && !isMeasured(scan, spoken.to))
+      return { letters: text, digits: spoken.text, to: spoken.to, words: true };
     if (
       known &&
       isNumber(scan, dash) &&
@@ -51,24 +57,43 @@ function idAt(scan: Scan, from: number, words: boolean): IdSaid | null {
   }
   const number = wholeNumber(scan, at);
   if (number !== null && (thousands(scan, number.to) || slashed(scan, number.to))) return null;
-  if (number === null || (number.words && !words) || isMeasured(scan, number.to, words) || gluedLetters(scan, number.to)) return null;
+  if (
+    number === null ||
+    (number.words && !words) ||
+    isMeasured(scan, number.to, words) ||
+    gluedLetters(scan, number.to)
+  )
+    return null;
   return { letters: '', digits: number.text, to: number.to, words: number.words };
 }
 
 /** "3/11", "50/50": after a stroke only another tip goes on with a list. */
 function slashed(scan: Scan, at: number): boolean {
-  return textAt(scan, at) === '/' && glued(scan, at) && isNumber(scan, at + 1) && scan.names.tips.find('', textAt(scan, at + 1)).length === 0;
+  return (
+    textAt(scan, at) === '/' &&
+    glued(scan, at) &&
+    isNumber(scan, at + 1) &&
+    scan.names.tips.find('', textAt(scan, at + 1)).length === 0
+  );
 }
 
 /** "100,000": a comma that groups figures makes no list. */
 function thousands(scan: Scan, at: number): boolean {
-  return textAt(scan, at) === ',' && glued(scan, at) && /^\d{3}$/.test(textAt(scan, at + 1)) && glued(scan, at + 1);
+  return (
+    textAt(scan, at) === ',' && glued(scan, at) && /^\d{3}$/.test(textAt(scan, at + 1)) && glued(scan, at + 1)
+  );
 }
 
 /** "2x2s", "4mm": letters hang on it, so it is no id. */
 function gluedLetters(scan: Scan, at: number): boolean {
   const token = scan.tokens[at];
-  return token?.kind === 'word' && !token.spaced && token.text !== "'s" && token.text !== 's' && !/^(n|and|on|is|in|to)$/.test(token.text);
+  return (
+    token?.kind === 'word' &&
+    !token.spaced &&
+    token.text !== "'s" &&
+    token.text !== 's' &&
+    !/^(n|and|on|is|in|to)$/.test(token.text)
+  );
 }
 
 const NOT_LETTERS = new Set(['at', 'by', 'in', 'on', 'to', 'of', 'no']);
@@ -97,11 +122,21 @@ export function tipList(scan: Scan, from: number, named: 'one' | 'several' | 'no
     to = item.to;
     if (textAt(scan, to) === 'or' && isNumber(scan, to + 1) && !banned(scan, from)) {
       const other = rangeAt(scan, to + 1, true);
-      if (other !== null) return { ...asList(scan, found.flat(), other.to), ids: [], choices: asList(scan, [...found.flat(), ...other.said], other.to).ids };
+      if (other !== null)
+        return {
+          ...asList(scan, found.flat(), other.to),
+          ids: [],
+          choices: asList(scan, [...found.flat(), ...other.said], other.to).ids,
+        };
     }
     const joint = textAt(scan, to) === 'or' && banned(scan, from) ? to + 1 : pastJoint(scan, to);
     if (joint > to) at = joint;
-    else if ((named === 'several' || (named === 'no' && knownNext(scan, to))) && (isNumber(scan, to) || item.said[0]?.words === true) && !isMeasured(scan, to + 1)) at = to;
+    else if (
+      (named === 'several' || (named === 'no' && knownNext(scan, to))) &&
+      (isNumber(scan, to) || item.said[0]?.words === true) &&
+      !isMeasured(scan, to + 1)
+    )
+      at = to;
     else break;
   }
   return to < 0 ? null : asList(scan, found.flat(), to);
@@ -109,12 +144,17 @@ export function tipList(scan: Scan, from: number, named: 'one' | 'several' | 'no
 
 /** "3 7 8 sterile": numbers side by side are a list where each is a tip. */
 function knownNext(scan: Scan, at: number): boolean {
-  return isNumber(scan, at) && scan.names.tips.find('', textAt(scan, at)).length > 0 && scan.tokens[at]?.spaced === true;
+  return (
+    isNumber(scan, at) &&
+    scan.names.tips.find('', textAt(scan, at)).length > 0 &&
+    scan.tokens[at]?.spaced === true
+  );
 }
 
 /** "Don't use 13 or 14" bans both. */
 function banned(scan: Scan, from: number): boolean {
-  for (let i = from - 1; i >= 0 && i >= from - 6; i--) if (/^(don't|dont|nobody|not|no|never|cannot|can't)$/.test(textAt(scan, i))) return true;
+  for (let i = from - 1; i >= 0 && i >= from - 6; i--)
+    if (/^(don't|dont|nobody|not|no|never|cannot|can't)$/.test(textAt(scan, i))) return true;
   return false;
 }
 

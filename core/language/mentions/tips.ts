@@ -1,6 +1,6 @@
 import type { TipSet } from '../../reading/slots.ts';
 import type { TipsSaid } from '../part.ts';
-import { endOfTag, type Finder, type Found, isNumber, type Scan, textAt, matchAt } from './scan.ts';
+import { endOfTag, type Finder, type Found, isNumber, matchAt, type Scan, textAt } from './scan.ts';
 import { type IdList, tipList } from './tip-list.ts';
 
 function said(list: IdList, named: boolean): TipsSaid {
@@ -30,16 +30,23 @@ export const tipsByNumber: Finder = (scan, at) => {
 /** Numbers with no word "tip" beside them: "4 and 6", taken for tips only where nothing else claims them. */
 export const tipsBare: Finder = (scan, at) => {
   if (!isNumber(scan, at) || !standsFree(scan, at)) return null;
-  if (/^(at|@)$/.test(textAt(scan, at - 1)) && !/^(look|looked|looking)$/.test(textAt(scan, at - 2))) return null;
+  if (/^(at|@)$/.test(textAt(scan, at - 1)) && !/^(look|looked|looking)$/.test(textAt(scan, at - 2)))
+    return null;
   const list = tipList(scan, at, 'no');
-  if (list === null || /^[)%]$/.test(textAt(scan, list.to)) || opensItem(scan, at) || counts(scan, list.to)) return null;
+  if (list === null || /^[)%]$/.test(textAt(scan, list.to)) || opensItem(scan, at) || counts(scan, list.to))
+    return null;
   return { entity: said(list, false), to: list.to };
 };
 
 /** "4. Sometimes …" numbers a line. */
 function opensItem(scan: Scan, at: number): boolean {
   const first = at === 0 || textAt(scan, at - 1) === '\n';
-  return first && textAt(scan, at + 1) === '.' && scan.tokens[at + 1]?.spaced === false && scan.tokens[at + 2]?.kind === 'word';
+  return (
+    first &&
+    textAt(scan, at + 1) === '.' &&
+    scan.tokens[at + 1]?.spaced === false &&
+    scan.tokens[at + 2]?.kind === 'word'
+  );
 }
 
 /** "1 ham and 2 eggs": a number before a thing counts it. */
@@ -48,7 +55,19 @@ function counts(scan: Scan, to: number): boolean {
   if (next?.kind !== 'word' || next.text === "'s") return false;
   const match = matchAt(scan, to);
   if (match === null) return true;
-  return !match.senses.some((s) => s.sort === 'glue' || s.sort === 'verb' || s.sort === 'mood' || s.sort === 'name' || s.sort === 'number' || s.tag === 'tip' || s.tag === 'pouch' || s.tag === 'mirror' || s.tag === 'scan' || s.tag === 'booking');
+  return !match.senses.some(
+    (s) =>
+      s.sort === 'glue' ||
+      s.sort === 'verb' ||
+      s.sort === 'mood' ||
+      s.sort === 'name' ||
+      s.sort === 'number' ||
+      s.tag === 'tip' ||
+      s.tag === 'pouch' ||
+      s.tag === 'mirror' ||
+      s.tag === 'scan' ||
+      s.tag === 'booking',
+  );
 }
 
 /** A number that hangs on a letter or a mark ("md5", "#12", "1)") is part of something else. */
@@ -56,7 +75,11 @@ function standsFree(scan: Scan, at: number): boolean {
   const before = scan.tokens[at - 1];
   if (before === undefined || scan.tokens[at]?.spaced) return true;
   if (before.text === '.' && !before.spaced && scan.tokens[at - 2]?.kind === 'number') return false;
-  return before.kind === 'mark' && /^[,(&+/.!?;:\-\n]$/.test(before.text) && !(before.text === '-' && !before.spaced && at > 1);
+  return (
+    before.kind === 'mark' &&
+    /^[,(&+/.!?;:\-\n]$/.test(before.text) &&
+    !(before.text === '-' && !before.spaced && at > 1)
+  );
 }
 
 const SETS: Readonly<Record<string, TipSet>> = {
@@ -85,16 +108,7 @@ function setNamed(word: string): TipSet | undefined {
   return Object.hasOwn(SETS, word) ? SETS[word] : undefined;
 }
 
-const WHOLE = new Set([
-  'all',
-  'every',
-  'remaining',
-  'each',
-  'rest',
-  'other',
-  'others',
-  'everything',
-]);
+const WHOLE = new Set(['all', 'every', 'remaining', 'each', 'rest', 'other', 'others', 'everything']);
 const FILLERS = new Set([
   'the',
   'of',
@@ -140,7 +154,14 @@ export const tipsBySet: Finder = (scan, from) => {
   const which = setNamed(textAt(scan, at)) ?? setBySense(scan, at);
   if (which !== undefined) at++;
   const noun = textAt(scan, at);
-  if (!NOUNS.has(noun) && whole && which !== undefined && (barring(scan, at) > 0 || /^(in|to|are|is|has|sent|gone|went|now|washed|bagged|except|sterile)$/.test(noun))) return withExceptions(scan, which, at);
+  if (
+    !NOUNS.has(noun) &&
+    whole &&
+    which !== undefined &&
+    (barring(scan, at) > 0 ||
+      /^(in|to|are|is|has|sent|gone|went|now|washed|bagged|except|sterile)$/.test(noun))
+  )
+    return withExceptions(scan, which, at);
   if (!NOUNS.has(noun)) return null;
   if (
     which === undefined &&
@@ -153,11 +174,20 @@ export const tipsBySet: Finder = (scan, from) => {
   return withExceptions(scan, which ?? 'all', at + 1);
 };
 
-const SET_TAGS: Readonly<Record<string, TipSet>> = { use: 'used', wash: 'washed', bag: 'bagged', send: 'sent', sterile: 'sterile' };
+const SET_TAGS: Readonly<Record<string, TipSet>> = {
+  use: 'used',
+  wash: 'washed',
+  bag: 'bagged',
+  send: 'sent',
+  sterile: 'sterile',
+};
 
 function setBySense(scan: Scan, at: number): TipSet | undefined {
   const match = matchAt(scan, at);
-  const sense = match !== null && match.to === at + 1 ? match.senses.find((s) => s.form === 'd' && Object.hasOwn(SET_TAGS, s.tag)) : undefined;
+  const sense =
+    match !== null && match.to === at + 1
+      ? match.senses.find((s) => s.form === 'd' && Object.hasOwn(SET_TAGS, s.tag))
+      : undefined;
   return sense === undefined ? undefined : SET_TAGS[sense.tag];
 }
 

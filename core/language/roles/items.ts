@@ -39,8 +39,15 @@ export function itemsOf(c: Clause, wanted: ItemsWanted = {}): ItemsSaid | null {
     found.push({ at, items: scanners.ids.map((id) => `scanner:${id}`) });
   }
   const tips =
-    c.entities('tips').some(({ at, entity }) => entity.named || (wanted.bare && !hasScanner) || beside(c, at)) || c.at('tip') >= 0
-      ? tipsOf(c, { bare: true, before: !hasScanner, skip: (at) => !sureTips(c, at, (wanted.bare ?? false) && !hasScanner) })
+    c
+      .entities('tips')
+      .some(({ at, entity }) => entity.named || (wanted.bare && !hasScanner) || beside(c, at)) ||
+    c.at('tip') >= 0
+      ? tipsOf(c, {
+          bare: true,
+          before: !hasScanner,
+          skip: (at) => !sureTips(c, at, (wanted.bare ?? false) && !hasScanner),
+        })
       : null;
   if (tips !== null) {
     missing ??= tips.missing === undefined ? undefined : { ...tips.missing, slot: 'items', form: 'items' };
@@ -75,7 +82,9 @@ export function itemsOf(c: Clause, wanted: ItemsWanted = {}): ItemsSaid | null {
 
 /** "Red and 9 back at green": numbers joined to a scanner travel with it. */
 function beside(c: Clause, at: number): boolean {
-  return /^(and|&|\+|n|,|plus)$/.test(c.parts[at - 1]?.text ?? '') && c.parts[at - 2]?.entity?.is === 'scanner';
+  return (
+    /^(and|&|\+|n|,|plus)$/.test(c.parts[at - 1]?.text ?? '') && c.parts[at - 2]?.entity?.is === 'scanner'
+  );
 }
 
 function sureTips(c: Clause, at: number, bare: boolean): boolean {

@@ -63,11 +63,17 @@ export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
 function sparedTips(c: Clause, named: readonly { at: number; entity: TipsSaid }[]): TipsFound | null {
   const set = named.find(({ entity }) => entity.which !== undefined && entity.except.length === 0);
   if (set === undefined) return null;
-  const bar = c.word(/^(except|bar|apart|excluding|minus|other|but|barring|not|other than|except for)$/, set.at + 1);
+  const bar = c.word(
+    /^(except|bar|apart|excluding|minus|other|but|barring|not|other than|except for)$/,
+    set.at + 1,
+  );
   const spared = named.filter(({ at, entity }) => bar >= 0 && at > bar && entity.which === undefined);
   if (spared.length === 0) return null;
   const rest = named.filter(({ at }) => at < bar);
-  const found = gathered(rest.map(({ entity }) => entity), rest.map(({ at }) => at));
+  const found = gathered(
+    rest.map(({ entity }) => entity),
+    rest.map(({ at }) => at),
+  );
   return { ...found, except: [...new Set(spared.flatMap(({ entity }) => entity.ids))].sort(compareIds) };
 }
 
