@@ -18,6 +18,7 @@ const COMMANDS: Readonly<Record<string, (args: string[]) => Promise<number>>> = 
   rehearse: async (args) => (await import('./commands/rehearse.ts')).run(args, { input: lines(), out, err }),
   demo: async (args) => (await import('./commands/demo.ts')).run(args, { out }),
   rules: async (args) => (await import('./commands/rules.ts')).run(args, { out, err }),
+  health: async (args) => (await import('./commands/health.ts')).run(args, { out, err }),
   verify: async (args) => (await import('./commands/verify.ts')).run(args, { out, err }),
   repair: async (args) => (await import('./commands/repair.ts')).run(args, { out, err }),
   backup: async (args) => (await import('./commands/backup.ts')).run(args, { out, err }),

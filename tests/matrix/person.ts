@@ -72,11 +72,16 @@ export class Person {
     return this.client.getSafeUserId();
   }
 
-  /** A chat room of this person's, with whom it is shared. */
-  async room(encrypted: boolean, invite: readonly string[]): Promise<string> {
+  /** A chat room of this person's, with whom it is shared, and who may pin there. */
+  async room(
+    encrypted: boolean,
+    invite: readonly string[],
+    moderators: readonly string[] = [],
+  ): Promise<string> {
     const { room_id } = await this.client.createRoom({
       preset: Preset.PrivateChat,
       invite: [...invite],
+      power_level_content_override: { users: Object.fromEntries(moderators.map((who) => [who, 50])) },
       initial_state: encrypted
         ? [{ type: EventType.RoomEncryption, state_key: '', content: { algorithm: 'm.megolm.v1.aes-sha2' } }]
         : [],

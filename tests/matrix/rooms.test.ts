@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type House, houseIfPossible } from './house.ts';
-import { Person } from './person.ts';
+import { Person, type Seen } from './person.ts';
 
 const BOT = '@scanward:example.org';
 const house = await houseIfPossible();
@@ -16,7 +16,7 @@ describe.skipIf(house === null)('which rooms it goes into', () => {
     if (house === null) return;
     priya = await Person.signIn(server.url, 'priya', password);
     tom = await Person.signIn(server.url, 'tom', password);
-    room = await priya.room(true, [BOT, tom.id]);
+    room = await priya.room(true, [BOT, tom.id], [BOT]);
     other = await priya.room(false, [BOT]);
     await tom.client.joinRoom(room);
     await priya.say(room, "where's blue?");
@@ -38,6 +38,27 @@ describe.skipIf(house === null)('which rooms it goes into', () => {
     await priya.until(() => priya.repliesTo(ask).length > 0, 'an answer');
     expect(priya.seen.filter((seen) => priya.answers(seen) !== null)).toHaveLength(1);
   });
+
+  test('one pinned board shows how things stand and is edited in place', async () => {
+    const isBoard = (seen: Seen) => seen.room === room && String(seen.content.body).includes('As of ');
+    await priya.until(() => priya.seen.some((seen) => isBoard(seen)), 'a board');
+    const first = priya.seen.find(isBoard)?.id ?? '';
+    const pins = () => priya.client.getRoom(room)?.currentState.getStateEvents('m.room.pinned_events', '');
+    await priya.until(() => pins()?.getContent().pinned?.includes(first), 'the board pinned');
+    const note = await priya.say(room, 'calibrated green, all good');
+    await priya.until(() => priya.reactionsTo(note).length > 0, 'a mark');
+    await priya.until(
+      () => priya.editsOf(first).some(({ content }) => /green.*calibrated \d/.test(String(content.body))),
+      'the board put right',
+      40_000,
+    );
+    expect(priya.seen.filter((seen) => isBoard(seen) && !('m.new_content' in seen.content))).toHaveLength(1);
+    // In the other room it may not pin, and says once what it needs.
+    const asks = priya.seen.filter(
+      (seen) => seen.room === other && String(seen.content.body).includes('may not pin'),
+    );
+    expect(asks).toHaveLength(1);
+  }, 60_000);
 
   test('somebody whom the practice file does not name is refused', async () => {
     const strange = await tom.room(false, [BOT]);

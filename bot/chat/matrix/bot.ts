@@ -13,6 +13,7 @@ import { Pulse } from './health/pulse.ts';
 import { MatrixChat } from './out/matrix-chat.ts';
 import { Outbox } from './out/outbox.ts';
 import { Sender } from './out/sender.ts';
+import { Boards } from './rooms/boards.ts';
 import { RoomHomes } from './rooms/homes.ts';
 import { Rooms } from './rooms/tend.ts';
 import type { Session } from './sign-in/session.ts';
@@ -48,6 +49,7 @@ export class MatrixBot {
   readonly #sender: Sender;
   readonly #outbox: Outbox;
   readonly #rooms: Rooms;
+  readonly #boards: Boards;
   readonly #listener: Listener;
   readonly #locked: LockedNotes;
   readonly #pulse: Pulse;
@@ -71,9 +73,14 @@ export class MatrixBot {
     this.#locked = new LockedNotes(db);
     this.#rooms = new Rooms({ client, sender: this.#sender, homes, practice, say });
     this.#outbox = new Outbox(transport, new MatrixChat(client, this.#sender, homes), {
-      gaveUp: (effect, why) => say(`Could not ${effect.does} in ${effect.room}: ${why}`),
+      gaveUp: (effect, why) => this.#gaveUp(effect, why),
       failed: parts.failed,
     });
+    this.#boards = new Boards(
+      db,
+      transport,
+      practice.chat.map(({ room }) => room),
+    );
     this.#pulse = new Pulse(db, parts.folder);
   }
 
@@ -110,6 +117,7 @@ export class MatrixBot {
   stop(): void {
     this.#clock?.stop();
     this.#outbox.stop();
+    this.#boards.stop();
     this.#client.stopClient();
   }
 
@@ -159,6 +167,11 @@ export class MatrixBot {
       keeper.work(now());
       keeper.wake(now());
       this.#sayLocked();
+      this.#boards.look(
+        now,
+        (at) => keeper.desk.view(at),
+        () => this.#outbox.kick(),
+      );
       this.#outbox.kick();
     } catch (error) {
       failed(error);
@@ -197,6 +210,20 @@ export class MatrixBot {
       };
       transport.enqueue(0, [{ key, room, body: post }]);
     }
+  }
+
+  /** What could not be sent is told to the machine's owner; a board that may not be pinned is told in the room, once. */
+  #gaveUp(effect: Effect, why: string): void {
+    const { say, transport } = this.#parts;
+    say(`Could not ${effect.does} in ${effect.room}: ${why}`);
+    if (effect.does !== 'pin') return;
+    const { room } = effect;
+    const key = `board/no-pin/${room}`;
+    const message = lines(
+      'I may not pin my board here. Whoever runs this chat room can let me: the power to pin messages, mostly that of a moderator (50).',
+    );
+    const post: Effect = { does: 'post', key, room, message, about: 'board', items: [], mentions: [] };
+    transport.enqueue(0, [{ key, room, body: post }]);
   }
 
   #dropOldTimelines(): void {
