@@ -71,10 +71,14 @@ ${more}`,
   }
 
   /** Starts the bot; resolves when it listens. */
-  async startBot(practice: string, environment: Record<string, string> = {}): Promise<void> {
+  async startBot(
+    practice: string,
+    environment: Record<string, string> = {},
+    more: readonly string[] = [],
+  ): Promise<void> {
     const bot = spawn(
       process.execPath,
-      ['bot/entry.js', 'matrix', '--practice', practice, '--store', this.store],
+      ['bot/entry.js', 'matrix', '--practice', practice, '--store', this.store, ...more],
       {
         cwd: ROOT,
         env: {

@@ -60,10 +60,8 @@ export class MatrixBot {
     const { db, practice, transport, say } = parts;
     this.#parts = parts;
     this.#client = client;
-    const homes = new RoomHomes(
-      db,
-      practice.chat.map(({ room }) => room),
-    );
+    const listed = practice.chat.map(({ room }) => room);
+    const homes = new RoomHomes(db, listed);
     this.#sender = new Sender(client, db);
     const editOf = db.prepare('SELECT original FROM edit WHERE id = ?');
     this.#listener = new Listener(client, homes, (event) => {
@@ -76,11 +74,7 @@ export class MatrixBot {
       gaveUp: (effect, why) => this.#gaveUp(effect, why),
       failed: parts.failed,
     });
-    this.#boards = new Boards(
-      db,
-      transport,
-      practice.chat.map(({ room }) => room),
-    );
+    this.#boards = new Boards(db, transport, listed, (room) => homes.nowOf(room));
     this.#pulse = new Pulse(db, parts.folder);
   }
 

@@ -1,0 +1,142 @@
+import { spawn } from 'node:child_process';
+import { chmodSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { factOf } from '../../bot/chat/matrix/matrix-db.ts';
+import { readCredentials } from '../../bot/chat/matrix/sign-in/credentials.ts';
+import { type House, houseIfPossible } from './house.ts';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const house = await houseIfPossible();
+
+describe('secrets', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'scanward-secrets-'));
+  const path = join(folder, 'secrets');
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+  test('a file that others can read is refused, with the way out', () => {
+    writeFileSync(path, 'SCANWARD_USER=scanward\n');
+    chmodSync(path, 0o644);
+    expect(() => readCredentials({}, path)).toThrow(/chmod 600/);
+  });
+
+  test('a file of the owner’s is read; the environment wins', () => {
+    writeFileSync(
+      path,
+      '# ours\nSCANWARD_HOMESERVER = matrix.example.org/\nSCANWARD_USER="scanward"\nSCANWARD_PASSWORD=a=b\n',
+    );
+    chmodSync(path, 0o600);
+    expect(readCredentials({ SCANWARD_USER: 'other' }, path)).toEqual({
+      homeserver: 'https://matrix.example.org',
+      user: 'other',
+      password: 'a=b',
+      token: null,
+    });
+  });
+
+  test('a line that is no secret of ours is named', () => {
+    writeFileSync(path, 'SCANWARD_USER=a\nPASSWORD=b\n');
+    chmodSync(path, 0o600);
+    expect(() => readCredentials({}, path)).toThrow(/Line 2/);
+  });
+});
+
+describe.skipIf(house === null)('signing in', () => {
+  const { server, password } = house ?? ({} as House);
+  let practice = '';
+
+  beforeAll(() => {
+    practice = house?.practice(['!none:example.org']) ?? '';
+  });
+  afterAll(async () => house?.close());
+
+  /** Runs the bot until it ends by itself. */
+  const failing = (environment: Record<string, string>, store: string, more: readonly string[] = []) =>
+    new Promise<{ code: number | null; printed: string }>((resolve) => {
+      const args = ['bot/entry.js', 'matrix', '--practice', practice, '--store', store, ...more];
+      const bot = spawn(process.execPath, args, {
+        cwd: ROOT,
+        env: { ...process.env, SCANWARD_HOMESERVER: server.url, SCANWARD_USER: 'scanward', ...environment },
+      });
+      let printed = '';
+      for (const stream of [bot.stdout, bot.stderr]) {
+        stream.on('data', (chunk: Buffer) => {
+          printed += chunk.toString('utf8');
+        });
+      }
+      bot.once('exit', (code) => resolve({ code, printed }));
+    });
+  const fresh = (name: string) => join(house?.folder ?? '', name);
+  const session = (): Record<string, string> => {
+    const db = new DatabaseSync(join(house?.store ?? '', 'matrix.db'), { readOnly: true });
+    const text = factOf(db, 'session') ?? '{}';
+    db.close();
+    return JSON.parse(text);
+  };
+  const revoke = async () => {
+    const headers = { Authorization: `Bearer ${session().token}` };
+    await fetch(`${server.url}/_matrix/client/v3/logout`, { method: 'POST', headers, body: '{}' });
+  };
+
+  test('a wrong password is told plainly, without the password', async () => {
+    const { code, printed } = await failing({ SCANWARD_PASSWORD: 'hunter-two' }, fresh('a'));
+    expect(code).toBe(1);
+    expect(printed).toMatch(/refuses that account and password/);
+    expect(printed).not.toContain('hunter-two');
+    expect(printed).not.toContain('at file:');
+  });
+
+  test('no account said', async () => {
+    const { code, printed } = await failing({}, fresh('b'));
+    expect(code).toBe(1);
+    expect(printed).toMatch(/SCANWARD_PASSWORD/);
+  });
+
+  test('an address that is no homeserver', async () => {
+    const other = createServer((_, answer) => answer.end('<html>Welcome</html>')).listen(0, '127.0.0.1');
+    await new Promise((resolve) => other.once('listening', resolve));
+    const address = other.address();
+    const port = typeof address === 'object' && address !== null ? address.port : 0;
+    const environment = { SCANWARD_HOMESERVER: `http://127.0.0.1:${port}`, SCANWARD_PASSWORD: 'x' };
+    const { code, printed } = await failing(environment, fresh('c'));
+    other.close();
+    expect(code).toBe(1);
+    expect(printed).toMatch(/not as a Matrix homeserver/);
+  });
+
+  test('the device is kept over starts, and another account is refused its folder', async () => {
+    if (house === null) return;
+    await house.startBot(practice);
+    const first = session();
+    await house.endBot('SIGTERM');
+    await house.startBot(practice, { SCANWARD_PASSWORD: '' });
+    expect(session()).toEqual(first);
+    await house.endBot('SIGTERM');
+    const { code, printed } = await failing(
+      { SCANWARD_USER: 'tom', SCANWARD_PASSWORD: password },
+      house.store,
+    );
+    expect(code).toBe(1);
+    expect(printed).toMatch(/belongs to @scanward:example.org/);
+  });
+
+  test('signed out while it runs: it ends with 77; then it says what to do, and a new device goes on', async () => {
+    if (house === null) return;
+    await house.startBot(practice);
+    const gone = new Promise<number | null>((resolve) => house.bot?.once('exit', resolve));
+    const before = session();
+    await revoke();
+    expect(await gone).toBe(77);
+    const again = await failing({ SCANWARD_PASSWORD: password }, house.store);
+    expect(again.code).toBe(1);
+    expect(again.printed).toMatch(/--new-device/);
+    expect(again.printed).not.toContain(before.token);
+    await house.startBot(practice, {}, ['--new-device']);
+    expect(session().device).not.toBe(before.device);
+    expect(house.printed).not.toContain(session().token);
+  });
+});
