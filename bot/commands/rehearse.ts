@@ -65,7 +65,7 @@ export class Rehearsal {
 
   async play(line: ScriptLine): Promise<void> {
     await this.#until(line.at);
-    if ('end' in line) this.#end();
+    if ('end' in line) await this.#end();
     else if ('restart' in line) await this.#restart(line.back ?? line.at);
     else await this.#hear(line);
   }
@@ -78,7 +78,10 @@ export class Rehearsal {
 
   /** Lets the clock run to `instant` through every moment at which something falls due. */
   async #until(instant: number): Promise<void> {
-    if (this.#down !== null && this.#down.back <= instant) await this.#comeBack(this.#down);
+    if (this.#down !== null && this.#down.back <= instant) {
+      this.#now = Math.max(this.#now, this.#down.back);
+      await this.#comeBack(this.#down.waiting);
+    }
     if (this.#down !== null) {
       this.#now = instant;
       return;
@@ -128,27 +131,27 @@ export class Rehearsal {
 
   async #restart(back: number): Promise<void> {
     this.close();
-    this.#down = { back, waiting: [] };
-    if (back <= this.#now) await this.#comeBack(this.#down);
+    this.#down = { back, waiting: this.#down?.waiting ?? [] };
+    if (back <= this.#now) await this.#comeBack(this.#down.waiting);
   }
 
-  async #comeBack(down: { back: number; waiting: Heard[] }): Promise<void> {
+  async #comeBack(waiting: readonly Heard[]): Promise<void> {
     this.#down = null;
-    this.#now = Math.max(this.#now, down.back);
     const store = openStore(this.#folder);
     this.#bot = { store, keeper: new Keeper(store) };
-    this.#bot.keeper.receive(down.waiting);
+    this.#bot.keeper.receive(waiting);
     this.#bot.keeper.settle(this.#practice, this.#now);
     await this.#workAndSend();
   }
 
-  #end(): void {
+  /** A script that ends while the bot is down has it back for its last word. */
+  async #end(): Promise<void> {
+    if (this.#down !== null) await this.#comeBack(this.#down.waiting);
     this.#out(JSON.stringify({ state: this.#running().desk.exported(this.#now) }));
   }
 
   #running(): Keeper {
-    if (this.#bot === null)
-      throw new PlainError('The script ends while the bot is down: give its restart an earlier "back".');
+    if (this.#bot === null) throw new PlainError('The bot is down: give its restart an earlier "back".');
     return this.#bot.keeper;
   }
 }

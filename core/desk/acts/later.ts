@@ -1,8 +1,9 @@
 import { lines } from '../../answers/message.ts';
 import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import { openMatters } from '../../rules/matters.ts';
 import { HOUR, MINUTE, toIso } from '../../time/instant.ts';
 import type { Target } from '../input.ts';
-import type { Session, Speaker } from '../session.ts';
+import { type Session, type Speaker, viewOf } from '../session.ts';
 
 /** Assumed: nothing is put off for longer than a working day in one go. */
 const LONGEST_MS = 12 * HOUR;
@@ -16,8 +17,14 @@ export function later(
 ): void {
   const { draft, posts, practice, now } = session;
   const named = target !== undefined && 'post' in target ? posts.get(target.post) : null;
-  const post = named ?? posts.open(speaker.room).at(-1) ?? null;
-  if (post === null || post.matters.length === 0) {
+  // In reply to a colleague it speaks to them.
+  if (target !== undefined && named === null) return;
+  const open = new Set(openMatters(viewOf(session)).map(({ key }) => key));
+  const latest = posts.open(speaker.room).findLast(({ matters }) => matters.some((key) => open.has(key)));
+  const post = named ?? latest ?? null;
+  // "later" where nothing was asked is talk.
+  if (post === null) return;
+  if (post.matters.length === 0) {
     draft.post(speaker.room, {
       about: 'record',
       message: lines('Nothing is being asked for here just now.'),

@@ -20,7 +20,7 @@ export function onReaction(session: Session, input: Extract<Input, { sort: 'reac
   const { post: key } = input.reacts;
   const speaker: Speaker = { from: input.from, room: input.room, noted: input.at, note: '' };
   const question = session.questions.get(key);
-  if (question !== null) {
+  if (question !== null && (question.until === null || session.now < question.until)) {
     answerByReaction(session, speaker, question, emoji);
     return;
   }
@@ -32,7 +32,6 @@ export function onReaction(session: Session, input: Extract<Input, { sort: 'reac
 
 function answerByReaction(session: Session, speaker: Speaker, question: Question, emoji: string): void {
   if (question.person !== null && question.person !== speaker.from) return;
-  if (question.until !== null && question.until <= session.now) return;
   const value = choiceFor(question, emoji);
   if (value === null) return;
   if (wouldLoosen(question, value)) {

@@ -2,6 +2,7 @@ import { composePost } from '../../rules/compose.ts';
 import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import type { Matter, Stage } from '../../rules/matter.ts';
 import { openMatters, unsaidStages } from '../../rules/matters.ts';
+import { DAY } from '../../time/instant.ts';
 import { sumUpLate } from '../after/sum-up-late.ts';
 import { tickMarks } from '../after/tick-marks.ts';
 import { readyMarks } from '../after/warm-up-marks.ts';
@@ -14,10 +15,13 @@ interface Due {
   readonly missed: readonly Stage[];
 }
 
+/** A question that has lapsed is still answered in reply to its post, for so long (assumed). */
+const REPLY_KEPT_MS = 7 * DAY;
+
 /** Says what has fallen due by now and was not said: matters of one chat room that belong together are one post. */
 export function onTick(session: Session): void {
   readyMarks(session);
-  for (const question of session.questions.lapsed(session.now)) {
+  for (const question of session.questions.lapsed(session.now - REPLY_KEPT_MS)) {
     session.draft.answered.push(question.key);
     session.questions.close(question.key);
   }

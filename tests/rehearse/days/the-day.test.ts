@@ -220,3 +220,55 @@ describe('down for a while', () => {
     expect(stateOf(did).tips['4'].state).toBe('used');
   });
 });
+
+describe('the script', () => {
+  test('ends while the bot is down, or restarts it twice: nothing is lost', async () => {
+    const did = await hill(`${COUNTED}
+      restart 09:00 back 12:00
+      09:10 tom@hill used tip 2
+      restart 09:20 back 11:00
+      09:30 tom@hill used tip 3
+      end 10:00`);
+    expect(stateOf(did).tips['2'].state).toBe('used');
+    expect(stateOf(did).tips['3'].state).toBe('used');
+  });
+
+  test('gives the same to the byte each time', async () => {
+    const script = `${COUNTED}
+      10:00 tom@hill scan done on swift with tip 2
+      restart 10:05 back 10:20
+      10:10 tom@hill which tips are used?
+      end 12:00`;
+    expect(JSON.stringify(await hill(script))).toBe(JSON.stringify(await hill(script)));
+  });
+
+  test('later, yes or a number where nothing is asked draws no answer', async () => {
+    const did = await hill(`${COUNTED}
+      10:00 tom@hill later
+      10:01 tom@hill yes
+      10:02 tom@hill 2
+      10:03 tom@hill {"reacts": "$nothing", "key": "✅"}
+      end 10:04`);
+    expect(did.filter(({ at }) => at >= '2026-11-24T10:00:00Z')).toEqual([]);
+  });
+});
+
+describe('a question that has lapsed', () => {
+  const asked = `
+    2026-11-24
+    08:40 tom@hbr calibrated the scanner, passed`;
+
+  test('is no longer answered by a bare word', async () => {
+    const did = await lived(`${asked}
+      11:00 tom@hbr kestrel
+      end 11:01`);
+    expect(stateOf(did).scanners.K.calibrated).toBeNull();
+  });
+
+  test('is answered in reply to it', async () => {
+    const did = await lived(`${asked}
+      11:00 tom@hbr {"replyTo": {"last": "question"}} kestrel
+      end 11:01`);
+    expect(stateOf(did).scanners.K.calibrated).toBe('2026-11-24T08:40:00Z');
+  });
+});
