@@ -182,6 +182,7 @@ export class Spelling {
         ],
         taken: spoken.taken,
       };
+    if (!token.spaced && tokens[i - 1]?.kind === 'number' && /^(st|nd|rd|th)$/.test(token.text)) return null;
     const figure = figureWord(token, tokens[i - 1], tokens[i + 1]);
     if (figure !== null)
       return {

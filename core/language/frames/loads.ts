@@ -231,8 +231,8 @@ function stripOf(c: Clause): Found<'passed' | 'failed'> {
 
 /** Whether the load came out dry: "packs dry", "came out wet". */
 function dryOf(c: Clause): Found<boolean> {
-  const wet = c.word(/^(wet|damp|soaked|soggy|not dry|still wet|moist|wet through)$/);
-  const dry = c.word(/^(dry|all dry|bone dry|nice and dry)$/);
+  const wet = c.word(/^(wet|humid|damp|soaked|soggy|not dry|still wet|moist|wet through)$/);
+  const dry = c.word(/^(dry|all dry|bone dry|nice and dry|dried)$/);
   const at = wet >= 0 ? wet : dry;
   if (at < 0) return { value: null, used: [] };
   const pouch = c.at('pouch');

@@ -65,7 +65,7 @@ export const removed: Frame = {
       return null;
     if (direct >= 0 && !hasTag(c.parts[direct], 'remove')) return null;
     c.use(direct, took, off);
-    const tips = tipsOf(c, { bare: direct >= 0 || took >= 0 });
+    const tips = tipsOf(c, { bare: direct >= 0 || took >= 0 || c.parts.length <= 5 });
     if (tips === null || (tips.said !== undefined && typeof tips.said === 'string' && direct < 0 && took < 0))
       return null;
     namedScanner(c);

@@ -52,7 +52,7 @@ export const verbs: Readonly<Record<string, string>> = {
   remove:
     'remove, detach, unclip, dismount, unfit, strip, whip, unmount, take off, pull off, whip off, slip off, pop off, come off, disconnect, slide off',
   wash: 'wash, scrub, rinse, hand wash, handwash, pre clean, preclean, pre-clean, soak, ultrasonic, rinse off, scrub up, wash up, presoak, rinse out, prewash, hand clean, manual clean, degunk, brush',
-  bag: 'bag, pouch, bag up, wrap, seal, pouch up, package, rebag, repouch, wrap up, seal up, heat seal, pack up, re-bag, re-pouch, double bag, envelope',
+  bag: 'bag, pouch, pack, pack in pouches, pack in pouch, bag up, wrap, seal, pouch up, package, rebag, repouch, wrap up, seal up, heat seal, pack up, re-bag, re-pouch, double bag, envelope',
   send: 'send, send off, send down, send up, send over, send through, send out, resend, post, ferry',
   load: 'load, load up, reload',
   sterilise: 'sterilise, sterilize, autoclave, resterilise, resterilize, re-sterilise, reautoclave',
@@ -93,7 +93,7 @@ export const verbForms: Readonly<Record<string, string>> = {
   move: 'n:move; d:mvd; d:moved; d:movd',
   fit: 'n:fitting; d:fitted',
   wash: 'n:wash; d:hand scrubbed; d:put through the washer; d:through the washer; d:been through the washer; d:through the ultrasonic; d:in the ultrasonic; d:washer disinfected; d:out of the washer; d:put through the ultrasonic; d:through the washer disinfector; n:scrub; d:had a wash; d:had a scrub',
-  bag: 'd:pouched; d:double bagged; d:double pouched; d:bagged up and sealed; d:in pouches; d:in bags; d:in a pouch; d:in pouch; d:in its pouch; d:in their pouches; d:in a bag; d:in bag; n:bagging; d:bagged n tagged; d:bagged and tagged; d:in sterilisation pouches; d:in sealed pouches',
+  bag: 'd:pouched; d:packed in pouches; d:packed in a pouch; d:double bagged; d:double pouched; d:bagged up and sealed; d:in pouches; d:in bags; d:in a pouch; d:in pouch; d:in its pouch; d:in their pouches; d:in a bag; d:in bag; n:bagging; d:bagged n tagged; d:bagged and tagged; d:in sterilisation pouches; d:in sealed pouches',
   sterilise:
     'd:sterilised; d:been sterilised; d:autoclaved; d:cooked; n:sterilisation cycle; d:through the autoclave; d:been through the autoclave; d:fully autoclaved',
   send: 'd:sent; d:snt',
