@@ -263,7 +263,7 @@ export const sterile: Frame = {
     c.useTags('sterile', 'sterilise', 'shelf', 'autoclave', 'come');
     const tips = tipsOf(c, { bare: true });
     if (tips === null) return null;
-    if (isDenied(c, verb)) {
+    if (isDenied(c, verb) || c.parts[verb - 1]?.text === 'no') {
       if (tips.missing === undefined && tips.ids.length === 0) return null;
       return {
         ...result(
