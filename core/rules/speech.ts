@@ -23,7 +23,11 @@ export interface Speech {
     readonly purpose: Purpose;
   };
   /** The post asks for what the entry of its finding lacks: the answer stands in that slot, at the entry's own time. */
-  readonly completes?: { readonly slot: 'autoclave' | 'load'; readonly choices: readonly Choice[] };
+  readonly completes?: {
+    /** `tips`: what was in the load whose result the entry is. */
+    readonly slot: 'autoclave' | 'load' | 'tips';
+    readonly choices: readonly Choice[];
+  };
   /** Recorded with it (an incident opened, a hold). */
   readonly decides?: readonly Decision[];
 }

@@ -50,6 +50,7 @@ function repliesTo(entry: Entry, view: View): readonly Speech[] {
       return departureSpeeches(entry, view);
     case 'calibrated':
       return calibrationReply(entry, view);
+    case 'load-started':
     case 'load-finished':
       return loadReply(entry, view);
     case 'fault':

@@ -1,9 +1,11 @@
+import type { Entry } from '../../record/entry.ts';
 import type { Finding } from '../../record/finding.ts';
 import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import type { Speech } from '../../rules/speech.ts';
-import { MINUTE } from '../../time/instant.ts';
+import { MINUTE, toIso } from '../../time/instant.ts';
 import { apply } from '../apply.ts';
 import { BUTTONS } from '../notes/raise-gaps.ts';
+import type { Purpose } from '../question.ts';
 import type { Session, Speaker } from '../session.ts';
 
 /** Abouts that must reach the phone of whoever typed the note. */
@@ -13,7 +15,7 @@ const LOUD = new Set(['warning', 'incident', 'caution']);
 export function say(session: Session, speaker: Speaker, speech: Speech, on: Finding | null = null): string {
   const { draft, timeline, now } = session;
   const { about, message, items, decides = [] } = speech;
-  const asks = speech.asks ?? asksToComplete(session, speech, on);
+  const asks = speech.asks ?? asksToComplete(session, speaker, speech, on);
   const loud = LOUD.has(about) && speaker.from !== '' ? [speaker.from] : [];
   const key = draft.post(speaker.room, {
     about,
@@ -35,12 +37,49 @@ export function say(session: Session, speaker: Speaker, speech: Speech, on: Find
 }
 
 /** Who wrote the note may complete it as long as any question stays; anybody else in reply to the post. */
-function asksToComplete({ timeline, practice }: Session, speech: Speech, on: Finding | null): Speech['asks'] {
+function asksToComplete(
+  session: Session,
+  speaker: Speaker,
+  speech: Speech,
+  on: Finding | null,
+): Speech['asks'] {
+  const { timeline, practice } = session;
   const { completes } = speech;
   const entry = on === null ? undefined : timeline.entry(on.mark.entry);
   if (completes === undefined || entry === undefined) return undefined;
   const { slot, choices } = completes;
-  const purpose = { sort: 'complete-entry', entry: entry.id, kind: entry.fact.kind, slot } as const;
+  const purpose = slot === 'tips' ? tipsOfLoad(session, speaker, entry) : completion(entry, slot);
+  if (purpose === null) return undefined;
   const lasts = ruleValue(practice, 'questionMinutes');
   return { choices, person: entry.from, lasts, purpose };
+}
+
+function completion({ id, fact }: Entry, slot: 'autoclave' | 'load'): Purpose {
+  return { sort: 'complete-entry', entry: id, kind: fact.kind, slot };
+}
+
+/** The tips of a load whose result was told alone: they join its note. When it went on is not known: just before its end. */
+function tipsOfLoad(
+  { notes }: Session,
+  speaker: Speaker,
+  { fact, turn, from, noted }: Entry,
+): Purpose | null {
+  if (fact.kind !== 'load-finished') return null;
+  // The note of this very turn is not in the log yet.
+  const note = notes.noteOfTurn(turn)?.id ?? speaker.note;
+  const { load, autoclave } = fact;
+  const when = toIso(Date.parse(fact.when) - 1);
+  const started = { kind: 'load-started', when, load, ...(autoclave === undefined ? {} : { autoclave }) };
+  return {
+    sort: 'complete',
+    turn,
+    list: 'facts',
+    draft: started,
+    about: 'tip',
+    slot: 'tips',
+    form: 'ids',
+    author: from,
+    note,
+    noted,
+  };
 }

@@ -19,7 +19,7 @@ const OF_THE_NOTE: ReadonlySet<About> = new Set([
 
 /** Strikes what was said in reply to a note that was corrected, but for what concerns only what it says as before. */
 export function strikeReplies(
-  { draft, posts, practice, now }: Session,
+  { draft, posts, questions, practice, now }: Session,
   note: NoteLine,
   same: readonly TurnEntry[],
   by: string,
@@ -27,7 +27,8 @@ export function strikeReplies(
 ): void {
   const stands = new Set<string>(same.flatMap(({ what }) => itemsOf(what)));
   for (const { post } of posts.repliesTo(note.id)) {
-    if (!about.has(post.about)) continue;
+    // What is still asked stands as long as its question does.
+    if (!about.has(post.about) || questions.get(post.key) !== null) continue;
     if (post.items.length > 0 && post.items.every((item) => stands.has(item))) continue;
     draft.edit(post.room, post.key, settledMessage(post, { practice, by, at: now, how: 'taken back' }));
     draft.settled.push(post.key);

@@ -4,6 +4,9 @@ import { addNeed, setStage } from '../tip-change.ts';
 import { becomeSterile, countCycle } from './become-sterile.ts';
 import type { Step } from './step.ts';
 
+/** Heating, hold and drying: common practice. */
+const LEAST_LOAD_MINUTES = 10;
+
 /** Its tips that were not fitted, used or spoilt while it was open. */
 function members(step: Step, load: LoadState): TipState[] {
   const tips: TipState[] = [];
@@ -119,6 +122,9 @@ export function releaseTips(step: Step, load: LoadState, ids: readonly string[])
 function keepTurnaround(step: Step, load: LoadState, from: Mark | null): void {
   const site = load.site === null ? undefined : step.state.sites.get(load.site);
   if (site === undefined || from === null) return;
-  site.turnarounds = [...site.turnarounds.slice(-19), (step.mark.at - from.at) / MINUTE];
+  const minutes = (step.mark.at - from.at) / MINUTE;
+  // Told with its result or after it: when it went on is not known, and no load takes less.
+  if (minutes < LEAST_LOAD_MINUTES) return;
+  site.turnarounds = [...site.turnarounds.slice(-19), minutes];
   site.turnaroundLoads += 1;
 }

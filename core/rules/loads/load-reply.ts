@@ -5,6 +5,7 @@ import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords, tipsInWords } from '../tips/tip-words.ts';
 import { figuresInWords, judgedBy } from './judge-load.ts';
+import { speakLoadFailed } from './load-failed.ts';
 import { loadItem, loadWords } from './load-words.ts';
 import { firstWithoutLimit, firstWithoutTable } from './said-once.ts';
 
@@ -13,10 +14,33 @@ import { firstWithoutLimit, firstWithoutTable } from './said-once.ts';
  * A bad or doubtful result is answered by its own warning, so this says nothing then.
  */
 export function loadReply(entry: Entry, view: View): readonly Speech[] {
+  if (entry.fact.kind === 'load-started') return lateTips(entry.id, entry.fact.load, view);
   if (entry.fact.kind !== 'load-finished') return [];
   const load = loadOf(view.state, entry.fact.load, entry.id);
   const result = load?.results.find(({ mark }) => mark.entry === entry.id);
-  if (load === undefined || result === undefined || load.status !== 'passed' || load.wet) return [];
+  if (load === undefined || result === undefined) return [];
+  return replyTo(view, load, result, entry.fact.by !== undefined);
+}
+
+/** Tips told after their load's result: what it means for them is said now. */
+function lateTips(entry: string, text: string, view: View): readonly Speech[] {
+  const load = loadsOf(view.state, text).findLast(({ started }) => started?.entry === entry);
+  const result = load?.results.at(-1);
+  if (load === undefined || result === undefined) return [];
+  if (load.status !== 'failed') return replyTo(view, load, result, false);
+  const failed = view.state.history.findings.findLast(
+    (finding) => finding.kind === 'load-failed' && finding.load === load.key,
+  );
+  return failed?.kind === 'load-failed' ? speakLoadFailed(failed, view) : [];
+}
+
+function replyTo(
+  view: View,
+  load: LoadState,
+  result: LoadResult,
+  isReleasedBySaid: boolean,
+): readonly Speech[] {
+  if (load.status !== 'passed' || load.wet) return [];
   // Its tips are not known: that is asked at once (`load-without-tips`), and one post is enough.
   if (load.tips.length === 0 && load.started === null) return [];
   const items = [loadItem(load), ...load.tips.map((id) => `tip:${id}`)];
@@ -26,7 +50,7 @@ export function loadReply(entry: Entry, view: View): readonly Speech[] {
     leftOut(view.state, load),
     stayHeld(view.state, load),
     figures(view, load, result),
-    notSaid(result, entry.fact.by !== undefined),
+    notSaid(result, isReleasedBySaid),
     heldAutoclave(load),
     ...once(view, load, result),
   ];
@@ -35,12 +59,15 @@ export function loadReply(entry: Entry, view: View): readonly Speech[] {
 
 /** The load that took that entry as its result; none where the entry was refused or is not known to be of one. */
 function loadOf(state: State, text: string, entry: string): LoadState | undefined {
-  const number = text.replace(/@.*$/, '').replace(/^.*\//, '');
-  const loads = (state.loadsByNumber.get(number) ?? []).flatMap((key) => state.loads.get(key) ?? []);
-  return loads.findLast(({ results }) => results.some(({ mark }) => mark.entry === entry));
+  return loadsOf(state, text).findLast(({ results }) => results.some(({ mark }) => mark.entry === entry));
 }
 
 /** Its autoclave's spore test is positive: the load's own pass does not make its tips sterile. */
+function loadsOf(state: State, text: string): readonly LoadState[] {
+  const number = text.replace(/@.*$/, '').replace(/^.*\//, '');
+  return (state.loadsByNumber.get(number) ?? []).flatMap((key) => state.loads.get(key) ?? []);
+}
+
 function recalled({ practice }: View, load: LoadState, items: readonly string[]): Speech {
   const message = lines([
     { strong: `${capital(loadWords(practice, load))}: its tips are not sterile.` },

@@ -22,9 +22,17 @@ export function speakWithoutTips(finding: LoadWithoutTips, view: View): readonly
       { strong: `Which tips were in ${loadWords(practice, load)}?` },
       ` ${load.status === 'failed' ? 'It failed, and none' : 'None'} is on record in it, so none becomes sterile by it.`,
     ],
-    `Say when it went on: “load ${load.number} on at 9 with ${example}”.`,
+    `Type their numbers, or say when it went on: “load ${load.number} on at 9 with ${example}”.`,
   );
-  return [{ about: 'question', items: finding.items, message, mentions: [] }];
+  return [
+    {
+      about: 'question',
+      items: finding.items,
+      message,
+      mentions: [],
+      completes: { slot: 'tips', choices: [] },
+    },
+  ];
 }
 
 /** After a repair an empty cycle is what is waited for: it is counted, not asked about. `null` where none is. */
@@ -74,6 +82,9 @@ export function speakNumberAgain(finding: LoadNumberAgain, view: View): readonly
   const message = lines([
     { strong: `${capital(loadWords(practice, load))} is taken as a new load.` },
     ` One of that number ended${ended}. If the number is a slip, edit the note.`,
+    earlier.tips.length > 0
+      ? ''
+      : ` If its tips were in that one: “undo”, then “load ${load.number} on at 9 with …”, with its own time.`,
   ]);
   return [{ about: 'load', items: finding.items, message, mentions: [] }];
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { stateOf } from '../play.ts';
-import { COUNTED, day, marksOn, PREFIXED } from './larkmoor.ts';
+import { COUNTED, day, marksOn, PREFIXED, postsFrom, words } from './larkmoor.ts';
 
 describe('a load whose tips were not said', () => {
   test.each([
@@ -48,6 +48,51 @@ describe('a load whose tips were not said', () => {
   test('talk is no answer', async () => {
     const did = await day([COUNTED, '10:00 sam: load 61 on', '10:05 sam: back in 2 minutes', '10:06']);
     expect(stateOf(did).tips['2'].state).toBe('sterile');
+  });
+});
+
+describe('a result alone, of a load that no note started', () => {
+  const ALONE = [COUNTED, '11:05 sam: load 9 passed, 134 for 3.5 min'];
+
+  test.each([
+    ['5 and 6', '2026-11-24T11:05:00Z'],
+    ['load 9 on at 10:20 with tips 5 and 6', '2026-11-24T11:05:00Z'],
+  ])('“%s” gives it its tips, and the result stands', async (text, since) => {
+    const did = await day([...ALONE, `11:10 sam: ${text}`, '11:11']);
+    expect(stateOf(did).tips['5']).toMatchObject({ state: 'sterile', load: '9', cycles: 1, since });
+    expect(stateOf(did).tips['7'].cycles).toBe(0);
+  });
+
+  test('a failed one fails them, and every scan since its end is listed for the lead', async () => {
+    const did = await day([
+      COUNTED,
+      '11:05 sam: load 9 failed',
+      '11:06 joy: used tip 5 on coral',
+      '11:10 sam: 5 and 6',
+      '11:11',
+    ]);
+    expect(stateOf(did).tips['6']).toMatchObject({ state: 'used', load: '9' });
+    expect(words(postsFrom(did, '11:10', 'warning'))).toMatch(
+      /Load 9 failed.*1 scan[\s\S]*11:06, coral scanner/,
+    );
+  });
+
+  test('a load of that number that goes on later is another one', async () => {
+    const did = await day([...ALONE, '11:10 sam: load 9 on with tips 5 and 6', '11:11']);
+    expect(stateOf(did).tips['5'].state).toBe('in-load');
+    expect(words(postsFrom(did, '11:10', 'load'))).toContain('taken as a new load');
+  });
+
+  test('what was noted of a tip since its end stands', async () => {
+    const did = await day([
+      ...ALONE,
+      '11:07 joy: used tip 5',
+      '11:10 sam: 5 and 6',
+      '11:15 joy: tip 5 on coral',
+      '11:16',
+    ]);
+    expect(stateOf(did).tips['6'].state).toBe('sterile');
+    expect(did.filter(({ about }) => about === 'warning').map(({ items }) => items?.[0])).toEqual(['tip:5']);
   });
 });
 

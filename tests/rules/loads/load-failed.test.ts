@@ -99,7 +99,7 @@ describe('a load that failed', () => {
       [
         'question',
         'Which tips were in load 118? It failed, and none is on record in it, so none becomes sterile by it.',
-        'Say when it went on: “load 118 on at 9 with tips 1, 2 and 3”.',
+        'Type their numbers, or say when it went on: “load 118 on at 9 with tips 1, 2 and 3”.',
       ].join('\n'),
     ]);
   });
