@@ -7,6 +7,10 @@ export interface BadLine {
   lose(count: number): void;
   /** How many were lost. */
   lost(): number;
+  /** From now on keys sent to other devices are taken and not passed on, */
+  holdKeys(): void;
+  /** … until they are let go. */
+  releaseKeys(): Promise<void>;
   close(): void;
 }
 
@@ -15,8 +19,22 @@ export async function badLine(to: string): Promise<BadLine> {
   const target = new URL(to);
   let losing = 0;
   let lost = 0;
+  let holding = false;
+  const held: { readonly path: string; readonly headers: Record<string, string>; readonly body: string }[] =
+    [];
   const server: Server = createServer((asked, answer) => {
     const { method, url: path, headers } = asked;
+    if (holding && /\/sendToDevice\/m\.room\.encrypted\//.test(path ?? '')) {
+      let body = '';
+      asked.on('data', (chunk: Buffer) => {
+        body += chunk.toString('utf8');
+      });
+      asked.on('end', () => {
+        held.push({ path: path ?? '', headers: { authorization: headers.authorization ?? '' }, body });
+        answer.writeHead(200, { 'content-type': 'application/json' }).end('{}');
+      });
+      return;
+    }
     const onward = request(
       { host: target.hostname, port: target.port, method, path, headers },
       (answered) => {
@@ -44,6 +62,15 @@ export async function badLine(to: string): Promise<BadLine> {
       losing = count;
     },
     lost: () => lost,
+    holdKeys: () => {
+      holding = true;
+    },
+    releaseKeys: async () => {
+      holding = false;
+      for (const { path, headers: kept, body } of held.splice(0)) {
+        await fetch(`${to}${path}`, { method: 'PUT', headers: kept, body });
+      }
+    },
     close: () => {
       server.closeAllConnections();
       server.close();

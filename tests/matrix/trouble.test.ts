@@ -12,6 +12,7 @@ describe.skipIf(house === null)('a homeserver that limits, loses answers and goe
   let dan: Person;
   let line: BadLine;
   let room = '';
+  let practice = '';
 
   beforeAll(async () => {
     if (house === null) return;
@@ -20,7 +21,8 @@ describe.skipIf(house === null)('a homeserver that limits, loses answers and goe
     dan = await Person.signIn(server.url, 'dan', password);
     room = await priya.room(true, ['@scanward:example.org', dan.id]);
     await dan.client.joinRoom(room);
-    await house.startBot(house.practice([room]), { SCANWARD_HOMESERVER: line.url });
+    practice = house.practice([room]);
+    await house.startBot(practice, { SCANWARD_HOMESERVER: line.url });
     await priya.untilJoined(room, '@scanward:example.org');
   }, 120_000);
 
@@ -65,5 +67,33 @@ describe.skipIf(house === null)('a homeserver that limits, loses answers and goe
     await server.start();
     const more = await ask(2);
     await expectOnce([first, ...more]);
+  }, 120_000);
+
+  test('a key that comes late: said once what cannot be read, then read by itself', async () => {
+    if (house === null) return;
+    const slow = await badLine(server.url);
+    const tom = await Person.signIn(slow.url, 'tom', password);
+    await priya.client.invite(room, tom.id);
+    await tom.client.joinRoom(room);
+    const configured = () => tom.client.getCrypto()?.isEncryptionEnabledInRoom(room);
+    await expect.poll(configured, { timeout: 20_000 }).toBe(true);
+    slow.holdKeys();
+    const notes = [await tom.say(room, 'wiped down blue'), await tom.say(room, 'wiped down blue')];
+    const told = () =>
+      priya.seen.filter(({ content }) => String(content.body).includes('could not read a note'));
+    await priya.until(() => told().length > 0, 'what it could not read', 40_000);
+    expect(notes.map((note) => priya.reactionsTo(note))).toEqual([[], []]);
+    // It is not forgotten over a restart.
+    await house.endBot('SIGKILL');
+    await house.startBot(practice, { SCANWARD_HOMESERVER: line.url });
+    await slow.releaseKeys();
+    await priya.until(
+      () => notes.every((note) => priya.reactionsTo(note).includes('👍')),
+      'both marks',
+      40_000,
+    );
+    expect(told()).toHaveLength(1);
+    tom.stop();
+    slow.close();
   }, 120_000);
 });

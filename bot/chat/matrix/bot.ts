@@ -18,7 +18,7 @@ import { RoomHomes } from './rooms/homes.ts';
 import { Rooms } from './rooms/tend.ts';
 import type { Session } from './sign-in/session.ts';
 import { Listener } from './sync/listener.ts';
-import { LockedNotes } from './sync/locked-notes.ts';
+import { LockedNotes, PATIENCE_MS } from './sync/locked-notes.ts';
 import { SyncStore } from './sync/sync-store.ts';
 
 /** What the bot works with: made once by the command that starts it. */
@@ -97,6 +97,7 @@ export class MatrixBot {
     const { db, keeper, now } = this.#parts;
     const { heard, locked, echoes, edits } = await this.#listener.read(sync, since);
     this.#locked.keep(locked, now());
+    if (locked.length > 0) setTimeout(() => this.#soon(), PATIENCE_MS);
     const addEdit = db.prepare('INSERT OR IGNORE INTO edit (id, original) VALUES (?, ?)');
     for (const { id, original } of edits) addEdit.run(id, original);
     keeper.receive(heard, sync.next_batch);

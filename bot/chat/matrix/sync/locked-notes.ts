@@ -4,8 +4,8 @@ import type { Brought, Listener } from './listener.ts';
 import type { RawEvent } from './read-event.ts';
 import { fields } from './to-heard.ts';
 
-/** A key often comes a moment after its note: only what is locked for longer is spoken of. */
-const PATIENCE_MS = 10_000;
+/** A key often comes a moment after its note: only what is locked for longer is spoken of, ms. */
+export const PATIENCE_MS = 10_000;
 
 /** Notes whose key has not come: kept over restarts, and read as soon as it does. */
 export class LockedNotes {
