@@ -34,7 +34,7 @@ export function readAct(c: Clause): Made | null {
     if (UNDO.test(one)) return made('undo', {});
     if (YES.test(one)) return made('yes', {});
     if (NO.test(one)) return made('no', {});
-    if (LATER.test(one)) return made('later', {});
+    if (LATER.test(one) && !c.entities('time').some(({ entity }) => (entity.span.shift !== undefined && entity.span.shift.minutes !== null) || entity.span.clocks.length > 0)) return made('later', {});
   }
   return laterAt(c) ?? closing(c) ?? amend(c) ?? pick(c);
 }
@@ -80,8 +80,8 @@ function laterAt(c: Clause): Made | null {
     .replace(/^(please|pls) /, '')
     .replace(/ (please|pls|thanks|ta|x)$/, '');
   const timeOnly = rest.length === 0;
-  if (!LATER_AT.test(text)) return null;
-  if (timeOnly) return null;
+  if (!timeOnly && !LATER_AT.test(text)) return null;
+  if (timeOnly && !(times.length > 1 && /^(later|not now)/i.test(c.scope.note.trim()))) return null;
   const time = timeOf(c);
   if (time === null) return null;
   const when = resolveForward(time.span, c.scope.time);

@@ -587,23 +587,12 @@ const tips: Ask = {
   read(c, question) {
     const text = wordsOf(c);
     const set = c.entities('tips').find(({ entity }) => entity.which !== undefined);
-    if (
-      (c.at('tip') < 0 && set === undefined) ||
-      c.entities('tips').some(({ entity }) => entity.ids.length > 0)
-    )
-      return null;
-    const asks =
-      /\bwhich\b|\bwhat\b|how many|what's|whats|list|how's|have we|do we have|any|are there|show|where are|where's|tell me|status|give me|got|is there|are all|wats|left/.test(
-        text,
-      );
-    if (
-      !asks ||
-      (!question &&
-        !/^(which|what|how many|list|show|any|status|give|tell|tips)/.test(
-          text.replace(/^(hi|hello|hey|morning|please|pls|can you|could you|so|and|ok) /, ''),
-        ))
-    )
-      return null;
+    const ones = question ? c.word(/^ones$/) : -1;
+    if (c.at('tip') < 0 && set === undefined && ones < 0) return null;
+    if (c.entities('tips').some(({ entity }) => entity.ids.length > 0)) return null;
+    c.use(ones);
+    const short = question && (set !== undefined || /^(any )?tips? out\b/.test(text));
+    if (!short && !listAsked(text, question)) return null;
     const filter = filterOf(c, text, set?.entity.which);
     if (filter === null) return null;
     c.use(set?.at ?? -1);
@@ -644,6 +633,15 @@ const tips: Ask = {
     return ask('tips', { filter, ...siteOf(c) }, 1.4);
   },
 };
+
+function listAsked(text: string, question: boolean): boolean {
+  if (!LIST_WORDS.test(text)) return false;
+  return question || LIST_OPENS.test(text.replace(/^(hi|hello|hey|morning|please|pls|can you|could you|so|and|ok) /, ''));
+}
+
+const LIST_WORDS =
+  /\bwhich\b|\bwhat\b|how many|what's|whats|list|how's|have we|do we have|any|are there|show|where are|where's|tell me|status|give me|got|is there|are all|wats|left/;
+const LIST_OPENS = /^(which|what|how many|list|show|any|status|give|tell|tips)/;
 
 function filterOf(c: Clause, text: string, which: string | undefined): string | null {
   if (
@@ -692,6 +690,8 @@ const history: Ask = {
       c.entities('tips').length + c.entities('scanner').length === 0
     )
       return null;
+    // no item named: "show me which tips are out" asks for a list
+    if (c.entities('tips').length + c.entities('scanner').length + c.entities('autoclave').length === 0 && /which|what tips|how many/.test(text)) return null;
     c.useTags(
       ...WH,
       'record',

@@ -230,7 +230,7 @@ export const closed: Frame = {
     const bare =
       (c.parts.length <= 6 &&
         c.scope.strange === 0 &&
-        /^(closed|shut|all|everywhere|everything|both)$/.test(c.parts[0]?.text ?? '')) ||
+        /^(closed|shut|all|everywhere|everything|both|not)$/.test(c.parts[0]?.text ?? '')) ||
       (/^(closed|shut)$/.test(c.parts[0]?.text ?? '') && c.parts.length <= 8 && c.scope.strange <= 1);
     if (!whoShuts(c) && !bare) return null;
     const place = placeOf(c);
