@@ -6,6 +6,7 @@ import { openMatters } from '../../rules/matters.ts';
 import { MINUTE } from '../../time/instant.ts';
 import { followUp } from '../after/follow-up.ts';
 import { tickMarks } from '../after/tick-marks.ts';
+import type { About } from '../effect.ts';
 import type { Target } from '../input.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { BUTTONS } from '../notes/raise-gaps.ts';
@@ -27,12 +28,15 @@ export function done(session: Session, speaker: Speaker, target: Target | undefi
   tickOrAsk(session, speaker, eachOnce(open));
 }
 
+/** What asks for a result, a test or a release; a tick on anything else that records nothing only says that it was seen. */
+const TYPED = new Set<About>(['load', 'spore-test', 'close-out', 'incident', 'look-back', 'escalation']);
+
 /** Records what a reminder asked for; where it names several things that are still open, asks which. */
 export function tick(session: Session, speaker: Speaker, line: PostLine): void {
   const open = openMatters(viewOf(session)).filter(({ key }) => line.matters.includes(key));
   const tickable = open.filter((matter) => matter.tick !== undefined);
   if (tickable.length > 0) tickOrAsk(session, speaker, tickable, open.length > 1);
-  else if (!line.settled && line.matters.length > 0) sayCannotTick(session, speaker);
+  else if (open.length > 0 && TYPED.has(line.post.about)) sayCannotTick(session, speaker);
 }
 
 function tickOrAsk(

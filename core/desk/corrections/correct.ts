@@ -9,6 +9,7 @@ import type { NoteLine } from '../note-log.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import type { Correction } from '../question.ts';
 import type { Session, Speaker } from '../session.ts';
+import { closeWaitingCorrections } from './close-questions.ts';
 import { keepIncidents } from './keep-incidents.ts';
 import { guarded, loosened } from './loosens.ts';
 
@@ -32,6 +33,7 @@ export function correct(
   timeline.setAside(note.turn);
   const entered = enterFacts(session, author, facts, note.turn);
   const gains = loosened(practice, before, guarded(practice, timeline.state, now));
+  closeWaitingCorrections(session, note.id, speaker.from);
   const may = mayLoosen({
     practice,
     author: note.from,

@@ -186,3 +186,50 @@ describe('privacy', () => {
     expect(edited(did)).toEqual(['Taken back by Tom, 09:06']);
   });
 });
+
+describe('a correction that waits', () => {
+  test('is out of date once the note was corrected otherwise: a late yes changes nothing', async () => {
+    const did = await hill(`${USED}
+      09:30 tom@hill undo
+      09:35 meg@hill {"replyTo": "$2"} undo
+      09:36 tom@hill used tip 4
+      09:40 meg@hill yes
+      end 09:41`);
+    expect(used(did)).toEqual(['4']);
+    expect(edited(did)).toContain('Taken back by Meg, 09:35');
+  });
+
+  test('asked for twice, the last is the one that counts', async () => {
+    const did = await hill(`${USED}
+      09:30 tom@hill {"edits": "$2"} used tip 5
+      09:31 tom@hill {"edits": "$2"} used tip 6
+      09:40 meg@hill yes
+      09:41 meg@hill yes
+      end 09:42`);
+    expect(used(did)).toEqual(['6']);
+  });
+});
+
+test('undo means the note that is still asked about, not the one before it', async () => {
+  const did = await lived(`
+    2026-11-24
+    08:30 tom@hbr tips 1 to 10 are sterile and on the shelf
+    09:00 tom@hbr used tip 4
+    09:01 tom@hbr calibrated the scanner, passed
+    09:02 tom@hbr undo
+    09:03 tom@hbr kestrel
+    end 09:04`);
+  expect(used(did)).toEqual(['4']);
+  expect(stateOf(did).scanners.K.calibrated).toBeNull();
+});
+
+test('an edit that leaves the warning standing leaves its question standing', async () => {
+  const did = await hill(`${USED}
+    09:30 tom@hill tip 4 on swift
+    09:31 tom@hill {"edits": "$3"} tip 4 on swift at 9:25
+    09:32 tom@hill yes
+    end 09:33`);
+  expect(told(did, 'warning')).toEqual(['24 09:30 hill']);
+  expect(told(did, 'incident')).toHaveLength(1);
+  expect(stateOf(did).tips['4'].state).toBe('held');
+});

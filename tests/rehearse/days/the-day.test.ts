@@ -272,3 +272,13 @@ describe('a question that has lapsed', () => {
     expect(stateOf(did).scanners.K.calibrated).toBe('2026-11-24T08:40:00Z');
   });
 });
+
+test('a tick on a brief or on the count’s question only says that it was seen', async () => {
+  const did = await hill(`
+    2026-11-24
+    08:16 tom@hill morning
+    08:31 tom@hill {"reacts": {"last": "question"}, "key": "✅"}
+    08:32 tom@hill {"reacts": {"last": "brief"}, "key": "✅"}
+    end 08:33`);
+  expect(told(did, 'record')).toEqual([]);
+});
