@@ -2,8 +2,9 @@ import type { NoteInput } from '../input.ts';
 import type { Question } from '../question.ts';
 import type { Session } from '../session.ts';
 
-/** Ids with what stands between them on a phone: "2 and 5", "T2, T5-T7", "tips 1 to 4". */
-const LIST = /^[\p{L}\p{N}\s,&+#’'–-]{1,80}$/u;
+/** "7", "T7", "N-7", "2-5". */
+const ID = /^#?\p{L}{0,4}-?\d{1,4}(?:[-–]\p{L}{0,4}\d{1,4})?$/u;
+const BETWEEN = /^(?:tips?|and|to|[-–])$/i;
 const ALL = /^(?:all|both|all of (?:them|those)|the lot|every one)$/i;
 const EMPTY = /^(?:none|no tips|(?:it[’']?s |it was )?empty|empty (?:chamber|cycle|load))$/i;
 
@@ -21,12 +22,19 @@ export function tipsNamed(session: Session, question: Question, input: NoteInput
   const text = input.text.trim().replace(/[.!]+$/, '');
   if (EMPTY.test(text) && purpose.draft.kind === 'load-started') return NO_TIPS;
   if (ALL.test(text)) return choices.length === 0 ? null : choices.map(({ value }) => value).join(',');
-  if (!LIST.test(text) || !/\d/.test(text)) return null;
+  if (!isList(text)) return null;
   // The reader knows ranges and shared prefixes: it is given the list as a note that says nothing but tips.
   const note = /\btips?\b/i.test(text) ? `used ${text}` : `used tips ${text}`;
   const { reading } = session.read(note, { at: input.at, from: input.from, room: input.room });
   const [fact, ...more] = reading.facts;
   const others = more.length + reading.asks.length + reading.plans.length + reading.unclear.length;
-  if (fact?.kind !== 'used' || fact.tips === undefined || fact.which !== undefined || others > 0) return null;
+  if (fact?.kind !== 'used' || fact.tips === undefined || fact.scanner !== undefined || others > 0)
+    return null;
   return fact.tips.join(',');
+}
+
+/** Ids and what stands between them on a phone, and no other word: "2 and 5", "T2, T5-T7", "tips 1 to 4". */
+function isList(text: string): boolean {
+  const words = text.split(/[\s,&+]+/).filter((word) => word !== '');
+  return words.some((word) => ID.test(word)) && words.every((word) => ID.test(word) || BETWEEN.test(word));
 }
