@@ -5,7 +5,8 @@ import { opensQuestion } from '../mood.ts';
 import type { Output } from '../output.ts';
 import { hasTag, type Part } from '../part.ts';
 import type { Segment, Sentence } from '../segments.ts';
-import { type Ask, type AskResult, asks } from './asks.ts';
+import type { Ask, AskResult } from './ask.ts';
+import { asks } from './asks.ts';
 
 /**
  * Reads the question in a sentence, if there is one, and gives back what is left of the sentence to be read as a

@@ -1,0 +1,110 @@
+import type { Clause } from '../clause.ts';
+import { placeOf } from '../roles/place.ts';
+import { type Ask, ask, oneItem, siteOf, WH, wordsOf } from './ask.ts';
+
+/** When, or by whom, something was last done. */
+export const last: Ask = {
+  name: 'ask:last',
+  read(c, question) {
+    const text = wordsOf(c);
+    const when =
+      /\bwhen('s|s| was| were| did| is| has| have|)\b|\bwhen (did|was|were)|last time|\blast\b|how long (ago|since|has|have)|who (last|calibrated|moved|wiped|cleaned|took|scanned|did|brought|carried|shifted|used|cal'd|put|disinfected)|latest|most recent|what was the last|days since|been (calibrated|wiped|cleaned|moved)/.test(
+        text,
+      );
+    const done = question && /(has|have|did|was|were|is|been|'s|anyone|anybody|so|we|someone)/.test(text);
+    if (!when && !done) return null;
+    if (
+      /\b(when|what time) (is|are|do|does|will|should|can|must|'s .* due)\b/.test(text) &&
+      !/last/.test(text)
+    )
+      return null;
+    const of = lastOf(c);
+    if (of === null || (!when && asksSomeone(c))) return null;
+    if (c.has('oblige') && !/last/.test(text)) return null;
+    c.useTags(
+      ...WH,
+      'calibrate',
+      'scan',
+      'wipe',
+      'move',
+      'temp',
+      'clean',
+      'take',
+      'unit',
+      'bring',
+      'use',
+      'go',
+      'run',
+      'finish',
+      'check',
+      'travel',
+      'base',
+      'lens',
+      'put',
+      'swap',
+      'come',
+      'degree',
+      'send',
+    );
+    const caltip = c.at('caltip') >= 0;
+    const hasItem =
+      c.entities('scanner').length > 0 ||
+      c.at('scanner') >= 0 ||
+      c.entities('tips').some(({ entity }) => entity.named) ||
+      caltip ||
+      c.entities('no-scanner').length > 0;
+    const item =
+      hasItem &&
+      !(
+        c.at('scanner') >= 0 &&
+        c.entities('scanner').length === 0 &&
+        /s$/.test(c.parts[c.at('scanner')]?.text ?? '')
+      )
+        ? oneItem(c)
+        : null;
+    if (item === null && !when && of !== 'calibration') return null;
+    if (item?.missing !== undefined) {
+      // "When was the scanner last calibrated?" is answered for all of them.
+      if (item.missing.words === undefined) return ask('last', { of, ...siteOf(c) }, 1);
+      return ask('last', { of }, 1, {}, item.missing);
+    }
+    for (const one of c.entities('time')) c.use(one.at);
+    for (const one of c.entities('person')) c.use(one.at);
+    const site = of === 'temperature' || item === null ? siteOf(c) : {};
+    placeOf(c);
+    return ask(
+      'last',
+      { of, ...(item === null ? {} : { item: item.item }), ...site },
+      when ? 1 : 0.6,
+      item === null ? {} : { item: item.said },
+    );
+  },
+};
+
+/** "Can someone wipe A?" asks for it to be done. */
+function asksSomeone(c: Clause): boolean {
+  if (/^(did|has|have)$/.test(c.parts[0]?.text ?? '')) return false;
+  return ['calibrate', 'wipe', 'clean', 'move', 'scan', 'take', 'bring'].some((tag) =>
+    c.parts.some(
+      (p) =>
+        p.entity === undefined &&
+        p.senses.some((s) => s.tag === tag && s.form === 'b') &&
+        !p.senses.some((s) => s.tag === tag && s.form === 'd'),
+    ),
+  );
+}
+
+function lastOf(c: Clause): string | null {
+  if (c.at('calibrate') >= 0) return 'calibration';
+  if (c.at('wipe') >= 0 || c.form('clean', 'd') >= 0) return 'wipe';
+  if (c.at('temp') >= 0) return 'temperature';
+  if (
+    c.at('move') >= 0 ||
+    c.form('take', 'd') >= 0 ||
+    c.form('bring', 'd') >= 0 ||
+    c.form('travel', 'd') >= 0
+  )
+    return 'move';
+  if (c.at('scan') >= 0 || c.form('use', 'd') >= 0) return 'scan';
+  return null;
+}

@@ -1,0 +1,62 @@
+import { timeContext, timeOf } from '../roles/time.ts';
+import { resolveDays } from '../times/resolve-days.ts';
+import { type Ask, ask, siteOf, WH, wordsOf } from './ask.ts';
+
+/** The record of a stretch of days. */
+export const record: Ask = {
+  name: 'ask:record',
+  read(c, question) {
+    const noun = c.at('record');
+    if (noun < 0) return null;
+    const text = wordsOf(c);
+    const time = timeOf(c);
+    if (time === null) return null;
+    if (c.has('other') || c.entities('tips').length + c.entities('scanner').length > 0) return null;
+    if (
+      c.parts[noun - 1]?.text === 'to' ||
+      c.exactly('break', 'bsdg') >= 0 ||
+      /\b(break|breaks|posted|unable)\b/.test(text)
+    )
+      return null;
+    if (/(is|was|are|were) (in|on|done|kept|written|filled|up to date)/.test(text) && !question) return null;
+    const site = siteOf(c);
+    const days = resolveDays(
+      time.span,
+      timeContext(c, typeof site.site === 'string' ? site.site : null),
+      'back',
+    );
+    if (days === null) return null;
+    const bare =
+      c.parts.length <= 8 ||
+      question ||
+      /please|pls|plz|send|get|give|need|want|show|export|can i|could/.test(text);
+    if (!bare) return null;
+    c.use(...time.said, noun);
+    c.useTags(
+      ...WH,
+      'record',
+      'send',
+      'get',
+      'give',
+      'show',
+      'book',
+      'run',
+      'put',
+      'book',
+      'scanner',
+      'calibrate',
+      'tip',
+      'autoclave',
+      'use',
+      'load',
+      'see',
+      'travel',
+      'check',
+      'add',
+    );
+    return {
+      ...ask('record', { from: days.from, to: days.to, ...site }, 1.4, { from: time.said, to: time.said }),
+      whole: true,
+    };
+  },
+};
