@@ -2,6 +2,7 @@ import { questionFor } from '../../answers/questions.ts';
 import type { Gap } from '../../language/read.ts';
 import { sitesOfChatRoom } from '../../practice/look-up.ts';
 import { item } from '../../reading/slots.ts';
+import { loadMeant } from '../../record/load-key.ts';
 import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
 import { apply } from '../apply.ts';
@@ -37,6 +38,9 @@ export function askGaps(session: Session, speaker: Speaker, open: readonly Gap[]
 function doubt(session: Session, speaker: Speaker, gap: Gap): void {
   const of = item.safeParse(gap.unclear.of);
   if (gap.unclear.about !== 'certainty' || !of.success) return;
+  // Of a load that no note has spoken of there is nothing yet that the doubt could hold back.
+  const { state } = session.timeline;
+  if (of.data.startsWith('load:') && loadMeant(state, of.data.slice('load:'.length)) === undefined) return;
   const first = session.draft.entries.length;
   const when = toIso(speaker.noted);
   session.draft.enter({ kind: 'doubted', when, item: of.data }, { ...speaker, by: speaker.from });

@@ -29,7 +29,13 @@ function useTip(step: Step, tip: TipState, named: ScannerState | undefined, same
   const scanner = named ?? on;
   const known =
     tip.stage === 'sterile' || tip.stage === 'fitted' || tip.stage === 'unknown' || tip.stage === 'used';
-  if (!known || tip.state === 'held' || tip.state === 'retired' || tip.state === 'missing')
+  if (
+    !known ||
+    isElsewhere(step, tip, named) ||
+    tip.state === 'held' ||
+    tip.state === 'retired' ||
+    tip.state === 'missing'
+  )
     checkTip(
       step,
       tip,
@@ -44,6 +50,12 @@ function useTip(step: Step, tip: TipState, named: ScannerState | undefined, same
   soil(state, tip.id, mark);
   tip.bagged = null;
   if (scanner !== undefined) dirty(step, scanner, tip, samePatient);
+}
+
+/** Used already, and now on another scanner than then: not the same use told twice. */
+function isElsewhere({ state }: Step, tip: TipState, named: ScannerState | undefined): boolean {
+  const last = state.history.uses.get(tip.id)?.at(-1)?.scanner ?? null;
+  return tip.stage === 'used' && named !== undefined && last !== null && last !== named.id;
 }
 
 /** Used on the scanner that it was fitted to: the fitting and the use are one contact, and one warning. */

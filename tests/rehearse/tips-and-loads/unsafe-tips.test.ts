@@ -131,3 +131,36 @@ test('`used` is contact with a patient and makes its scanner dirty', async () =>
   expect(stateOf(did).scanners.K.clean).toBe(false);
   expect(stateOf(did).tips['4'].state).toBe('used');
 });
+
+test('a tip used on one scanner and then on another, with no load between: warning', async () => {
+  const did = await day([
+    ...START,
+    '09:00 sam: used tip 4 on coral',
+    '09:30 joy: used tip 4 on lime',
+    '09:31',
+  ]);
+  expect(posts(did, 'warning').map(({ items }) => items)).toEqual([['tip:4', 'scanner:L']]);
+});
+
+describe('a doubt about a tip', () => {
+  test('makes it not sterile until somebody answers', async () => {
+    const did = await day([
+      ...START,
+      '09:00 sam: not sure tip 4 is sterile',
+      '09:10 joy: tip 4 on coral',
+      '09:11',
+    ]);
+    expect(words(postsFrom(did, '09:10', 'warning'))).toContain('in doubt, 09:00 (Sam)');
+  });
+
+  test('of a load that nobody has spoken of: asked, and nothing else is said of it later', async () => {
+    const did = await day([
+      ...START,
+      '09:01 joy: not sure 118 passed',
+      '09:05 sam: load 118 on with tip 2',
+      '09:06',
+    ]);
+    expect(words(postsFrom(did, '09:01', 'question'))).toContain('Load 118 passed');
+    expect(postsFrom(did, '09:05')).toEqual([]);
+  });
+});
