@@ -10,8 +10,8 @@ export interface NoteLine {
   readonly room: string;
   readonly from: string;
   readonly noted: Instant;
-  /** It asked something that was answered. */
-  readonly asked: boolean;
+  /** What it asks and was answered, as JSON, so that an edit that asks the same is not answered twice. */
+  readonly asked: string;
   /** Taken back: nothing of it holds. */
   readonly gone: boolean;
 }
@@ -75,6 +75,12 @@ export class NoteLog {
   /** The note that an event is about: the note itself, or the one that an edit changed. */
   noteOf(event: string): NoteLine | null {
     return this.get(this.#edits.get(event) ?? event);
+  }
+
+  /** An edit of it asks this now. */
+  asksNow(id: string, asked: string): void {
+    const note = this.#byId.get(id);
+    if (note !== undefined) this.#byId.set(id, { ...note, asked });
   }
 
   /** The note reads so since that event. */

@@ -20,8 +20,13 @@ export function rememberNote(notes: NoteLog, turn: Turn, number: number): void {
     const first = (turn.entries ?? []).length + (turn.asked ?? []).length > 0;
     if (notes.noteOf(cause.of) === null && first) put(notes, turn, cause, cause.of, number);
     const note = notes.noteOf(cause.of);
-    if (note !== null) notes.reads(note.id, cause.id, factsAt(turn, note.turn));
+    if (note !== null) {
+      notes.reads(note.id, cause.id, factsAt(turn, note.turn));
+      notes.asksNow(note.id, JSON.stringify(turn.reading?.asks ?? []));
+    }
   }
+  // A tick is taken back as a note is: by "undo", or by taking the reaction off.
+  if (cause.sort === 'reaction' && (turn.entries ?? []).length > 0) put(notes, turn, cause, cause.id, number);
   if (cause.sort === 'redaction') notes.dropEdit(cause.of);
 }
 
@@ -32,7 +37,7 @@ function put(
   id: string,
   number: number,
 ): void {
-  const asked = (turn.reading?.asks.length ?? 0) > 0;
+  const asked = JSON.stringify(turn.reading?.asks ?? []);
   const noted = instantOf(turn.entries?.find(({ place }) => place === number)?.noted ?? heard);
   notes.put({ id, turn: number, room, from, noted, asked, gone: false });
 }

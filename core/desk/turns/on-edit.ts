@@ -29,7 +29,8 @@ export function onEdit(session: Session, input: EditInput): void {
   } else strikeReplies(session, note, [], input.from);
   if (message === null) strikeReplies(session, note, [], input.from, PRIVACY);
   askGaps(session, speaker, open);
-  if (!note.asked) answerAsks(session, speaker, read);
+  const asks = JSON.stringify(read.reading.asks);
+  if (asks !== note.asked) answerAsks(session, speaker, read);
   if (message !== null) {
     draft.post(note.room, { about: 'privacy', message, replyTo: note.id, mentions: [note.from] });
   }

@@ -30,7 +30,6 @@ function wipeMatters(view: View, scanner: ScannerState): readonly Matter[] {
   if (room === null || (!posted && (moot || isLateNote(practice, finished)))) return [];
   const wait = ruleValue(practice, 'wipeAfterMinutes', { site, scanner: scanner.id }) * MINUTE;
   const notes = scannerOf(practice, scanner.id)?.notes.clean ?? [];
-  const points = ['Scanner and base; lens looked at for smears, hairs and dust.', ...notes];
   return [
     {
       key,
@@ -51,7 +50,8 @@ function wipeMatters(view: View, scanner: ScannerState): readonly Matter[] {
             `: ${scanWords(view, dirtySince)}.`,
           ],
         },
-        { points: points.map((point) => [point]) },
+        { points: [['Scanner and base; lens looked at for smears, hairs and dust.']] },
+        ...(notes.length === 0 ? [] : [{ points: notes.map((note) => [note]) }]),
       ],
       leads: [],
       tick: (at, by) => [{ kind: 'wiped', when: toIso(at), by, scanner: scanner.id, part: 'all' }],

@@ -233,3 +233,26 @@ test('an edit that leaves the warning standing leaves its question standing', as
   expect(told(did, 'incident')).toHaveLength(1);
   expect(stateOf(did).tips['4'].state).toBe('held');
 });
+
+describe('a tick taken back', () => {
+  test.each(['undo', '{"redacts": "$5"}'])('%s', async (how) => {
+    const did = await hill(`${USED}
+      09:05 tom@hill tip 4 sent to autoclave
+      10:00 tom@hill scan done on swift with tip 2
+      10:12 tom@hill {"reacts": {"last": "clean"}, "key": "✅"}
+      10:13 tom@hill ${how}
+      end 10:14`);
+    expect(stateOf(did).scanners.S1.clean).toBe(false);
+    expect(stateOf(did).tips['4'].state).toBe('sent');
+    expect(edited(did)).toEqual(['Done by Tom, 10:12', 'Due again: Tom took that back, 10:13.']);
+  });
+});
+
+test('an edit that asks something else is answered, the same again is not', async () => {
+  const did = await hill(`${USED}
+    09:01 tom@hill which tips are used?
+    09:02 tom@hill {"edits": "$3"} which tips are used??
+    09:03 tom@hill {"edits": "$3"} which tips are sterile?
+    end 09:04`);
+  expect(told(did, 'answer')).toEqual(['24 09:01 hill', '24 09:03 hill']);
+});
