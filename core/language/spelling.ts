@@ -6,7 +6,9 @@ import type { Token } from './token.ts';
 
 /** Words that no rule should ever arrive at: each is too short, or as likely another word. */
 const NEVER = new Set(
-  'tins ours mon tue tues wed weds thu thur thurs fri sat sun jan feb mar apr jun jul aug sep sept oct nov dec may'.split(' '),
+  'tins ours mon tue tues wed weds thu thur thurs fri sat sun jan feb mar apr jun jul aug sep sept oct nov dec may'.split(
+    ' ',
+  ),
 );
 const SHORTEST = 3;
 /** Words of three letters that a neighbouring key may still be read as. */

@@ -1,0 +1,165 @@
+import type { NoteScope } from './clause.ts';
+import { type Draft, isOutcomeOnly, sortOf } from './clauses.ts';
+import type { Output } from './output.ts';
+import { hasSort, hasTag, type Part } from './part.ts';
+import type { Sentence } from './segments.ts';
+import type { TimeSpan } from './times/time-span.ts';
+
+/** "Arvo all,": a part of the day that greets. */
+function isGreeting(parts: readonly Part[], span: TimeSpan): boolean {
+  return (
+    span.part !== undefined &&
+    span.days.length === 0 &&
+    span.clocks.length === 0 &&
+    span.to - span.from === 1 &&
+    parts.some((p) => p.entity === undefined && !p.mark)
+  );
+}
+
+/** Segments that say nothing by themselves are joined to the clause they belong to. */
+export function merged(
+  drafts: readonly Draft[],
+  sentences: readonly Sentence[],
+  scope: NoteScope,
+  out: Output,
+): Draft[] {
+  const list: Draft[] = [];
+  for (const draft of drafts) {
+    const last = list[list.length - 1];
+    if (draft.sort === 'time') {
+      const span = draft.parts.find((p) => p.entity?.is === 'time')?.entity;
+      if (last === undefined && span?.is === 'time') {
+        if (out.empty && list.length === 0 && !isGreeting(draft.parts, span.span)) scope.headTime = span.span;
+        continue;
+      }
+    }
+    if (
+      draft.sort === 'time' &&
+      last !== undefined &&
+      last.sentence === draft.sentence &&
+      sentences.length === 1 &&
+      draft.joint === ',' &&
+      list.length > 1 &&
+      list.every((d) => !d.parts.some((p) => p.entity?.is === 'time'))
+    ) {
+      const span = draft.parts.find((p) => p.entity?.is === 'time')?.entity;
+      if (span?.is === 'time') scope.headTime = span.span;
+      continue;
+    }
+    if (
+      last !== undefined &&
+      last.sort === 'talk' &&
+      last.sentence === draft.sentence &&
+      draft.joint === 'and' &&
+      asksOnly(last.parts)
+    ) {
+      list[list.length - 1] = { ...draft, parts: [...last.parts, ...draft.parts], joint: last.joint };
+      continue;
+    }
+    if (last !== undefined && joinsTo(last, draft)) {
+      list[list.length - 1] = {
+        ...last,
+        parts: [...last.parts, ...draft.parts],
+        sort: sortOf([...last.parts, ...draft.parts]),
+      };
+    } else list.push(draft);
+  }
+  return list;
+}
+
+function takesResult(parts: readonly Part[]): boolean {
+  return parts.some(
+    (p) =>
+      p.entity?.is === 'load' ||
+      p.entity?.is === 'cycle' ||
+      RESULTS.some((tag) => hasTag(p, tag)) ||
+      (p.entity?.is === 'tips' && !p.entity.named && p.entity.unknown.length > 0),
+  );
+}
+
+function joinsTo(last: Draft, draft: Draft): boolean {
+  if (draft.sort === 'time') return true;
+  if (draft.sort === 'outcome' && isOutcomeOnly(draft.parts)) return takesResult(last.parts);
+  if (
+    last.parts.some(
+      (p) =>
+        hasTag(p, 'magnifier') || hasTag(p, 'inspection') || (hasTag(p, 'check') && p.entity === undefined),
+    ) &&
+    isVerdict(draft.parts)
+  )
+    return true;
+  const load =
+    last.parts.some((p) => p.entity?.is === 'load' || p.entity?.is === 'cycle') ||
+    (last.parts.some((p) => p.entity?.is === 'tips' && p.entity.unknown.length > 0) &&
+      last.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')));
+  if (load && isLoadDetail(draft.parts)) return true;
+  if (
+    draft.sort === 'talk' &&
+    draft.parts.some((p) => p.entity === undefined && hasTag(p, 'doubt')) &&
+    last.sentence === draft.sentence
+  )
+    return !draft.parts.some((p) => p.unknown);
+  if (
+    last.parts.some((p) => hasTag(p, 'spore')) &&
+    draft.sort !== 'act' &&
+    draft.parts.some((p) => hasTag(p, 'result')) &&
+    !draft.parts.some((p) => p.unknown)
+  )
+    return true;
+  if (draft.parts.some((p) => hasTag(p, 'samept')) && draft.sort !== 'act') return true;
+  if (last.sort !== 'act' && last.parts.some((p) => hasTag(p, 'samept'))) return true;
+  if (last.sort === 'entities' && draft.sort === 'outcome' && last.sentence === draft.sentence) return true;
+  return false;
+}
+
+/** "It's not clean", "both spotless", "bit of gunk on it still": what an inspection showed. */
+function isVerdict(parts: readonly Part[]): boolean {
+  const words = parts.filter((p) => !p.mark);
+  if (words.length > 8 || words.some((p) => p.entity !== undefined && p.entity.is !== 'time')) return false;
+  return (
+    words.some((p) => hasTag(p, 'clean') || hasTag(p, 'debris') || hasTag(p, 'pass') || hasTag(p, 'fail')) &&
+    words.every(
+      (p) =>
+        hasSort(p, 'glue') ||
+        hasSort(p, 'mood') ||
+        ['clean', 'debris', 'pass', 'fail', 'be', 'have', 'see', 'do'].some((tag) => hasTag(p, tag)),
+    )
+  );
+}
+
+/** What belongs to a load's result: figures, indicator, dry or wet packs. */
+function isLoadDetail(parts: readonly Part[]): boolean {
+  let detail = false;
+  for (const part of parts) {
+    const is = part.entity?.is;
+    if (is === 'cycle') detail = true;
+    else if (is !== undefined && is !== 'time' && is !== 'number') return false;
+    else if (
+      is === undefined &&
+      (hasTag(part, 'strip') || hasTag(part, 'pouch') || /^(dry|wet|damp|soaked|soggy)$/.test(part.text))
+    )
+      detail = true;
+    else if (part.unknown) return false;
+  }
+  return detail;
+}
+
+/** "Mind and …", "please remember and …": a request that the words after it carry out. */
+function asksOnly(parts: readonly Part[]): boolean {
+  return (
+    parts.some((p) => p.entity === undefined && hasTag(p, 'request')) &&
+    parts.every((p) => p.mark || hasSort(p, 'glue') || hasSort(p, 'mood'))
+  );
+}
+
+const RESULTS = [
+  'calibrate',
+  'spore',
+  'penetration',
+  'control',
+  'leak',
+  'magnifier',
+  'inspection',
+  'check',
+  'load',
+];

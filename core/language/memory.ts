@@ -1,0 +1,43 @@
+import type { Memory } from './clause.ts';
+import type { Interpretation } from './interpret.ts';
+import type { Part, TipsSaid } from './part.ts';
+
+/** A scanner or tip that was filled in is spoken of as well. */
+export function rememberFacts(read: Interpretation, memory: Memory): void {
+  const ids = read.result.made.flatMap(({ entry }) =>
+    typeof entry.scanner === 'string' ? [entry.scanner] : [],
+  );
+  if (ids.length > 0) memory.scanners = [...new Set(ids)];
+}
+
+function together(first: TipsSaid | null, more: TipsSaid): TipsSaid {
+  return first === null ? more : { ...first, ids: [...new Set([...first.ids, ...more.ids])] };
+}
+
+/** Keeps what the clause spoke of, for those after it that leave it out. */
+export function remember(parts: readonly Part[], memory: Memory): void {
+  const items: string[] = [];
+  const scanners = parts.flatMap((p) => (p.entity?.is === 'scanner' ? p.entity.ids : []));
+  if (scanners.length > 0) {
+    memory.scanners = [...new Set(scanners)];
+    items.push(...memory.scanners.map((id) => `scanner:${id}`));
+  }
+  let tips: TipsSaid | null = null;
+  for (const part of parts) {
+    const { entity } = part;
+    if (entity?.is === 'tips' && (entity.ids.length > 0 || entity.which !== undefined)) {
+      tips = together(tips, entity);
+      memory.tips = tips;
+      items.push(...entity.ids.map((id) => `tip:${id}`));
+    }
+    if (entity?.is === 'load') {
+      memory.load = entity;
+      items.push(`load:${entity.ids[0]}`);
+    }
+    if (entity?.is === 'autoclave' && entity.id !== null) {
+      memory.autoclave = entity.id;
+      items.push(`autoclave:${entity.id}`);
+    }
+  }
+  if (items.length > 0) memory.items = items;
+}

@@ -1,0 +1,155 @@
+import type { NoteScope } from './clause.ts';
+import type { Draft } from './clauses.ts';
+import { type Interpretation, interpret } from './interpret.ts';
+import { hasTag, type Part } from './part.ts';
+import { supposition } from './supposition.ts';
+
+export interface Read {
+  readonly read: Interpretation;
+  /** How many of the drafts after it were taken in. */
+  readonly taken: number;
+}
+
+/** Reads a draft with what it needs of its neighbours: names before it, names and places after it. */
+export function clauseFrom(
+  own: readonly Part[],
+  pending: readonly Part[],
+  drafts: readonly Draft[],
+  at: number,
+  previous: Interpretation | null,
+  scope: NoteScope,
+): Read | null {
+  const draft = drafts[at];
+  if (draft === undefined) return null;
+  let parts = pending.length > 0 ? [...pending, jointOf(draft), ...own] : own;
+  let read = readDraft(parts, draft, previous, scope);
+  if (read === null && pending.length > 0) {
+    parts = own;
+    read = readDraft(parts, draft, previous, scope);
+  }
+  if (draft.sort !== 'act' && read === null) return null;
+  let taken = 0;
+  for (let next = drafts[at + 1]; next !== undefined; next = drafts[at + 1 + taken]) {
+    const filling =
+      read?.frame.name === 'load-started' &&
+      read.result.missing?.about === 'tip' &&
+      next.parts.some((p) => p.entity?.is === 'tips');
+    if (
+      (next.sort !== 'entities' && !filling) ||
+      next.quoted ||
+      (next.sentence !== draft.sentence && !filling) ||
+      supposition(next.parts) >= 0
+    )
+      break;
+    const alone = interpret(next.parts, scope);
+    const standing = alone !== null && !(read !== null && isAdjunct(alone, read));
+    if (
+      (standing && !filling) ||
+      (read !== null &&
+        next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')) &&
+        next.parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'load'))
+    )
+      break;
+    const longer: readonly Part[] = [...parts, jointOf(next), ...next.parts];
+    const both = interpret(longer, scope);
+    if (both === null || !takesIn(both, parts.length + 1)) break;
+    if (read !== null && separate(read, next, scope)) break;
+    read = both;
+    parts = longer;
+    taken++;
+  }
+  if (read === null) read = readAhead(own, drafts[at + 1], draft, scope);
+  return read === null ? null : { read, taken };
+}
+
+/** "Scanning with Robin and tip 5 in surgery 2": where no verb of motion is said, a place belongs to the clause before. */
+function isAdjunct(alone: Interpretation, before: Interpretation): boolean {
+  const verb = alone.clause.parts[alone.result.verb];
+  const still =
+    verb === undefined ||
+    verb.entity !== undefined ||
+    !verb.senses.some((s) => s.sort === 'verb' && s.tag !== 'be');
+  return (
+    still &&
+    alone.frame.name === 'moved' &&
+    /^(scan|used|load-started|found|departed)/.test(before.frame.name)
+  );
+}
+
+/** The joint of a draft as a part, so that what stands on both sides is kept apart. */
+export function jointOf(draft: Draft): Part {
+  return /^[a-z]/.test(draft.joint) || draft.joint === '&' || draft.joint === '+'
+    ? { ...JOINT, text: draft.joint, senses: [GLUE], mark: false }
+    : JOINT;
+}
+
+/** True where the frame uses a mention from `from` on. */
+function takesIn(read: Interpretation, from: number): boolean {
+  return (
+    read.clause.parts.some(
+      (part, i) =>
+        i >= from && part.entity !== undefined && part.entity.is !== 'time' && read.clause.used.has(i),
+    ) ||
+    read.clause.parts.every((part, i) => i < from || part.entity === undefined || part.entity.is === 'time')
+  );
+}
+
+/** "Cleaned the lens on green and the base on Robin", "used 4 on blue and 5 on green": the same done to another. */
+function separate(read: Interpretation, next: Draft, scope: NoteScope): boolean {
+  const verb = read.clause.parts[read.result.verb];
+  if (verb === undefined || verb.entity !== undefined) return false;
+  const things = (parts: readonly Part[]) =>
+    parts.filter(
+      (p) => p.entity?.is === 'tips' || p.entity?.is === 'scanner' || hasTag(p, 'lens') || hasTag(p, 'base'),
+    ).length;
+  if (things(next.parts) < 2 || things(read.clause.parts) < 2) return false;
+  return interpret([verb, ...next.parts], scope) !== null;
+}
+
+/** "Niamh wiped and covered Pepper": what is done is said before what it is done to. */
+function readAhead(
+  own: readonly Part[],
+  next: Draft | undefined,
+  draft: Draft,
+  scope: NoteScope,
+): Interpretation | null {
+  if (
+    next === undefined ||
+    next.sentence !== draft.sentence ||
+    !/^(and|&|\+|n|,|then|and then)$/.test(next.joint)
+  )
+    return null;
+  if (own.some((p) => p.entity !== undefined && p.entity.is !== 'person' && p.entity.is !== 'time'))
+    return null;
+  const objects = next.parts.filter((p) => p.entity?.is === 'scanner' || p.entity?.is === 'tips');
+  return objects.length === 0 ? null : interpret([...own, ...objects], scope);
+}
+
+/** A clause by itself; else with the verb of the clause before ("cleaned the lens on green and the base on Robin"). */
+function readDraft(
+  parts: readonly Part[],
+  draft: Draft,
+  previous: Interpretation | null,
+  scope: NoteScope,
+): Interpretation | null {
+  const verb = previous === null ? undefined : previous.clause.parts[previous.result.verb];
+  const bare =
+    draft.sort === 'entities' &&
+    previous !== null &&
+    verb !== undefined &&
+    draft.joint !== '' &&
+    verb.entity === undefined;
+  const alike =
+    bare &&
+    previous.frame.name === 'used' &&
+    draft.joint === 'and' &&
+    previous.result.made.some((m) => 'scanner' in m.entry);
+  const alone = alike ? null : interpret(parts, scope);
+  if (alone !== null || !bare) return alone;
+  return interpret([verb, ...parts], scope);
+}
+
+const GLUE = { sort: 'glue', tag: 'glue', form: '', ref: '' } as const;
+
+/** A mark that keeps what stands on both sides apart. */
+const JOINT: Part = { from: 0, to: 0, text: ',', senses: [], mark: true, unknown: false };

@@ -1,0 +1,13 @@
+import { hasSort, hasTag, type Part } from './part.ts';
+
+/** Where "if", "in case", "until" begins; −1 where nothing is supposed. */
+export function supposition(parts: readonly Part[]): number {
+  const at = parts.findIndex(
+    (p) => p.entity === undefined && hasTag(p, 'suppose') && !p.senses.some((s) => s.sort === 'verb'),
+  );
+  if (at < 0) return -1;
+  const before = parts.slice(0, at);
+  return before.every((p) => p.mark || (p.entity === undefined && (hasSort(p, 'glue') || hasSort(p, 'mood'))))
+    ? 0
+    : at;
+}
