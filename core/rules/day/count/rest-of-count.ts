@@ -1,4 +1,5 @@
 import { tipsAsRanges } from '../../../answers/item-words.ts';
+import type { State } from '../../../record/state.ts';
 import { MINUTE } from '../../../time/instant.ts';
 import type { Matter, Rule } from '../../matter.ts';
 import { whenOpen } from '../../quiet.ts';
@@ -15,7 +16,8 @@ export const restOfCountRule: Rule = (view) => {
   return view.practice.sites.flatMap(({ id: site, name }): readonly Matter[] => {
     const counted = view.state.sites.get(site)?.stocktake ?? null;
     const room = counted === null ? null : chatRoomFor(view, site, counted);
-    const rest = counted === null ? [] : unknownTips(view.state, site);
+    const rest =
+      counted === null ? [] : unknownTips(view.state, site).filter((id) => isUntold(view.state, id));
     if (counted === null || room === null || rest.length === 0) return [];
     const key = `${RULE}|site:${site}|${counted.entry}`;
     const due = whenOpen(view.practice, view.state, site, counted.noted + STILL_TYPING);
@@ -43,3 +45,9 @@ export const restOfCountRule: Rule = (view) => {
     ];
   });
 };
+
+/** What is in doubt, or arrived since, has been spoken of: the count missed nothing there. */
+function isUntold({ tips }: State, id: string): boolean {
+  const tip = tips.get(id);
+  return tip !== undefined && tip.doubt === null && tip.added === null;
+}
