@@ -1,9 +1,10 @@
 import { clockWords, dayWords } from '../../answers/clock-words.ts';
 import { nameOf } from '../../answers/people-words.ts';
 import type { Practice } from '../../practice/practice.ts';
-import type { Mark, State, UnsafeReason, UnsafeWhy } from '../../record/state.ts';
+import type { Mark, State, TipState, UnsafeReason, UnsafeWhy } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import type { Instant } from '../../time/instant.ts';
+import { ruleValue } from '../defaults/rule-value.ts';
 import { loadWords } from '../loads/load-words.ts';
 import { scannerWords } from './tip-words.ts';
 
@@ -71,6 +72,7 @@ function detail(view: WordsView, tipId: string, { why, mark }: UnsafeReason): st
   const tip = view.state.tips.get(tipId);
   if (tip === undefined) return '';
   if (why === 'past-cycles') return `: ${tip.cycles} of ${tip.limit}`;
+  if (why === 'too-old' && isUnwrapped(view, tip)) return ': not noted as bagged, so good for its day only';
   if (why === 'held') return because(tip.holds[0]?.reason ?? null);
   if (why === 'retired') return because(tip.retired?.reason ?? null);
   if (why === 'used' && mark !== null) {
@@ -78,6 +80,12 @@ function detail(view: WordsView, tipId: string, { why, mark }: UnsafeReason): st
     return use?.scanner == null ? '' : ` on ${scannerWords(view.practice, use.scanner)}`;
   }
   return '';
+}
+
+/** `rules.wrapped: noted`, and no note says that it was bagged. */
+function isUnwrapped({ practice }: WordsView, { sterile, site }: TipState): boolean {
+  const wrapped = ruleValue(practice, 'wrapped', { site: site ?? undefined });
+  return wrapped === 'noted' && sterile !== null && !sterile.bagged;
 }
 
 function because(reason: string | null): string {

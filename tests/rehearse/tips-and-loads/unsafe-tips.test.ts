@@ -89,7 +89,9 @@ describe('a tip fitted, or a scan started with a tip, that is not to be used: wa
       ],
       PREFIXED,
     );
-    expect(words(postsFrom(did, '08:40', 'warning'))).toContain('stored for longer than the limit');
+    expect(words(postsFrom(did, '08:40', 'warning'))).toContain(
+      'not noted as bagged, so good for its day only',
+    );
     expect(posts(did, 'answer').at(-1)?.text).toContain('T1');
     expect(posts(did, 'answer').at(-1)?.text).not.toContain('T3');
     expect(stateOf(did).tips.T3.state).toBe('sterile');
