@@ -56,45 +56,36 @@ const EVENTS = [
   'seal',
 ];
 
+/** What one part makes of the segment that it stands in. */
+type Bearing = 'act' | 'entity' | 'outcome' | 'time' | 'strange' | 'none';
+
+const THINGS = ['tip', 'scanner', 'autoclave', 'caltip', 'lens', 'base'];
+
+function bearingOf(part: Part): Bearing {
+  const is = part.entity?.is;
+  if (is === 'time') return 'time';
+  if (is === 'celsius' || is === 'cycle') return 'act';
+  if (is === 'person' || is === 'number') return 'none';
+  if (is !== undefined) return 'entity';
+  if (heavy(part)) return 'act';
+  if (part.senses.some((s) => s.sort === 'verb' && (s.tag === 'pass' || s.tag === 'fail'))) return 'outcome';
+  if (part.senses.some((s) => (s.sort === 'noun' && THINGS.includes(s.tag)) || s.tag === 'steri'))
+    return 'entity';
+  return part.unknown || hasSort(part, 'other') ? 'strange' : 'none';
+}
+
+/** What a segment is by itself: tells an act, only names things, only a result, only a time, or none of these. */
 export function sortOf(parts: readonly Part[]): SegmentSort {
-  let act = false;
-  let entity = false;
-  let outcome = false;
-  let time = false;
-  let strange = false;
-  for (const part of parts) {
-    const is = part.entity?.is;
-    if (is === 'time') time = true;
-    else if (is === 'celsius' || is === 'cycle') act = true;
-    else if (is !== undefined && is !== 'person' && is !== 'number') entity = true;
-    else if (is === undefined) {
-      if (heavy(part)) act = true;
-      else if (part.senses.some((s) => s.sort === 'verb' && (s.tag === 'pass' || s.tag === 'fail')))
-        outcome = true;
-      else if (
-        hasSort(part, 'noun') &&
-        (hasTag(part, 'tip') ||
-          hasTag(part, 'scanner') ||
-          hasTag(part, 'autoclave') ||
-          hasTag(part, 'caltip') ||
-          hasTag(part, 'lens') ||
-          hasTag(part, 'base'))
-      )
-        entity = true;
-      else if (hasTag(part, 'steri')) entity = true;
-      else if (part.unknown || hasSort(part, 'other')) strange = true;
-    }
-  }
-  if (act) return 'act';
-  if (entity) return 'entities';
-  if (outcome && !strange) return 'outcome';
-  if (
-    time &&
-    !strange &&
-    parts.every((p) => p.entity?.is === 'time' || p.entity?.is === 'person' || hasSort(p, 'glue') || p.mark)
-  )
-    return 'time';
-  return 'talk';
+  const found = new Set(parts.map(bearingOf));
+  if (found.has('act')) return 'act';
+  if (found.has('entity')) return 'entities';
+  if (found.has('strange')) return 'talk';
+  if (found.has('outcome')) return 'outcome';
+  return found.has('time') && parts.every(besideTime) ? 'time' : 'talk';
+}
+
+function besideTime(part: Part): boolean {
+  return part.mark || part.entity?.is === 'time' || part.entity?.is === 'person' || hasSort(part, 'glue');
 }
 
 function heavy(part: Part): boolean {
@@ -181,12 +172,15 @@ function isObject(part: Part | undefined): boolean {
   );
 }
 
+/** Nobody writes more than this without a mark; past it a segment is left whole, so that the cost stays linear. */
+const LONGEST = 200;
+
 /** Cuts a segment that holds several acts with no joint between them. */
 export function cutAtActs(parts: readonly Part[]): (readonly Part[])[] {
   const starts = parts
     .map((part, i) => ({ i, tag: starter(part) ?? ending(parts, i) }))
     .filter((s) => s.tag !== null);
-  if (starts.length < 2) return [parts];
+  if (starts.length < 2 || parts.length > LONGEST) return [parts];
   const cuts: number[] = [];
   for (let k = 1; k < starts.length; k++) {
     const before = starts[k - 1];

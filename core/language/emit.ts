@@ -16,38 +16,54 @@ export function emit(
   scope: NoteScope,
   out: Output,
 ): number {
-  const { clause, result } = found;
+  const { clause } = found;
   out.weighIn(found.evidence.strength, found.evidence.cost, strangeIn(clause.parts));
-  const ahead = liesAhead(clause, result.verb);
-  const verb = Math.max(result.verb, 0);
-  let mood = moodOf(clause, verb, ahead);
-  if (result.anyMood && (mood === 'void' || mood === 'planned')) mood = 'stated';
-  if (mood === 'void' || mood === 'asked') return 0;
+  const mood = moodIn(found);
+  if (mood === 'void') return 0;
   if (mood === 'doubted') {
-    if (clause.scope.strange <= 2 || found.evidence.strength >= 3.4) out.doubted(found);
+    if (scope.strange <= 2 || found.evidence.strength >= 3.4) out.doubted(found);
     return 0;
   }
-  let taken = 0;
+  const cause = causeOf(found, drafts, at, scope, out);
+  const who = whoDid(found, drafts[at]?.joint ?? '', scope);
+  const more: Record<string, unknown> = {
+    ...(cause === null ? {} : { reason: cause.text }),
+    ...(who === null ? {} : { by: who }),
+    ...(clause.has('samept') ? { samePatient: true } : {}),
+  };
+  const planned = mood === 'planned';
+  out.clause(found, planned, more, (site) => whenOf(clause, site, planned ? 'forward' : 'back'));
+  return cause?.taken ?? 0;
+}
+
+function moodIn({ clause, result }: Interpretation): 'void' | 'doubted' | 'stated' | 'planned' {
+  const mood = moodOf(clause, Math.max(result.verb, 0), liesAhead(clause, result.verb));
+  if (mood === 'asked') return 'void';
+  // "Don't use tip 4", "118 didn't pass", "closed on Friday": the denial or the time ahead is part of what is said.
+  return result.anyMood && (mood === 'void' || mood === 'planned') ? 'stated' : mood;
+}
+
+/** The cause of a hold or a retirement, and how many drafts told it. */
+function causeOf(
+  { clause, result }: Interpretation,
+  drafts: readonly Draft[],
+  at: number,
+  scope: NoteScope,
+  out: Output,
+): { text: string; taken: number } | null {
   const first = result.made[0];
-  const more: Record<string, unknown> = {};
-  if (first !== undefined && (first.entry.kind === 'held' || first.entry.kind === 'retired')) {
-    const after = reasonAfter(drafts, at, clause, scope);
-    const reason = after?.text ?? reasonBefore(out, first.entry);
-    if (reason !== null) more.reason = reason;
-    taken = after?.taken ?? 0;
-  }
-  const by = byOf(clause, verb);
+  if (first === undefined || (first.entry.kind !== 'held' && first.entry.kind !== 'retired')) return null;
+  const after = reasonAfter(drafts, at, clause, scope);
+  if (after !== null) return after;
+  const before = reasonBefore(out, first.entry);
+  return before === null ? null : { text: before, taken: 0 };
+}
+
+/** Who did it: named in the clause, the subject of the clause it goes on from, or who signed. */
+function whoDid({ clause, result }: Interpretation, joint: string, scope: NoteScope): string | null {
+  const by = byOf(clause, Math.max(result.verb, 0));
   if (by !== null) clause.use(by.at);
-  const inherited =
-    by === null && scope.memory.by !== null && !hasOwnSubject(clause) && drafts[at]?.joint !== ''
-      ? scope.memory.by
-      : null;
-  scope.memory.by = by?.name ?? inherited;
-  const who = scope.memory.by ?? scope.signature;
-  if (who !== null) more.by = who;
-  if (clause.has('samept')) more.samePatient = true;
-  out.clause(found, mood === 'planned', more, (site) =>
-    whenOf(clause, site, mood === 'planned' ? 'forward' : 'back'),
-  );
-  return taken;
+  const goesOn = by === null && joint !== '' && !hasOwnSubject(clause);
+  scope.memory.by = by?.name ?? (goesOn ? scope.memory.by : null);
+  return scope.memory.by ?? scope.signature;
 }

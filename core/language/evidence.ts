@@ -1,5 +1,6 @@
 import type { Clause } from './clause.ts';
-import type { Part } from './part.ts';
+import type { Entity, Part } from './part.ts';
+import type { Sense } from './table.ts';
 
 /** What a part that a frame used shows: how sure it makes it that the clause speaks of our things. */
 const VERBS: Readonly<Record<string, number>> = {
@@ -76,39 +77,28 @@ const NOUNS: Readonly<Record<string, number>> = {
   record: 0.8,
 };
 
+/** Evidence that a mention gives by its kind, where nothing finer is known. */
+const MENTIONS: Readonly<Record<string, number>> = {
+  'no-scanner': 2,
+  load: 2.6,
+  autoclave: 2,
+  some: 2.5,
+  room: 1,
+  cycle: 1.2,
+  time: 0.4,
+};
+
+function mentionStrength(entity: Entity): number {
+  if (entity.is === 'tips') return entity.named ? (entity.which === undefined ? 3 : 2.4) : 1.2;
+  if (entity.is === 'scanner') return entity.named === 'name' ? 2.5 : 1.2;
+  if (entity.is === 'site') return entity.bare ? 0.8 : 1;
+  if (entity.is === 'celsius') return entity.unit ? 1.2 : 0.8;
+  return MENTIONS[entity.is] ?? 0.3;
+}
+
 /** Evidence that one used part gives. */
 export function strengthOf(part: Part): number {
-  const { entity } = part;
-  if (entity !== undefined) {
-    switch (entity.is) {
-      case 'tips':
-        return entity.named ? (entity.which !== undefined ? 2.4 : 3) : 1.2;
-      case 'scanner':
-        return entity.named === 'name' ? 2.5 : 1.2;
-      case 'no-scanner':
-        return 2;
-      case 'load':
-        return 2.6;
-      case 'autoclave':
-        return 2;
-      case 'some':
-        return 2.5;
-      case 'site':
-        return entity.bare ? 0.8 : 1;
-      case 'room':
-        return 1;
-      case 'celsius':
-        return entity.unit ? 1.2 : 0.8;
-      case 'cycle':
-        return 1.2;
-      case 'person':
-        return 0.3;
-      case 'time':
-        return 0.4;
-      default:
-        return 0.3;
-    }
-  }
+  if (part.entity !== undefined) return mentionStrength(part.entity);
   let best = 0;
   for (const sense of part.senses) {
     if (sense.sort === 'verb') best = Math.max(best, VERBS[sense.tag] ?? 0.2);
@@ -138,43 +128,46 @@ const LIGHT = new Set([
   'turn',
 ]);
 
+/** What a mention costs by its kind where no frame explains it. */
+const LEFT: Readonly<Record<string, number>> = {
+  load: 2,
+  site: 0.5,
+  room: 0.5,
+  time: 0,
+  number: 0.8,
+  celsius: 0.8,
+};
+
+function mentionCost(entity: Entity): number {
+  if (entity.is === 'tips') return entity.named || entity.ids.length > 0 ? 3.6 : 1;
+  if (entity.is === 'scanner') return entity.named === 'bare' ? 1 : 1.6;
+  if (entity.is === 'person') return entity.known ? 0.02 : 0.06;
+  return LEFT[entity.is] ?? 1;
+}
+
+/** What a meaning costs where no frame explains its word. */
+function senseCost(sense: Sense): number {
+  switch (sense.sort) {
+    case 'glue':
+    case 'mood':
+      return sense.tag === 'timeword' ? 1.2 : 0;
+    case 'verb':
+      return LIGHT.has(sense.tag) ? 0.25 : 0.9;
+    case 'noun':
+      return sense.tag === 'patient' ? 0 : 0.5;
+    case 'number':
+      return 0.4;
+    default:
+      return 0.6;
+  }
+}
+
 /** What a part that no frame explains tells against the reading; 0 for glue. */
 export function costOf(part: Part): number {
-  const { entity } = part;
   if (part.mark) return 0;
-  if (entity !== undefined) {
-    switch (entity.is) {
-      case 'tips':
-        return entity.named || entity.ids.length > 0 ? 3.6 : 1;
-      case 'scanner':
-        return entity.named === 'bare' ? 1 : 1.6;
-      case 'load':
-        return 2;
-      case 'site':
-      case 'room':
-        return 0.5;
-      case 'time':
-        return 0;
-      case 'person':
-        return entity.known ? 0.02 : 0.06;
-      case 'number':
-      case 'celsius':
-        return 0.8;
-      default:
-        return 1;
-    }
-  }
-  let least = 1.1;
-  for (const sense of part.senses) {
-    if (sense.tag === 'timeword') return 1.2;
-    if (sense.sort === 'glue' || sense.sort === 'mood') return 0;
-    if (sense.sort === 'other') return 2.6;
-    if (sense.sort === 'verb') least = Math.min(least, LIGHT.has(sense.tag) ? 0.25 : 0.9);
-    else if (sense.sort === 'noun') least = Math.min(least, sense.tag === 'patient' ? 0 : 0.5);
-    else if (sense.sort === 'number') least = Math.min(least, 0.4);
-    else least = Math.min(least, 0.6);
-  }
-  return least;
+  if (part.entity !== undefined) return mentionCost(part.entity);
+  if (part.senses.some((s) => s.sort === 'other') && !part.senses.some((s) => s.sort === 'glue')) return 2.6;
+  return Math.min(1.1, ...part.senses.map(senseCost));
 }
 
 export interface Evidence {
@@ -232,20 +225,26 @@ export function bearsOutside(c: Clause, outside: number, listing: boolean): bool
 /** What is named outright is meant however much else the note says. */
 const SURE = 1_000_000;
 
+const SCANNER_PATIENCE = { name: SURE, noun: 2.5, bare: 2.5, letter: 0.4 } as const;
+const MENTION_PATIENCE: Readonly<Record<string, number>> = {
+  some: SURE,
+  'no-scanner': SURE,
+  autoclave: 12,
+  site: 1.5,
+  room: 1.5,
+};
+
+function mentionPatience(entity: Entity): number {
+  if (entity.is === 'tips') return entity.named ? SURE : 1;
+  if (entity.is === 'load') return entity.named ? SURE : 0;
+  if (entity.is === 'scanner') return SCANNER_PATIENCE[entity.named];
+  if (entity.is === 'celsius') return entity.unit ? 1 : 0.5;
+  return MENTION_PATIENCE[entity.is] ?? 0.5;
+}
+
 function patience(part: Part | undefined): number {
-  const entity = part?.entity;
   if (part === undefined) return 0;
-  if (entity !== undefined) {
-    if (entity.is === 'tips') return entity.named ? SURE : 1;
-    if (entity.is === 'load') return entity.named ? SURE : 0;
-    if (entity.is === 'scanner')
-      return entity.named === 'name' ? SURE : entity.named === 'letter' ? 0.4 : 2.5;
-    if (entity.is === 'some' || entity.is === 'no-scanner') return SURE;
-    if (entity.is === 'autoclave') return 12;
-    if (entity.is === 'celsius') return entity.unit ? 1 : 0.5;
-    if (entity.is === 'site' || entity.is === 'room') return 1.5;
-    return 0.5;
-  }
+  if (part.entity !== undefined) return mentionPatience(part.entity);
   let most = 0.5;
   for (const sense of part.senses) {
     if (sense.sort === 'noun') most = Math.max(most, NOUN_PATIENCE[sense.tag] ?? 0.5);

@@ -26,45 +26,39 @@ export function merged(
   const list: Draft[] = [];
   for (const draft of drafts) {
     const last = list[list.length - 1];
-    if (draft.sort === 'time') {
-      const span = draft.parts.find((p) => p.entity?.is === 'time')?.entity;
-      if (last === undefined && span?.is === 'time') {
-        if (out.empty && list.length === 0 && !isGreeting(draft.parts, span.span)) scope.headTime = span.span;
-        continue;
-      }
-    }
-    if (
-      draft.sort === 'time' &&
-      last !== undefined &&
-      last.sentence === draft.sentence &&
-      sentences.length === 1 &&
-      draft.joint === ',' &&
-      list.length > 1 &&
-      list.every((d) => !d.parts.some((p) => p.entity?.is === 'time'))
-    ) {
-      const span = draft.parts.find((p) => p.entity?.is === 'time')?.entity;
-      if (span?.is === 'time') scope.headTime = span.span;
-      continue;
-    }
-    if (
-      last !== undefined &&
-      last.sort === 'talk' &&
-      last.sentence === draft.sentence &&
-      draft.joint === 'and' &&
-      asksOnly(last.parts)
-    ) {
+    const span = draft.sort === 'time' ? spanIn(draft) : null;
+    if (span !== null && last === undefined) {
+      // A time at the head of the note covers all its facts.
+      if (out.empty && !isGreeting(draft.parts, span)) scope.headTime = span;
+    } else if (span !== null && sentences.length === 1 && coversAll(list, draft)) {
+      scope.headTime = span;
+    } else if (last !== undefined && carriesOver(last, draft)) {
       list[list.length - 1] = { ...draft, parts: [...last.parts, ...draft.parts], joint: last.joint };
-      continue;
-    }
-    if (last !== undefined && joinsTo(last, draft)) {
-      list[list.length - 1] = {
-        ...last,
-        parts: [...last.parts, ...draft.parts],
-        sort: sortOf([...last.parts, ...draft.parts]),
-      };
+    } else if (last !== undefined && joinsTo(last, draft)) {
+      const parts = [...last.parts, ...draft.parts];
+      list[list.length - 1] = { ...last, parts, sort: sortOf(parts) };
     } else list.push(draft);
   }
   return list;
+}
+
+function spanIn(draft: Draft): TimeSpan | null {
+  const entity = draft.parts.find((p) => p.entity?.is === 'time')?.entity;
+  return entity?.is === 'time' ? entity.span : null;
+}
+
+/** "Wiped, cover on, at quarter past two": a time set off at the end is of every clause before it. */
+function coversAll(list: readonly Draft[], draft: Draft): boolean {
+  const last = list[list.length - 1];
+  if (last?.sentence !== draft.sentence || draft.joint !== ',' || list.length < 2) return false;
+  return list.every((d) => d.parts.every((p) => p.entity?.is !== 'time'));
+}
+
+/** "Mind and put the cover on": the request goes on with what follows it. */
+function carriesOver(last: Draft, draft: Draft): boolean {
+  return (
+    last.sort === 'talk' && last.sentence === draft.sentence && draft.joint === 'and' && asksOnly(last.parts)
+  );
 }
 
 function takesResult(parts: readonly Part[]): boolean {

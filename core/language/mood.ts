@@ -93,46 +93,47 @@ function requests(c: Clause): boolean {
   return next >= 0 && forms.includes('b') && !forms.includes('d') && !forms.includes('n');
 }
 
+/** "I'm after calibrating", "finished wiping": an -ing form of what is over. */
+function isOver(c: Clause, pivot: number, forms: string): boolean {
+  const before = c.parts[pivot - 1];
+  if (before === undefined || !forms.includes('g')) return false;
+  return (
+    before.text === 'after' || (hasTag(before, 'finish') && /^(finished|done|completed)$/.test(before.text))
+  );
+}
+
+/** A base form that tells what was done all the same: "I send already", "I begin now", "scan is finish". */
+function isBrokenPast(c: Clause, pivot: number, forms: string): boolean {
+  const part = c.parts[pivot];
+  const before = c.parts[pivot - 1]?.text ?? '';
+  if (forms.includes('b') && c.word(/^already$/) >= 0) return true;
+  if (hasTag(part, 'start') && /^(i|we)$/.test(before)) return true;
+  return hasTag(part, 'finish') && /^(is|'s|are)$/.test(before);
+}
+
+/** True where the part that says what happened stands for something past. */
+function isPast(c: Clause, pivot: number, forms: string, intend: boolean): boolean {
+  if (forms === '' || forms.includes('d') || isBrokenPast(c, pivot, forms)) return true;
+  if (isOver(c, pivot, forms) || didBefore(c, pivot)) return true;
+  const base = forms.includes('b') && (/^(to|i|we|and)$/.test(c.parts[pivot - 1]?.text ?? '') || intend);
+  return forms.includes('n') && !base;
+}
+
+/** "Will be calibrated" is meant; "will need … used tip 4" has a past of its own. */
+function isMeant(c: Clause, pivot: number, forms: string, past: boolean): boolean {
+  if (!past || isOver(c, pivot, forms) || forms === '' || forms.includes('b')) return true;
+  return /^(be|get|have)$/.test(c.parts[pivot - 1]?.text ?? '');
+}
+
 /** How the clause stands to what it says: only what is stated can become a fact. `future` says that its time lies ahead. */
 export function moodOf(c: Clause, verb: number, future: boolean): Mood {
   const pivot = pivotOf(c, verb);
   const cues = cuesOf(c, pivot);
-  const forms = formsAt(c.parts[pivot]);
-  const before = c.parts[pivot - 1];
-  const after =
-    pivot > 0 &&
-    (before?.text === 'after' ||
-      (hasTag(before, 'finish') && /^(finished|done|completed)$/.test(before?.text ?? ''))) &&
-    forms.includes('g');
-  const base =
-    forms.includes('b') &&
-    (/^(to|i|we|and)$/.test(c.parts[pivot - 1]?.text ?? '') || cues.intend) &&
-    !forms.includes('d');
-  const already = forms.includes('b') && c.word(/^already$/) >= 0;
-  const begins = hasTag(c.parts[pivot], 'start') && /^(i|we)$/.test(c.parts[pivot - 1]?.text ?? '');
-  const finished = hasTag(c.parts[pivot], 'finish') && /^(is|'s|are)$/.test(c.parts[pivot - 1]?.text ?? '');
-  const past =
-    already ||
-    begins ||
-    finished ||
-    forms === '' ||
-    after ||
-    forms.includes('d') ||
-    (forms.includes('n') && !base) ||
-    didBefore(c, pivot);
   if (cues.doubt) return 'doubted';
   if (cues.neg || cues.urge || cues.oblige || requests(c) || c.has('habit')) return 'void';
-  if (
-    cues.intend &&
-    !(
-      past &&
-      !after &&
-      forms !== '' &&
-      !forms.includes('b') &&
-      !/^(be|get|have)$/.test(c.parts[pivot - 1]?.text ?? '')
-    )
-  )
-    return 'planned';
+  const forms = formsAt(c.parts[pivot]);
+  const past = isPast(c, pivot, forms, cues.intend);
+  if (cues.intend && isMeant(c, pivot, forms, past)) return 'planned';
   if (past) return future ? 'planned' : 'stated';
   if (forms.includes('s')) return 'stated';
   if (forms.includes('g')) return future || !PROGRESS.has(tagAt(c, pivot)) ? 'planned' : 'stated';

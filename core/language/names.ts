@@ -1,4 +1,4 @@
-import type { Practice } from '../practice/practice.ts';
+import type { Autoclave, Practice, Room } from '../practice/practice.ts';
 import { phraseOf } from './lexicon/compile.ts';
 import type { LearnedWord } from './read.ts';
 import type { Table } from './table.ts';
@@ -76,23 +76,7 @@ export function addNames(table: Table, practice: Practice, learned: readonly Lea
   addScanners(practice, name, letterIds);
   const sterileRooms = addPlaces(practice, name);
   for (const words of STERI_WORDS) name(words, 'steri', '');
-  for (const one of practice.autoclaves) {
-    for (const words of [one.name, ...one.also]) {
-      name(words, 'autoclave-name', one.id);
-      if (!/autoclave|steriliser|sterilizer|one$/i.test(words)) {
-        for (const noun of ['autoclave', 'one', 'steriliser', 'sterilizer'])
-          name(`${words} ${noun}`, 'autoclave-name', one.id);
-      }
-      const short = words.replace(/ (autoclave|steriliser|sterilizer)$/i, '');
-      if (short !== words) {
-        for (const noun of ['one', 'steriliser', 'sterilizer', 'autoclave', 'ac', 'clave'])
-          name(`${short} ${noun}`, 'autoclave-name', one.id);
-      }
-    }
-    for (const noun of ['autoclave', 'steriliser', 'sterilizer', 'ac'])
-      name(`${noun} ${one.id}`, 'autoclave-name', one.id);
-    if (one.id.length > 1 && !/^\d+$/.test(one.id)) name(one.id, 'autoclave-name', one.id);
-  }
+  for (const one of practice.autoclaves) addAutoclave(one, name);
   for (const person of practice.people) {
     for (const words of [person.name, ...person.also]) name(words, 'person', person.name);
   }
@@ -134,67 +118,75 @@ function spellings(words: string): string[] {
 
 type AddName = (words: string, tag: string, ref: string) => void;
 
+const STERILISERS = ['autoclave', 'one', 'steriliser', 'sterilizer', 'ac', 'clave'];
+
+function addAutoclave(one: Autoclave, name: AddName): void {
+  const add = (words: string) => name(words, 'autoclave-name', one.id);
+  for (const words of [one.name, ...one.also]) {
+    add(words);
+    const short = words.replace(/ (autoclave|steriliser|sterilizer)$/i, '');
+    if (!/one$/i.test(words)) for (const noun of STERILISERS) add(`${short} ${noun}`);
+  }
+  for (const noun of STERILISERS) if (noun !== 'one') add(`${noun} ${one.id}`);
+  if (one.id.length > 1 && !/^\d+$/.test(one.id)) add(one.id);
+}
+
 function addScanners(practice: Practice, name: AddName, letterIds: Map<string, string>): void {
   for (const scanner of practice.scanners) {
     for (const words of [scanner.name, ...scanner.also, scanner.id].flatMap(spellings)) {
-      const noun = /scanner$/i.test(words);
       const bare = words.replace(/^the /i, '');
-      if (!noun) {
-        const loose = /^[a-z]$/i.test(bare)
-          ? []
-          : [`${bare} unit`, `${bare} one`, `${bare} machine`, `${bare} wand`];
-        for (const pattern of [
-          ...loose,
-          `scanner ${bare}`,
-          `${bare} scanner`,
-          `unit ${bare}`,
-          `intraoral scanner ${bare}`,
-        ]) {
-          name(pattern, 'scanner-name', scanner.id);
-        }
-      } else {
-        const short = bare.replace(/ ?scanner$/i, '');
-        if (short !== '')
-          for (const noun2 of ['one', 'unit', 'machine', 'wand'])
-            name(`${short} ${noun2}`, 'scanner-name', scanner.id);
-      }
+      for (const pattern of patternsOf(bare)) name(pattern, 'scanner-name', scanner.id);
       if (/^[a-z]$/i.test(bare)) letterIds.set(bare.toLowerCase(), scanner.id);
-      else if (/^\d+$/.test(bare)) continue;
-      else if (/^scanner$/i.test(bare)) continue;
-      else name(bare, noun ? 'scanner-name' : 'scanner-bare', scanner.id);
+      else if (!/^(\d+|scanner)$/i.test(bare))
+        name(bare, /scanner$/i.test(bare) ? 'scanner-name' : 'scanner-bare', scanner.id);
     }
   }
+}
+
+/** What a scanner of this name is called besides: "scanner B", "the blue one". */
+function patternsOf(bare: string): string[] {
+  const short = bare.replace(/ ?scanner$/i, '');
+  const loose =
+    short === '' || /^[a-z]$/i.test(short)
+      ? []
+      : ['unit', 'one', 'machine', 'wand'].map((noun) => `${short} ${noun}`);
+  if (short !== bare) return loose;
+  return [...loose, `scanner ${bare}`, `${bare} scanner`, `unit ${bare}`, `intraoral scanner ${bare}`];
 }
 
 function addPlaces(practice: Practice, name: AddName): Set<string> {
   const sterile = new Set<string>();
   for (const site of practice.sites) {
-    for (const words of [site.name, ...site.also, site.id]) {
-      name(words, 'site', site.id);
-      const bare = words.replace(/^the /i, '');
-      if (!/(clinic|site|branch|practice|house|office|surgery)$/i.test(bare)) {
-        for (const noun of ['clinic', 'site', 'branch', 'practice', 'office', 'surgery'])
-          name(`${bare} ${noun}`, 'site', site.id);
-      }
-    }
+    for (const words of [site.name, ...site.also, site.id]) addSiteName(words, site.id, name);
     const taken = new Set(
       site.rooms.flatMap((room) => [room.name, ...room.also].map((w) => w.toLowerCase())),
     );
     for (const room of site.rooms) {
       const ref = `${site.id}/${room.id}`;
-      const all = [room.name, ...room.also];
-      for (const words of all) {
-        name(words, 'room', ref);
-        if (/^(surgery|room)$/i.test(words)) continue;
-        const number = NUMBERED_ROOM.exec(words)?.[1];
-        if (number !== undefined) addNumbered(name, number, ref, taken);
-      }
-      if (/[a-z]/i.test(room.id) && (/\d/.test(room.id) || room.id.length === 3 || room.id.length === 2))
-        name(room.id, 'room', ref);
-      if (all.some((words) => STERILE_ROOM.test(words))) sterile.add(ref);
+      addRoom(room, ref, name, taken);
+      if ([room.name, ...room.also].some((words) => STERILE_ROOM.test(words))) sterile.add(ref);
     }
   }
   return sterile;
+}
+
+function addSiteName(words: string, id: string, name: AddName): void {
+  name(words, 'site', id);
+  const bare = words.replace(/^the /i, '');
+  if (/(clinic|site|branch|practice|house|office|surgery)$/i.test(bare)) return;
+  for (const noun of ['clinic', 'site', 'branch', 'practice', 'office', 'surgery'])
+    name(`${bare} ${noun}`, 'site', id);
+}
+
+function addRoom(room: Room, ref: string, name: AddName, taken: ReadonlySet<string>): void {
+  for (const words of [room.name, ...room.also]) {
+    name(words, 'room', ref);
+    const number = /^(surgery|room)$/i.test(words) ? undefined : NUMBERED_ROOM.exec(words)?.[1];
+    if (number !== undefined) addNumbered(name, number, ref, taken);
+  }
+  // An id is typed only where it looks like a code ("s2", "op1"): longer ones are words of their own.
+  const code = /[a-z]/i.test(room.id) && (/\d/.test(room.id) || room.id.length === 3 || room.id.length === 2);
+  if (code) name(room.id, 'room', ref);
 }
 
 /** "Surgery 1" is "room 1", "surg one" and "s1" too, unless another room of the site has that name. */

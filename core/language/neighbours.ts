@@ -28,38 +28,54 @@ export function clauseFrom(
     read = readDraft(parts, draft, previous, scope);
   }
   if (draft.sort !== 'act' && read === null) return null;
-  let taken = 0;
-  for (let next = drafts[at + 1]; next !== undefined; next = drafts[at + 1 + taken]) {
-    const filling =
-      read?.frame.name === 'load-started' &&
-      read.result.missing?.about === 'tip' &&
-      next.parts.some((p) => p.entity?.is === 'tips');
-    if (
-      (next.sort !== 'entities' && !filling) ||
-      next.quoted ||
-      (next.sentence !== draft.sentence && !filling) ||
-      supposition(next.parts) >= 0
-    )
-      break;
-    const alone = interpret(next.parts, scope);
-    const standing = alone !== null && !(read !== null && isAdjunct(alone, read));
-    if (
-      (standing && !filling) ||
-      (read !== null &&
-        next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')) &&
-        next.parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'load'))
-    )
-      break;
+  const grown = grow({ parts, read, taken: 0 }, draft, drafts.slice(at + 1, at + 1 + MOST_TAKEN), scope);
+  const found = grown.read ?? readAhead(own, drafts[at + 1], draft, scope);
+  return found === null ? null : { read: found, taken: grown.taken };
+}
+
+interface Growing {
+  readonly parts: readonly Part[];
+  readonly read: Interpretation | null;
+  readonly taken: number;
+}
+
+/** A clause takes in no more drafts than this. */
+const MOST_TAKEN = 12;
+
+/** Takes in the names, places and numbers that follow, as long as they are explained with it and not by themselves. */
+function grow(start: Growing, draft: Draft, after: readonly Draft[], scope: NoteScope): Growing {
+  let grown = start;
+  for (const next of after) {
+    const { parts, read } = grown;
+    if (!mayTake(next, draft, read, scope)) break;
     const longer: readonly Part[] = [...parts, jointOf(next), ...next.parts];
     const both = interpret(longer, scope);
     if (both === null || !takesIn(both, parts.length + 1)) break;
     if (read !== null && separate(read, next, scope)) break;
-    read = both;
-    parts = longer;
-    taken++;
+    grown = { parts: longer, read: both, taken: grown.taken + 1 };
   }
-  if (read === null) read = readAhead(own, drafts[at + 1], draft, scope);
-  return read === null ? null : { read, taken };
+  return grown;
+}
+
+function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: NoteScope): boolean {
+  if (next.quoted || supposition(next.parts) >= 0) return false;
+  if (fillsLoad(read, next)) return true;
+  if (next.sort !== 'entities' || next.sentence !== draft.sentence) return false;
+  if (read !== null && hasOwnResult(next)) return false;
+  const alone = interpret(next.parts, scope);
+  return alone === null || (read !== null && isAdjunct(alone, read));
+}
+
+/** "Started load 41! It's got tips 2, 3 and 6 in it": what a load was started with. */
+function fillsLoad(read: Interpretation | null, next: Draft): boolean {
+  const lacks = read?.frame.name === 'load-started' && read.result.missing?.about === 'tip';
+  return lacks && next.parts.some((p) => p.entity?.is === 'tips');
+}
+
+/** "Lefty failed calibration, Biscuit passed": another's result. */
+function hasOwnResult(next: Draft): boolean {
+  const result = next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail'));
+  return result && next.parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'load');
 }
 
 /** "Scanning with Robin and tip 5 in surgery 2": where no verb of motion is said, a place belongs to the clause before. */

@@ -62,6 +62,7 @@ export class Output {
     this.explained += strange;
   }
 
+  /** What a clause says: its facts, or what it means to do, or what is missing. */
   clause(
     found: Interpretation,
     planned: boolean,
@@ -69,35 +70,31 @@ export class Output {
     when: (site: string | null) => When,
   ): void {
     const { result, clause, frame } = found;
+    const list = planned ? 'plans' : 'facts';
     for (const made of result.made) {
-      const site = typeof made.entry.site === 'string' ? made.entry.site : null;
-      const time = KNOWN_NOW.has(made.entry.kind)
-        ? { slots: { when: toIso(this.#scope.time.at) }, said: "the note's own time", doubt: false }
-        : when(site);
-      const entry =
-        planned && made.entry.kind === 'departed' && typeof made.entry.site === 'string'
-          ? { ...made.entry, kind: 'moved' }
-          : made.entry;
-      const fact = this.#dated(entry, more, time, clause);
+      const time = this.#timeOf(made, when);
+      const fact = this.#dated(planned ? asPlanned(made.entry) : made.entry, more, time, clause);
+      const entry = planned ? { kind: 'plan', fact } : fact;
+      const missing = result.missing ?? (time.doubt && !planned ? TIME_MISSING : undefined);
+      if (missing !== undefined) {
+        this.#unclear(missing, list, entry, frame.name, clause);
+        return;
+      }
+      this.#keepFault(fact, clause);
       const slots = { ...slotsOf(made, clause, this.#scope), when: whence(time.said, clause, this.#scope) };
-      if (result.missing !== undefined) {
-        this.#unclear(
-          result.missing,
-          planned ? 'plans' : 'facts',
-          planned ? { kind: 'plan', fact } : fact,
-          frame.name,
-          clause,
-        );
-        return;
-      }
-      if (!planned && time.doubt) {
-        this.#unclear({ about: 'time', slot: 'when', form: 'confirm' }, 'facts', fact, frame.name, clause);
-        return;
-      }
-      if (fact.kind === 'fault' && typeof fact.item === 'string')
-        this.#faults.set(fact.item, wordsOf(clause.parts, this.#scope));
-      this.#push(planned ? 'plans' : 'facts', planned ? { kind: 'plan', fact } : fact, frame.name, slots);
+      this.#push(list, entry, frame.name, slots);
     }
+  }
+
+  #timeOf(made: Made, when: (site: string | null) => When): When {
+    if (!KNOWN_NOW.has(made.entry.kind))
+      return when(typeof made.entry.site === 'string' ? made.entry.site : null);
+    return { slots: { when: toIso(this.#scope.time.at) }, said: "the note's own time", doubt: false };
+  }
+
+  #keepFault(fact: Entry, clause: Clause): void {
+    if (fact.kind !== 'fault' || typeof fact.item !== 'string') return;
+    this.#faults.set(fact.item, wordsOf(clause.parts, this.#scope));
   }
 
   /** The words that told a fault of this item earlier in the note. */
@@ -157,6 +154,13 @@ export class Output {
     this.#lists[list].push(entry);
     this.#why.push({ list, index: this.#lists[list].length - 1, rule, slots });
   }
+}
+
+const TIME_MISSING: Missing = { about: 'time', slot: 'when', form: 'confirm' };
+
+/** Who means to leave for somewhere means to arrive. */
+function asPlanned(entry: Entry): Entry {
+  return entry.kind === 'departed' && typeof entry.site === 'string' ? { ...entry, kind: 'moved' } : entry;
 }
 
 /** True where everything that one entry says the other says too. */

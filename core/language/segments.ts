@@ -1,4 +1,4 @@
-import { hasSort, hasTag, type Part } from './part.ts';
+import { hasSort, type Part } from './part.ts';
 
 /** A stretch between two joints of a sentence. */
 export interface Segment {
@@ -52,56 +52,83 @@ export function isReason(joint: string): boolean {
   return REASONS.has(joint);
 }
 
+/** Builds sentences as marks and joining words are met. */
+class Builder {
+  readonly sentences: Sentence[] = [];
+  #segments: Segment[] = [];
+  #current: Part[] = [];
+  #joint = '';
+  #quoting = false;
+  #quoted = false;
+
+  get opens(): boolean {
+    return this.#current.length === 0 && this.#segments.length === 0;
+  }
+
+  add(part: Part): void {
+    this.#current.push(part);
+  }
+
+  /** A quotation mark; `closed` says that another follows. */
+  quote(closed: boolean): void {
+    this.#quoting = !this.#quoting;
+    if (this.#quoting && closed) this.#quoted = true;
+  }
+
+  /** A line that begins with ">" repeats another's words. */
+  cite(): void {
+    this.#quoted = true;
+  }
+
+  mark(text: string): void {
+    const kept = this.#current.length === 0 && this.#joint !== '' && this.#joint !== ',';
+    this.join(kept ? this.#joint : text);
+  }
+
+  join(joint: string): void {
+    if (this.#current.length > 0) this.#segments.push({ parts: this.#current, joint: this.#joint });
+    this.#current = [];
+    this.#joint = joint;
+  }
+
+  end(question: boolean): void {
+    this.join('');
+    if (this.#segments.length > 0)
+      this.sentences.push({ segments: this.#segments, question, quoted: this.#quoted });
+    this.#segments = [];
+    this.#quoted = this.#quoting && this.#quoted;
+  }
+}
+
 /** The sentences of a note, cut into segments at marks and joining words. */
 export function sentencesOf(parts: readonly Part[], spaced: (part: Part) => boolean): Sentence[] {
-  const sentences: Sentence[] = [];
-  let segments: Segment[] = [];
-  let current: Part[] = [];
-  let joint = '';
-  let quoted = false;
-  let hasQuote = false;
-  const closeSegment = (next: string) => {
-    if (current.length > 0) segments.push({ parts: current, joint });
-    current = [];
-    joint = next;
-  };
-  const closeSentence = (question: boolean) => {
-    closeSegment('');
-    if (segments.length > 0) sentences.push({ segments, question, quoted: hasQuote });
-    segments = [];
-    joint = '';
-    hasQuote = quoted;
-  };
+  const built = new Builder();
+  const lastQuote = parts.findLastIndex((part) => part.mark && part.text === '"');
   for (const [i, part] of parts.entries()) {
-    if (part.mark && part.text === '"') {
-      quoted = !quoted;
-      if (quoted && parts.slice(i + 1).some((later) => later.mark && later.text === '"')) hasQuote = true;
-      continue;
-    }
-    if (part.mark && HARD.has(part.text)) {
-      const question =
-        part.text === '?' || parts[i + 1]?.text === '?' || (part.text === '!' && parts[i + 1]?.text === '?');
-      if (part.text === '?' && current.length === 0 && segments.length === 0) continue;
-      closeSentence(question);
-      continue;
-    }
-    if (part.mark && SOFT_MARKS.has(part.text)) {
-      if (part.text === '-' && !spaced(part)) continue;
-      if (part.text === '/' && !spaced(part)) continue;
-      if (part.text === '>' && current.length === 0 && segments.length === 0) hasQuote = true;
-      closeSegment(current.length === 0 && joint !== '' && joint !== ',' ? joint : part.text);
-      continue;
-    }
-    if (part.mark && !hasSort(part, 'verb') && part.text !== '->') continue;
-    if (part.entity === undefined && SOFT_WORDS.has(part.text) && joins(parts, i)) {
-      closeSegment(part.text);
-      if (hasTag(part, 'wh') && part.text === 'which') current.push(part);
-      continue;
-    }
-    current.push(part);
+    if (part.mark && part.text === '"') built.quote(lastQuote > i);
+    else if (part.mark && HARD.has(part.text)) endAt(parts, i, built);
+    else if (part.mark && SOFT_MARKS.has(part.text)) softMark(part, spaced, built);
+    else if (part.mark && !hasSort(part, 'verb') && part.text !== '->') continue;
+    else if (part.entity === undefined && SOFT_WORDS.has(part.text) && joins(parts, i)) {
+      built.join(part.text);
+      if (part.text === 'which') built.add(part);
+    } else built.add(part);
   }
-  closeSentence(false);
-  return sentences;
+  built.end(false);
+  return built.sentences;
+}
+
+function endAt(parts: readonly Part[], i: number, built: Builder): void {
+  const text = parts[i]?.text;
+  if (text === '?' && built.opens) return;
+  built.end(text === '?' || parts[i + 1]?.text === '?');
+}
+
+/** Hyphens and strokes inside words and between numbers join nothing. */
+function softMark(part: Part, spaced: (part: Part) => boolean, built: Builder): void {
+  if ((part.text === '-' || part.text === '/') && !spaced(part)) return;
+  if (part.text === '>' && built.opens) built.cite();
+  built.mark(part.text);
 }
 
 /** "As" and "so" join only where something stands on both sides; "which" opens a question at the start. */

@@ -1,5 +1,5 @@
 import type { NoteScope } from './clause.ts';
-import { draftsOf, sortOf } from './clauses.ts';
+import { type Draft, draftsOf, sortOf } from './clauses.ts';
 import { emit } from './emit.ts';
 import type { Interpretation } from './interpret.ts';
 import { merged } from './joins.ts';
@@ -10,44 +10,48 @@ import { hasSort, hasTag, type Part } from './part.ts';
 import type { Sentence } from './segments.ts';
 import { supposition } from './supposition.ts';
 
+/** Longer runs of names than this wait for nothing. */
+const LONGEST_WAIT = 40;
+
 /** Reads the clauses of what is no question. */
 export function readStatements(sentences: readonly Sentence[], scope: NoteScope, out: Output): void {
   const drafts = merged(draftsOf(sentences), sentences, scope, out);
   let pending: readonly Part[] = [];
   let previous: Interpretation | null = null;
+  let supposed = -1;
   for (let i = 0; i < drafts.length; i++) {
     const draft = drafts[i];
-    if (draft === undefined || draft.quoted) continue;
+    if (draft === undefined || draft.quoted || draft.sentence === supposed) continue;
     const cut = supposition(draft.parts);
-    if (cut === 0) {
-      // "Before I forget, …", "when I got in, …": only what would have to come true takes the rest with it.
-      if (
-        draft.parts.some(
-          (p) => p.entity === undefined && hasTag(p, 'suppose') && /^(before|when)/.test(p.text),
-        ) &&
-        drafts[i + 1]?.joint === ','
-      )
-        continue;
-      return;
-    }
+    if (cut >= 0 && !isAside(draft, drafts[i + 1])) supposed = draft.sentence;
+    if (cut === 0) continue;
     const own = cut > 0 ? draft.parts.slice(0, cut) : draft.parts;
     const found = clauseFrom(own, pending, drafts, i, previous, scope);
     if (found === null) {
-      pending =
-        waits(own) && i + 1 < drafts.length
-          ? [...pending, ...(pending.length > 0 ? [jointOf(draft)] : []), ...own]
-          : [];
+      pending = waits(own) && i + 1 < drafts.length ? waiting(pending, draft, own) : [];
       remember(own, scope.memory);
-    } else {
-      pending = [];
-      i += found.taken;
-      i += emit(found.read, drafts, i, scope, out);
-      previous = found.read;
-      remember(found.read.clause.parts, scope.memory);
-      rememberFacts(found.read, scope.memory);
+      continue;
     }
-    if (cut > 0) return;
+    pending = [];
+    i += found.taken;
+    i += emit(found.read, drafts, i, scope, out);
+    previous = found.read;
+    remember(found.read.clause.parts, scope.memory);
+    rememberFacts(found.read, scope.memory);
   }
+}
+
+function waiting(pending: readonly Part[], draft: Draft, own: readonly Part[]): readonly Part[] {
+  if (pending.length === 0 || pending.length > LONGEST_WAIT) return own;
+  return [...pending, jointOf(draft), ...own];
+}
+
+/** "Before I forget, …", "when I got in, …": only what would have to come true takes the rest with it. */
+function isAside(draft: Draft, next: Draft | undefined): boolean {
+  const aside = draft.parts.some(
+    (p) => p.entity === undefined && hasTag(p, 'suppose') && /^(before|when)/.test(p.text),
+  );
+  return aside && next?.joint === ',';
 }
 
 /** True where a draft only names things: what is said of them comes after. */

@@ -15,7 +15,7 @@ export function tokenize(note: string): Token[] {
     const width = code > 0xffff ? 2 : 1;
     const sort = sortOf(code);
     if (sort === 'space' || sort === 'none') {
-      if (sort === 'space') spaced = true;
+      spaced ||= sort === 'space';
       at += width;
       continue;
     }
@@ -25,14 +25,19 @@ export function tokenize(note: string): Token[] {
       continue;
     }
     const end = sort === 'mark' ? at + width : runEnd(note, at, sort);
-    if (note[at] === '>' && at > 0 && tokens.at(-1)?.text === '-' && tokens.at(-1)?.end === at) {
-      const dash = tokens.pop();
-      tokens.push({ text: '->', start: dash?.start ?? at, end, kind: 'mark', spaced: dash?.spaced ?? true });
-    } else pushRun(tokens, note, at, end, sort, spaced);
+    if (!closesArrow(tokens, note, at)) pushRun(tokens, note, at, end, sort, spaced);
     spaced = false;
     at = end;
   }
   return tokens;
+}
+
+/** "->" is one mark: the dash before is taken into it. */
+function closesArrow(tokens: Token[], note: string, at: number): boolean {
+  const dash = tokens.at(-1);
+  if (note[at] !== '>' || dash?.text !== '-' || dash.end !== at) return false;
+  tokens[tokens.length - 1] = { ...dash, text: '->', end: at + 1 };
+  return true;
 }
 
 type Sort = 'word' | 'number' | 'mark' | 'space' | 'none';
