@@ -1,5 +1,6 @@
 import { answer } from '../../answers/answer.ts';
 import type { NoteRead } from '../../language/read.ts';
+import type { Act } from '../../reading/act.ts';
 import { carryOut } from '../acts/carry-out.ts';
 import { explain } from '../acts/why.ts';
 import { followUp } from '../after/follow-up.ts';
@@ -36,7 +37,7 @@ function takeNote(
   answered: boolean,
 ): void {
   const acts = answered ? read.reading.acts.filter(isNoAnswer) : read.reading.acts;
-  carryOut(session, speaker, acts, input);
+  carryOut(session, speaker, [...acts, ...doneFirst(session, input, acts)], input);
   const { filled, open } = fillGaps(session, speaker, read.gaps);
   const facts = [...read.reading.facts, ...filled.map((one) => one.entry)];
   const entered = enterFacts(session, speaker, facts, session.draft.number);
@@ -69,4 +70,11 @@ export function answerAsks(session: Session, speaker: Speaker, read: NoteRead, t
 
 function isNoAnswer(act: NoteRead['reading']['acts'][number]): boolean {
   return act.kind !== 'pick' && act.kind !== 'yes' && act.kind !== 'no';
+}
+
+/** "done, tip 2 sent to autoclave" in reply to a reminder ticks it off and tells more: only the reply says what "done" is of. */
+function doneFirst(session: Session, { replyTo, text }: NoteInput, acts: readonly Act[]): readonly Act[] {
+  if (replyTo === undefined || !('post' in replyTo) || acts.some(({ kind }) => kind === 'done')) return [];
+  const asks = (session.posts.get(replyTo.post)?.matters.length ?? 0) > 0;
+  return asks && /^\s*(?:all )?done\s*[,.;!–-]/i.test(text) ? [{ kind: 'done' }] : [];
 }

@@ -282,3 +282,12 @@ test('a tick on a brief or on the count’s question only says that it was seen'
     end 08:33`);
   expect(told(did, 'record')).toEqual([]);
 });
+
+test('done and more in reply to a reminder: ticked off, and the rest is recorded', async () => {
+  const did = await hill(`${COUNTED}
+    10:00 tom@hill scan done on swift with tip 2
+    10:11 tom@hill {"replyTo": {"last": "clean"}} done, tip 2 sent to autoclave
+    end 10:12`);
+  expect(stateOf(did).scanners.S1.clean).toBe(true);
+  expect(stateOf(did).tips['2'].state).toBe('sent');
+});
