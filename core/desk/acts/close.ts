@@ -1,6 +1,7 @@
 import { itemWords } from '../../answers/item-words.ts';
 import { lines } from '../../answers/message.ts';
-import { openIncidents } from '../../rules/incidents/open-incidents.ts';
+import type { IncidentState } from '../../record/state.ts';
+import { openIncidents, tipsOf } from '../../rules/incidents/open-incidents.ts';
 import { toIso } from '../../time/instant.ts';
 import { followUp } from '../after/follow-up.ts';
 import { apply } from '../apply.ts';
@@ -19,10 +20,9 @@ export function close(
   const post = target !== undefined && 'post' in target ? posts.get(target.post) : null;
   const meant =
     post === null
-      ? open
+      ? ofTipNamed(open, reason)
       : open.filter((incident) => incident.items.some((item) => post.post.items.includes(item)));
-  const [incident] = meant;
-  if (incident === undefined) {
+  if (meant.length === 0) {
     draft.post(speaker.room, {
       about: 'incident',
       message: lines('No incident is open.'),
@@ -30,7 +30,8 @@ export function close(
     });
     return;
   }
-  if (meant.length > 1) {
+  // Several of one tip are one matter: it went from scanner to scanner before anyone answered.
+  if (new Set(meant.map((one) => tipsOf(one).join())).size > 1) {
     const which = meant.map((one) => one.items.map((item) => itemWords(session.practice, item)).join(', '));
     const message = lines(
       `Which one? Open: ${which.join('; ')}. Reply to its post with “closed” and what was done.`,
@@ -39,17 +40,29 @@ export function close(
     return;
   }
   const first = draft.entries.length;
-  draft.decide(
-    {
-      kind: 'incident-closed',
-      when: toIso(now),
-      incident: incident.id,
-      ...(reason === undefined ? {} : { reason }),
-    },
-    speaker.room,
-    speaker.from,
-    speaker.from,
-  );
+  for (const { id } of meant)
+    draft.decide(
+      {
+        kind: 'incident-closed',
+        when: toIso(now),
+        incident: id,
+        ...(reason === undefined ? {} : { reason }),
+      },
+      speaker.room,
+      speaker.from,
+      speaker.from,
+    );
   apply(timeline, draft.entries.slice(first));
   followUp(session, speaker, draft.entries.slice(first), []);
+}
+
+/** Those of the tip that what was done speaks of ("tip 5, told the dentist"); all of them where it speaks of none. */
+function ofTipNamed(open: readonly IncidentState[], reason = ''): readonly IncidentState[] {
+  const words = reason.toLowerCase().split(/[^\p{L}\p{N}-]+/u);
+  const named = open.filter((incident) =>
+    tipsOf(incident).some((id) =>
+      words.some((word, n) => word === 'tip' && words[n + 1] === id.toLowerCase()),
+    ),
+  );
+  return named.length > 0 ? named : open;
 }

@@ -128,6 +128,35 @@ describe('a correction of the note', () => {
   });
 });
 
+describe('closing where several are open', () => {
+  const TWO = [
+    ...UNSAFE,
+    '09:11 joy: yes',
+    '09:20 sam: used tip 5',
+    '09:21 joy: tip 5 on lime',
+    '09:22 joy: yes',
+  ];
+
+  test('asks which', async () => {
+    const did = await day([...TWO, '09:30 ines: incident closed: all told', '2026-11-25 08:20']);
+    expect(words(postsFrom(did, '09:30', 'question'))).toContain('Which one?');
+    expect(
+      posts(did, 'brief')
+        .at(-1)
+        ?.text?.match(/Open incident/g),
+    ).toHaveLength(2);
+  });
+
+  test.each([
+    'incident closed: tip 5, told the dentist',
+    'incident closed: told the dentist [last incident]',
+  ])('“%s” closes that one', async (text) => {
+    const did = await day([...TWO, `09:30 ines: ${text}`, '2026-11-25 08:20']);
+    expect(posts(did, 'brief').at(-1)?.text).toMatch(/Open incident.*tip 4/);
+    expect(posts(did, 'brief').at(-1)?.text).not.toMatch(/Open incident.*tip 5/);
+  });
+});
+
 describe('holds', () => {
   const HELD = [COUNTED, '09:00 sam: don’t use tip 4, mirror looks odd', '09:05 joy: don’t use tip 5'];
 
