@@ -25,6 +25,7 @@ function tried(parts: readonly Part[]): number[] {
   for (const part of parts) {
     const is = part.entity?.is;
     if (is !== undefined) for (const i of byTrigger.get(is) ?? []) found.add(i);
+    else for (const i of byTrigger.get(`word:${part.text}`) ?? []) found.add(i);
     for (const sense of part.senses) for (const i of byTrigger.get(sense.tag) ?? []) found.add(i);
   }
   return [...found].sort((a, b) => a - b);

@@ -54,7 +54,7 @@ function ofForOff(c: Clause): number {
 
 export const removed: Frame = {
   name: 'removed',
-  on: ['remove', 'take', 'off', 'come', 'put', 'get', 'glue'],
+  on: ['remove', 'word:off', 'word:of'],
   read(c) {
     const off = c.word(/^off$/) >= 0 ? c.word(/^off$/) : ofForOff(c);
     const direct = c.form('remove', 'dg');
@@ -76,7 +76,7 @@ export const removed: Frame = {
 
 export const fitted: Frame = {
   name: 'fitted',
-  on: ['fit', 'put', 'tips', 'tip', 'load', 'swap', 'be', 'remove', 'push'],
+  on: ['fit', 'put', 'word:on', 'word:onto', 'word:on to', 'word:back on', 'word:back onto', 'word:->'],
   read(c) {
     const on = c.word(/^(on|onto|on to|back on|back onto|->)$/);
     const fit = c.form('fit', 'dn');
