@@ -313,6 +313,7 @@ export class Desk {
       const noted = instantOf(at);
       timeline.add([makeEntry({ what, turn: number, index: 0, noted, by: null, from: '', room: '' })]);
     }
+    this.#posts.upSince ??= instantOf(at);
     this.#standing = { practice, file, learned, timeline, read: null };
   }
 

@@ -25,6 +25,7 @@ export interface SavedPosts {
   readonly putOff: readonly (readonly [matter: string, until: Instant])[];
   readonly warned: readonly string[];
   readonly spoke: readonly (readonly [person: string, at: Instant])[];
+  readonly upSince: Instant | null;
 }
 
 /** What has been said: posts by key, and of each matter which stage when. Known from the turns, so a restart knows it too. */
@@ -34,6 +35,7 @@ export class PostLog implements SaidLog {
   readonly #putOff = new Map<string, Instant>();
   readonly #warned = new Set<string>();
   readonly #spoke = new Map<string, Instant>();
+  /** When the record began. */
   upSince: Instant | null = null;
 
   save(): SavedPosts {
@@ -43,11 +45,13 @@ export class PostLog implements SaidLog {
       putOff: [...this.#putOff],
       warned: [...this.#warned],
       spoke: [...this.#spoke],
+      upSince: this.upSince,
     };
   }
 
   /** Takes in what `save` gave; this log must be empty. */
-  restore({ posts, stages, putOff, warned, spoke }: SavedPosts): void {
+  restore({ posts, stages, putOff, warned, spoke, upSince }: SavedPosts): void {
+    this.upSince = upSince;
     for (const line of posts) this.#posts.set(line.post.key, line);
     for (const [stage, at] of stages) this.#stages.set(stage, at);
     for (const [matter, until] of putOff) this.#putOff.set(matter, until);

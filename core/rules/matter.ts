@@ -23,7 +23,7 @@ export interface SaidLog {
   putOffUntil(key: string): Instant | null;
   /** The last time that anything was said in the chat room by this person, for "the lead has not spoken that day". */
   lastSpoke(person: string): Instant | null;
-  /** When the program was last known to be running before `now` (posts that fell due while it was down say since when). */
+  /** When the record began: what fell due before then was never due. `null`: not known. */
   readonly upSince: Instant | null;
 }
 

@@ -3,7 +3,7 @@ import type { CauseStanding, ScannerState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { type Instant, MINUTE } from '../../time/instant.ts';
 import { lastClosing, openDayFrom } from '../../time/opening.ts';
-import { addDays, localDateOf, startOfDay } from '../../time/zone.ts';
+import { addDays, type LocalDate, localDateOf, startOfDay } from '../../time/zone.ts';
 import { ruleValue } from '../defaults/rule-value.ts';
 import { changesOf } from '../quiet.ts';
 import { weeklyDue } from '../readiness/weekly-due.ts';
@@ -30,7 +30,7 @@ export function calibrationKey(scanner: string, word: CalibrationWord, from: str
 }
 
 /** Everything for which the scanner at that site is due now, in the order of naming. */
-export function dueCauses(moment: Moment, scanner: ScannerState, site: string): readonly DueCause[] {
+export function dueCauses(moment: SinceWhen, scanner: ScannerState, site: string): readonly DueCause[] {
   const settled = settlingUntil(scanner, moment.now) ?? Number.NEGATIVE_INFINITY;
   const causes = scanner.causes.map((standing) => standingCause(moment, scanner, site, standing));
   const weekly = weeklyDue(moment, scanner);
@@ -64,15 +64,28 @@ function standingCause(
   return { ...common, askAt: mark.noted };
 }
 
-/** A record with no pass is asked for on the first open day there is, not looked for on a Monday before it began. */
-function neverAskedAt(moment: Moment, scanner: ScannerState, siteId: string, at: Instant): Instant {
+/** `said`, where it is known, tells since when the program runs. */
+type SinceWhen = Moment & { readonly said?: { readonly upSince: Instant | null } };
+
+/**
+ * A record with no pass is asked for at the usual hour of the first open day there is: not looked for on a Monday before
+ * it began, and not before anybody has typed a word where it begins later in the day.
+ */
+function neverAskedAt(moment: SinceWhen, scanner: ScannerState, siteId: string, at: Instant): Instant {
   const site = siteOf(moment.practice, siteId);
   if (site === undefined) return at;
   const today = localDateOf(moment.now, site.timezone);
-  if (localDateOf(at, site.timezone) === today) return at;
+  const began = moment.said?.upSince ?? null;
+  const beganLater = (instant: Instant) => {
+    return began !== null && instant < began && localDateOf(began, site.timezone) === today;
+  };
+  if (localDateOf(at, site.timezone) === today && !beganLater(at)) return at;
   const changes = changesOf(moment.state, siteId);
   const closing = lastClosing(site, today, changes);
   const from = closing !== null && moment.now <= closing ? today : addDays(today, 1);
-  const day = openDayFrom(site, from, changes);
-  return day === null ? at : requestTime(moment, scanner, siteId, day).at;
+  const asked = (first: LocalDate) => {
+    const day = openDayFrom(site, first, changes);
+    return day === null ? at : requestTime(moment, scanner, siteId, day).at;
+  };
+  return beganLater(asked(from)) ? asked(addDays(today, 1)) : asked(from);
 }

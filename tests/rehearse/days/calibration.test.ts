@@ -195,3 +195,26 @@ describe('other causes', () => {
     expect(words(did, 'calibration')).toMatch(/Millgate[\s\S]*Harbour Row/);
   });
 });
+
+describe('never calibrated', () => {
+  test('asked for at 10:30 of the first open day; begun later that day: of the next', async () => {
+    const early = await lived(
+      `
+      2026-11-24
+      09:00 tom@hill tips 1 to 6 are sterile and on the shelf
+      end 10:31`,
+      HILL_TOP,
+    );
+    expect(told(early, 'calibration')).toEqual(['24 10:30 hill']);
+    const late = await lived(
+      `
+      2026-11-24
+      11:00 tom@hill tips 1 to 6 are sterile and on the shelf
+      2026-11-25
+      end 10:31`,
+      HILL_TOP,
+    );
+    expect(told(late, 'calibration')).toEqual(['25 10:30 hill']);
+    expect(stateOf(late).scanners.S1).toMatchObject({ calibrationDue: 'never', ready: false });
+  });
+});
