@@ -23,6 +23,7 @@ import { LateNotes } from './late-notes.ts';
 import { NoteLog } from './note-log.ts';
 import { PostLog } from './post-log.ts';
 import { QuestionLog } from './question-log.ts';
+import { Readers } from './readers.ts';
 import { rememberNote } from './remember-note.ts';
 import { isSavedDesk, MADE_UNDER, type SavedDesk } from './saved-desk.ts';
 import type { Session } from './session.ts';
@@ -62,8 +63,14 @@ export class Desk {
   readonly #posts = new PostLog();
   readonly #questions = new QuestionLog();
   readonly #late = new LateNotes();
+  readonly #readers: Readers;
   #turns = 0;
   #standing: Standing | null = null;
+
+  /** `readers`: where to take readers from; desks that come and go in one process may share it. */
+  constructor(readers = new Readers(makeReader)) {
+    this.#readers = readers;
+  }
 
   /** Everything that it knows, for a snapshot; `cut` as in `Timeline.save`. `null` before a practice file was taken. */
   save(cut?: SavedDesk['timeline']['through']): SavedDesk | null {
@@ -235,8 +242,8 @@ export class Desk {
 
   #session(now: Instant): Omit<Session, 'draft'> | null {
     if (this.#standing === null) return null;
-    const { practice, learned, timeline } = this.#standing;
-    this.#standing.read ??= makeReader(withAdded(practice, timeline.state), learned);
+    const { practice, file, learned, timeline } = this.#standing;
+    this.#standing.read ??= this.#readers.for(file, withAdded(practice, timeline.state), learned);
     const { read } = this.#standing;
     return {
       practice,
