@@ -2,7 +2,7 @@ import type { Entry } from '../record/entry.ts';
 import { zoneOf } from '../record/where.ts';
 import type { View } from '../rules/matter.ts';
 import { capital } from '../rules/tips/tip-words.ts';
-import { MINUTE } from '../time/instant.ts';
+import { MINUTE, SECOND } from '../time/instant.ts';
 import { clockWords } from './clock-words.ts';
 import { lines, type Message } from './message.ts';
 import { riskyWords } from './read-back/risky-words.ts';
@@ -28,6 +28,7 @@ function timeWords(entry: Entry, { practice, now }: View): readonly string[] {
   const { when, noted, earliest = when } = entry;
   const at = clockWords(when, now, zone);
   if (earliest < when) return [`time taken: ${clockWords(earliest, now, zone)} to ${at}`];
-  const isOwn = Math.floor(when / MINUTE) === Math.floor(noted / MINUTE);
+  // A load's tips, told in answer to its result, stand a moment before that result.
+  const isOwn = Math.floor(when / MINUTE) === Math.floor(noted / MINUTE) || noted - when < SECOND;
   return isOwn ? [] : [`time taken: ${at}`];
 }

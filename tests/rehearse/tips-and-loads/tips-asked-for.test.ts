@@ -61,6 +61,8 @@ describe('a result alone, of a load that no note started', () => {
     const did = await day([...ALONE, `11:10 sam: ${text}`, '11:11']);
     expect(stateOf(did).tips['5']).toMatchObject({ state: 'sterile', load: '9', cycles: 1, since });
     expect(stateOf(did).tips['7'].cycles).toBe(0);
+    expect(postsFrom(did, '11:10', 'load')[0]?.text).toContain('Load 9 passed: tips 5 and 6 are sterile');
+    if (text === '5 and 6') expect(postsFrom(did, '11:10', 'record')).toEqual([]);
   });
 
   test('a failed one fails them, and every scan since its end is listed for the lead', async () => {
