@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { parseArgs } from 'node:util';
 import { MatrixBot } from '../chat/matrix/bot.ts';
+import { Vault } from '../chat/matrix/keys/key-backup.ts';
 import { openMatrixDb } from '../chat/matrix/matrix-db.ts';
 import { NoServer } from '../chat/matrix/sign-in/ask-server.ts';
 import { readCredentials } from '../chat/matrix/sign-in/credentials.ts';
@@ -19,7 +20,7 @@ const TRY_AGAIN = 75;
 const SIGNED_OUT = 77;
 
 /**
- * `matrix --practice FILE --store FOLDER [--secrets FILE] [--new-device]`: the chat on a homeserver, until it is told to
+ * `matrix --practice FILE --store FOLDER [--secrets FILE] [--new-device] [--new-recovery-key]`: the chat on a homeserver, until it is told to
  * end (0) or cannot go on (75: start it again; 77: signed out, a person is needed; 1: a mistake that is told).
  */
 export async function run(args: string[], io: CommandIo): Promise<number> {
@@ -30,6 +31,7 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
       store: { type: 'string' },
       secrets: { type: 'string' },
       'new-device': { type: 'boolean' },
+      'new-recovery-key': { type: 'boolean' },
     },
   });
   if (values.practice === undefined) throw new PlainError('Name your practice file: --practice FILE.');
@@ -53,10 +55,22 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
     process.exit(isSignedOut(error) ? SIGNED_OUT : TRY_AGAIN);
   };
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => ending.resolve(0));
-  const { password } = credentials;
+  const { password, recoveryKey } = credentials;
+  const vault = new Vault();
+  if (recoveryKey !== null) vault.open(recoveryKey);
+  const show = (key: string) => {
+    for (const line of [
+      '',
+      'The recovery key. It is shown this once: write it down and keep it away from this machine.',
+      `  ${key}`,
+      '',
+    ])
+      io.out(line);
+  };
+  const showRecoveryKey = values['new-recovery-key'] === true ? show : null;
   const { transport } = store;
   const bot = await MatrixBot.start({
-    ...{ db, session, password, practice, keeper, transport, folder, say, failed },
+    ...{ db, session, password, vault, showRecoveryKey, practice, keeper, transport, folder, say, failed },
     now: Date.now,
   });
   say(

@@ -2,8 +2,10 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
 import { fileURLToPath } from 'node:url';
 import { type LocalServer, localServer, type ServerChoice } from '../../bot/chat/matrix/local/server.ts';
+import { factOf } from '../../bot/chat/matrix/matrix-db.ts';
 import { PlainError } from '../../bot/plain-error.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
@@ -101,6 +103,14 @@ ${more}`,
       bot.stderr.on('data', hear);
       bot.once('exit', (code) => reject(new Error(`the bot ended (${code}): ${this.printed}`)));
     });
+  }
+
+  /** The bot's device as it is kept in its folder. */
+  session(): Record<string, string> {
+    const db = new DatabaseSync(join(this.store, 'matrix.db'), { readOnly: true });
+    const text = factOf(db, 'session') ?? '{}';
+    db.close();
+    return JSON.parse(text);
   }
 
   /** Ends the bot: `SIGKILL` as a power cut would. Gives its exit code. */

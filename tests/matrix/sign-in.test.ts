@@ -3,10 +3,8 @@ import { chmodSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { DatabaseSync } from 'node:sqlite';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { factOf } from '../../bot/chat/matrix/matrix-db.ts';
 import { readCredentials } from '../../bot/chat/matrix/sign-in/credentials.ts';
 import { type House, houseIfPossible } from './house.ts';
 
@@ -35,6 +33,7 @@ describe('secrets', () => {
       user: 'other',
       password: 'a=b',
       token: null,
+      recoveryKey: null,
     });
   });
 
@@ -71,12 +70,7 @@ describe.skipIf(house === null)('signing in', () => {
       bot.once('exit', (code) => resolve({ code, printed }));
     });
   const fresh = (name: string) => join(house?.folder ?? '', name);
-  const session = (): Record<string, string> => {
-    const db = new DatabaseSync(join(house?.store ?? '', 'matrix.db'), { readOnly: true });
-    const text = factOf(db, 'session') ?? '{}';
-    db.close();
-    return JSON.parse(text);
-  };
+  const session = () => house?.session() ?? {};
   const revoke = async () => {
     const headers = { Authorization: `Bearer ${session().token}` };
     await fetch(`${server.url}/_matrix/client/v3/logout`, { method: 'POST', headers, body: '{}' });

@@ -10,12 +10,15 @@ import type { Keeper } from '../../keeper/keeper.ts';
 import type { Transport } from '../../store/transport.ts';
 import { openClient, signDevice } from './client.ts';
 import { Pulse } from './health/pulse.ts';
+import { newRecoveryKey, useBackup, type Vault } from './keys/key-backup.ts';
+import { setFact } from './matrix-db.ts';
 import { MatrixChat } from './out/matrix-chat.ts';
 import { Outbox } from './out/outbox.ts';
 import { Sender } from './out/sender.ts';
 import { Boards } from './rooms/boards.ts';
 import { RoomHomes } from './rooms/homes.ts';
 import { Rooms } from './rooms/tend.ts';
+import { acceptVerification } from './rooms/verification.ts';
 import type { Session } from './sign-in/session.ts';
 import { Listener } from './sync/listener.ts';
 import { LockedNotes, PATIENCE_MS } from './sync/locked-notes.ts';
@@ -26,6 +29,9 @@ export interface BotParts {
   readonly db: DatabaseSync;
   readonly session: Session;
   readonly password: string | null;
+  readonly vault: Vault;
+  /** Makes a new recovery key and shows it, once, by this; null where none is asked for. */
+  readonly showRecoveryKey: ((key: string) => void) | null;
   readonly practice: Practice;
   readonly keeper: Keeper;
   readonly transport: Transport;
@@ -86,7 +92,7 @@ export class MatrixBot {
       keep: async (sync, since) => bot?.keep(sync, since),
       failed: parts.failed,
     });
-    const client = await openClient(parts.db, parts.session, store, parts.failed);
+    const client = await openClient(parts.db, parts.session, store, parts.vault, parts.failed);
     bot = new MatrixBot(parts, client);
     await bot.#begin();
     return bot;
@@ -125,8 +131,7 @@ export class MatrixBot {
         say('The homeserver does not answer; trying on.');
       if (state === SyncState.Syncing && before === SyncState.Error) say('The homeserver answers again.');
     });
-    const unsigned = await signDevice(client, this.#parts.password);
-    if (unsigned !== null) say(unsigned);
+    acceptVerification(client, this.#parts.practice, say);
     const ready = new Promise<void>((resolve) => {
       const listen = (state: SyncState) => {
         if (state !== SyncState.Syncing) return;
@@ -137,12 +142,31 @@ export class MatrixBot {
     });
     await client.startClient({ initialSyncLimit: SYNC_LIMIT, lazyLoadMembers: false, disablePresence: true });
     await ready;
+    const unsigned = await signDevice(client, this.#parts.password);
+    if (unsigned !== null) say(unsigned);
+    await this.#backUpKeys();
     this.#clock = startClock(
       () => this.#work(),
       () => keeper.next(now()),
     );
     this.#retryLocked();
     this.#work();
+  }
+
+  /** Without a backup a lost folder takes the keys of the rooms with it; the record itself is in the folder's own backup. */
+  async #backUpKeys(): Promise<void> {
+    const { db, vault, say, showRecoveryKey } = this.#parts;
+    try {
+      if (showRecoveryKey !== null) showRecoveryKey(await newRecoveryKey(this.#client, vault));
+      const { version, restored } = await useBackup(this.#client, vault);
+      if (restored > 0) say(`${restored} keys of what was said before came back.`);
+      if (version === null) db.exec("DELETE FROM fact WHERE name = 'backup'");
+      else setFact(db, 'backup', `version ${version}`);
+      if (version === null)
+        say('The keys are not backed up. Start once with --new-recovery-key, in a terminal.');
+    } catch (error) {
+      say(`The keys could not be backed up: ${error instanceof Error ? error.message : String(error)}`);
+    }
   }
 
   /** Works once the present sync is out of the way, however many came together. */

@@ -7,9 +7,17 @@ export interface Credentials {
   readonly user: string | null;
   readonly password: string | null;
   readonly token: string | null;
+  /** The recovery key that was shown once: brings a new device its trust and the keys of what was said before. */
+  readonly recoveryKey: string | null;
 }
 
-const NAMES = ['SCANWARD_HOMESERVER', 'SCANWARD_USER', 'SCANWARD_PASSWORD', 'SCANWARD_TOKEN'] as const;
+const NAMES = [
+  'SCANWARD_HOMESERVER',
+  'SCANWARD_USER',
+  'SCANWARD_PASSWORD',
+  'SCANWARD_TOKEN',
+  'SCANWARD_RECOVERY_KEY',
+] as const;
 
 /**
  * Account and secret from the environment, or from a file of `NAME=value` lines (`SCANWARD_SECRETS`, or `file`) that its
@@ -30,6 +38,7 @@ export function readCredentials(
     user: value('SCANWARD_USER'),
     password: value('SCANWARD_PASSWORD'),
     token: value('SCANWARD_TOKEN'),
+    recoveryKey: value('SCANWARD_RECOVERY_KEY'),
   };
 }
 
