@@ -7,7 +7,7 @@ import { setFact } from '../matrix-db.ts';
 const EVERY_MS = 15_000;
 
 /** Name of the file in the practice's folder whose time an outside watcher looks at. */
-export const HEARTBEAT = 'heartbeat';
+const HEARTBEAT = 'heartbeat';
 
 /**
  * Shows from outside that the program lives and hears: the time of `heartbeat` is that of its last turn with a sync that

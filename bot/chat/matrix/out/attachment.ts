@@ -2,6 +2,8 @@ import { Attachment } from '@matrix-org/matrix-sdk-crypto-wasm';
 import type { MatrixClient } from 'matrix-js-sdk/lib/matrix.js';
 import type { Content } from './content.ts';
 
+// The wasm package comes with matrix-js-sdk and is not listed by itself: there must be one copy of it.
+
 /** A file to be sent, with its text. */
 export interface Attached {
   readonly name: string;

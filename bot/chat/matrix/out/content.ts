@@ -40,7 +40,7 @@ export function isTooLong(message: Message): boolean {
 }
 
 /** The first lines of a message that goes as a file. */
-export function beginning(message: Message): string {
+function beginning(message: Message): string {
   const text = toText(message).split('\n').slice(0, 12).join('\n');
   return `${text.slice(0, 2000)}\n… The rest is in the file.`;
 }

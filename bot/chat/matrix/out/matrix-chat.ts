@@ -1,4 +1,4 @@
-import { HTTPError, type MatrixClient, MatrixError } from 'matrix-js-sdk/lib/matrix.js';
+import { type MatrixClient, MatrixError } from 'matrix-js-sdk/lib/matrix.js';
 import type { Effect, Post } from '../../../../core/desk/effect.ts';
 import { toText } from '../../../show/text.ts';
 import type { Chat, SentPosts } from '../../chat.ts';
@@ -90,9 +90,4 @@ export class MatrixChat implements Chat {
     const before = Array.isArray(pinned) ? pinned.filter((one) => typeof one === 'string') : [];
     if (!before.includes(event)) await this.#sender.setState(room, PINS, { pinned: [...before, event] });
   }
-}
-
-/** The homeserver refuses this for want of a right in the room. */
-export function isForbidden(error: unknown): boolean {
-  return error instanceof HTTPError && error.httpStatus === 403;
 }
