@@ -9,29 +9,42 @@ for (const [row, keys] of KEYS.entries()) {
 }
 
 /**
- * How near a slip is to a word: 4 letters changed about or one left out or doubled, 3 a neighbouring key, 2 another
- * letter too many or wrong, 0 more than one slip away.
+ * How near a slip is to a word: 5 letters changed about, 4 one left out or doubled, 3 a neighbouring key or the first
+ * letter left out, 2 another letter wrong, 0 more than one slip away.
  */
 export function closeness(typed: string, word: string): number {
   const gap = typed.length - word.length;
-  let from = 0;
-  while (from < typed.length && typed[from] === word[from]) from++;
-  let end = 0;
-  while (
-    end < Math.min(typed.length, word.length) - from &&
-    typed[typed.length - 1 - end] === word[word.length - 1 - end]
-  )
-    end++;
-  const [a, b] = [typed.length - from - end, word.length - from - end];
-  if (gap === 0 && a === 2 && typed[from] === word[from + 1] && typed[from + 1] === word[from]) return 5;
-  if (gap === -1 && a === 0 && b === 1) return from === 0 ? 3 : 4;
-  if (gap === 1 && a === 1 && b === 0)
-    return typed[from] === typed[from - 1] || typed[from] === typed[from + 1] ? 4 : 3;
-  if (gap === 0 && a === 1 && b === 1)
-    return NEIGHBOURS.get(word[from] ?? '')?.includes(typed[from] ?? '?') === true
-      ? 3
-      : from === 0 && word.length < 6
-        ? 0
-        : 2;
-  return 0;
+  if (gap < -1 || gap > 1) return 0;
+  const from = sameHead(typed, word);
+  const end = sameTail(typed, word, from);
+  const extra = typed.length - from - end;
+  const lacking = word.length - from - end;
+  if (gap === -1) return extra === 0 && lacking === 1 ? (from === 0 ? 3 : 4) : 0;
+  if (gap === 1) return extra === 1 && lacking === 0 ? inserted(typed, from) : 0;
+  if (extra === 2 && typed[from] === word[from + 1] && typed[from + 1] === word[from]) return 5;
+  return extra === 1 ? replaced(typed, word, from) : 0;
+}
+
+function sameHead(a: string, b: string): number {
+  let at = 0;
+  while (at < a.length && a[at] === b[at]) at++;
+  return at;
+}
+
+function sameTail(a: string, b: string, from: number): number {
+  const most = Math.min(a.length, b.length) - from;
+  let count = 0;
+  while (count < most && a[a.length - 1 - count] === b[b.length - 1 - count]) count++;
+  return count;
+}
+
+/** A letter too many: likelier where it is its neighbour's twin. */
+function inserted(typed: string, at: number): number {
+  return typed[at] === typed[at - 1] || typed[at] === typed[at + 1] ? 4 : 3;
+}
+
+/** A wrong letter: likelier from a neighbouring key; a short word with another first letter is another word. */
+function replaced(typed: string, word: string, at: number): number {
+  if (NEIGHBOURS.get(word[at] ?? '')?.includes(typed[at] ?? '?') === true) return 3;
+  return at === 0 && word.length < 6 ? 0 : 2;
 }

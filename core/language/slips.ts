@@ -33,29 +33,45 @@ export function bySlips(
   const own = first.read.read;
   if (tokens.length > LONGEST || tokens.length < 2 || first.strange > STRANGEST || !namesOurs(first.parts))
     return own;
-  let best = first.read.score + BETTER;
-  let taken: NoteRead | null = null;
-  let divided = false;
+  const choice = new Choice(first.read.score + BETTER);
   for (const [i, token] of tokens.entries()) {
     for (const { word, near } of spelling.alternatives(token)) {
       const other = read(tokens.with(i, { ...token, text: word }));
-      if (other.strange >= 1 || isEmpty(other.read.read)) continue;
-      const score = other.read.score + 0.5 * near - 2;
-      if (score < best - 0.4) continue;
-      const same =
-        taken !== null && JSON.stringify(taken.reading) === JSON.stringify(other.read.read.reading);
-      if (score > best + 0.4) {
-        taken = other.read.read;
-        best = score;
-        divided = false;
-      } else if (taken === null && score >= best) {
-        taken = other.read.read;
-        best = score;
-      } else if (!same) divided = true;
+      if (other.strange < 1 && !isEmpty(other.read.read))
+        choice.offer(other.read.read, other.read.score + 0.5 * near - 2);
     }
   }
-  return taken === null || divided ? own : taken;
+  return choice.taken ?? own;
 }
+
+/** The best of several readings, none where two that differ are as good. */
+class Choice {
+  #best: number;
+  #taken: NoteRead | null = null;
+  #divided = false;
+
+  constructor(least: number) {
+    this.#best = least;
+  }
+
+  get taken(): NoteRead | null {
+    return this.#divided ? null : this.#taken;
+  }
+
+  offer(read: NoteRead, score: number): void {
+    if (score < this.#best - CLOSE) return;
+    if (score > this.#best + CLOSE || (this.#taken === null && score >= this.#best)) {
+      this.#taken = read;
+      this.#best = score;
+      this.#divided = false;
+    } else if (this.#taken === null || JSON.stringify(this.#taken.reading) !== JSON.stringify(read.reading)) {
+      this.#divided = true;
+    }
+  }
+}
+
+/** Scores nearer than this do not tell one reading from another. */
+const CLOSE = 0.4;
 
 function isEmpty(read: NoteRead): boolean {
   const { facts, asks, plans, unclear } = read.reading;

@@ -173,63 +173,38 @@ export class Spelling {
     return found.slice(0, 8);
   }
 
-  #fixed(
-    tokens: readonly Token[],
-    i: number,
-    token: Token,
-  ): { tokens: readonly Token[]; taken: number } | null {
-    const spoken = spokenMark(token.text, tokens[i + 1]?.text);
-    if (spoken !== null)
-      return {
-        tokens: [
-          { ...token, text: spoken.mark, kind: 'mark', end: tokens[i + spoken.taken - 1]?.end ?? token.end },
-        ],
-        taken: spoken.taken,
-      };
-    if (!token.spaced && tokens[i - 1]?.kind === 'number' && /^(st|nd|rd|th)$/.test(token.text)) return null;
-    const figure = figureWord(token, tokens[i - 1], tokens[i + 1]);
-    if (figure !== null)
-      return {
-        tokens: [
-          {
-            ...token,
-            text: figure.text,
-            kind: 'word',
-            end: figure.taken === 2 ? (tokens[i + 1]?.end ?? token.end) : token.end,
-          },
-        ],
-        taken: figure.taken,
-      };
-    if (
-      token.kind === 'word' &&
-      BETWEEN.has(token.text) &&
-      tokens[i - 1]?.kind === 'number' &&
-      tokens[i + 1]?.kind === 'number'
-    )
-      return { tokens: [{ ...token, text: 'and' }], taken: 1 };
+  #fixed(tokens: readonly Token[], i: number, token: Token): Fixed | null {
+    const [before, next] = [tokens[i - 1], tokens[i + 1]];
+    const shown = heard(tokens, i, token) ?? figured(token, before, next);
+    if (shown !== null) return shown;
+    if (!token.spaced && before?.kind === 'number' && /^(st|nd|rd|th)$/.test(token.text)) return null;
     if (token.kind !== 'word' || token.text.length < 2) return this.#joined(tokens, i, token);
-    if (this.#runOn(token.text, tokens[i + 1]?.text))
+    if (BETWEEN.has(token.text) && before?.kind === 'number' && next?.kind === 'number')
+      return as(token, 'and');
+    if (this.#runOn(token.text, next?.text))
       return { tokens: spread(token, [token.text.slice(0, -1), "'s"]), taken: 1 };
     if (this.#isWord(token.text)) return null;
-    const placed = this.#placed(token.text, tokens[i + 1], tokens[i - 1]);
-    if (placed !== null) return { tokens: [{ ...token, text: placed }], taken: 1 };
-    const joined = this.#joined(tokens, i, token);
-    if (joined !== null) return joined;
+    const placed = this.#placed(token.text, next, before);
+    if (placed !== null) return as(token, placed);
+    return this.#joined(tokens, i, token) ?? this.#meant(token, next);
+  }
+
+  /** The words meant by what is no word; letters that hang on a number are left to be an id's. */
+  #meant(token: Token, next: Token | undefined): Fixed | null {
     if (token.text.length < SHORTEST && shorthandFor(token.text) === undefined) return null;
-    if (
-      tokens[i + 1]?.kind === 'number' &&
-      tokens[i + 1]?.spaced === false &&
-      token.text.length <= 3 &&
-      !this.#near(token.text)
-    )
-      return null;
-    let words = this.#known.get(token.text);
-    if (words === undefined) {
-      words = this.#words(token.text);
-      if (this.#known.size > REMEMBERED) this.#known.clear();
-      this.#known.set(token.text, words);
-    }
+    const hangs = next?.kind === 'number' && !next.spaced;
+    if (hangs && token.text.length <= 3 && !this.#near(token.text)) return null;
+    const words = this.#remembered(token.text);
     return words.length === 0 ? null : { tokens: spread(token, words), taken: 1 };
+  }
+
+  #remembered(text: string): readonly string[] {
+    const known = this.#known.get(text);
+    if (known !== undefined) return known;
+    const words = this.#words(text);
+    if (this.#known.size > REMEMBERED) this.#known.clear();
+    this.#known.set(text, words);
+    return words;
   }
 
   #near(text: string): boolean {
@@ -383,6 +358,32 @@ function figureWord(
   return /^(min|mins|minutes|hours?|scans?|tips?|and|more|of|days?|pm|am)$/.test(next.text)
     ? null
     : { text: 'to', taken: 1 };
+}
+
+interface Fixed {
+  readonly tokens: readonly Token[];
+  /** How many of the tokens typed it stands for. */
+  readonly taken: number;
+}
+
+function as(token: Token, text: string): Fixed {
+  return { tokens: [{ ...token, text }], taken: 1 };
+}
+
+/** A mark that was dictated, in the place of its words. */
+function heard(tokens: readonly Token[], i: number, token: Token): Fixed | null {
+  const spoken = spokenMark(token.text, tokens[i + 1]?.text);
+  if (spoken === null) return null;
+  const end = tokens[i + spoken.taken - 1]?.end ?? token.end;
+  return { tokens: [{ ...token, text: spoken.mark, kind: 'mark', end }], taken: spoken.taken };
+}
+
+/** A figure typed for its sound, as the word. */
+function figured(token: Token, before: Token | undefined, next: Token | undefined): Fixed | null {
+  const figure = figureWord(token, before, next);
+  if (figure === null) return null;
+  const end = figure.taken === 2 ? (next?.end ?? token.end) : token.end;
+  return { tokens: [{ ...token, text: figure.text, kind: 'word', end }], taken: figure.taken };
 }
 
 /** Punctuation that a phone wrote out when it was dictated. */

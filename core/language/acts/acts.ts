@@ -34,7 +34,17 @@ export function readAct(c: Clause): Made | null {
     if (UNDO.test(one)) return made('undo', {});
     if (YES.test(one)) return made('yes', {});
     if (NO.test(one)) return made('no', {});
-    if (LATER.test(one) && !c.entities('time').some(({ entity }) => (entity.span.shift !== undefined && entity.span.shift.minutes !== null) || entity.span.clocks.length > 0)) return made('later', {});
+    if (
+      LATER.test(one) &&
+      !c
+        .entities('time')
+        .some(
+          ({ entity }) =>
+            (entity.span.shift !== undefined && entity.span.shift.minutes !== null) ||
+            entity.span.clocks.length > 0,
+        )
+    )
+      return made('later', {});
   }
   return laterAt(c) ?? closing(c) ?? amend(c) ?? pick(c);
 }

@@ -39,7 +39,13 @@ export const temperature: Frame = {
       noun >= 0 ||
       said.unit ||
       (place !== null &&
-        (said.decimal || (said.at === 0 && c.parts.length <= 4 && c.prep(place.at) === 'in' && place.room !== undefined && said.value >= 10) || c.word(/^(it's|its|reading|reads|showing|is|'s|only|now|at|it is|sitting)$/) >= 0));
+        (said.decimal ||
+          (said.at === 0 &&
+            c.parts.length <= 4 &&
+            c.prep(place.at) === 'in' &&
+            place.room !== undefined &&
+            said.value >= 10) ||
+          c.word(/^(it's|its|reading|reads|showing|is|'s|only|now|at|it is|sitting)$/) >= 0));
     if (!about) return null;
     c.use(said.at);
     c.useTags(

@@ -25,30 +25,46 @@ export function phraseOf(text: string): string[] {
   return tokenize(text).map((token) => token.text);
 }
 
+type Put = (phrase: string, sort: Sort, tag: string, form?: Form | '', ref?: string) => void;
+
 /** Puts the whole lexicon into a table: it is the same for every practice. */
 export function addLexicon(table: Table): void {
-  const put = (phrase: string, sort: Sort, tag: string, form: Form | '' = '', ref = '', target = true) => {
+  const put: Put = (phrase, sort, tag, form = '', ref = '') => {
     const sense: Sense = { sort, tag, form, ref };
-    table.add(phraseOf(phrase), sense, target);
+    table.add(phraseOf(phrase), sense);
     const bare = withoutApostrophes(phrase);
     if (bare !== phrase) table.add(phraseOf(bare), sense);
   };
   for (const phrase of listed(glue)) put(phrase, 'glue', 'glue');
+  table.add(["'s"], { sort: 'glue', tag: 'glue', form: '', ref: '' });
   for (const [tag, list] of Object.entries(moodWords))
     for (const phrase of listed(list)) put(phrase, 'mood', tag);
+  addVerbs(table, put);
+  addNouns(put);
+  for (const name of firstNames.trim().split(/\s+/)) put(name, 'person', 'person');
+  for (const [word, value] of Object.entries(numberWords)) put(word, 'number', 'number', '', String(value));
+}
+
+function addVerbs(table: Table, put: Put): void {
   for (const [tag, list] of Object.entries(verbs)) {
-    for (const lemma of listed(list))
-      for (const [form, how] of formsOf(lemma)) {
-        put(form, 'verb', tag, how);
-        for (const typed of typedFor(form, how)) table.alias(typed, form.split(' ')[0] ?? form);
-      }
+    for (const [form, how] of listed(list).flatMap(formsOf)) {
+      put(form, 'verb', tag, how);
+      for (const typed of typedFor(form, how)) table.alias(typed, form.split(' ')[0] ?? form);
+    }
   }
   for (const [tag, list] of Object.entries(verbForms)) {
     for (const entry of list.split(';')) {
       const [form = '', phrase = ''] = cut(entry.trim(), ':');
-      put(phrase, 'verb', tag, form as Form);
+      put(phrase, 'verb', tag, formOf(form));
     }
   }
+}
+
+function formOf(text: string): Form {
+  return text === 'b' || text === 's' || text === 'g' || text === 'n' ? text : 'd';
+}
+
+function addNouns(put: Put): void {
   for (const [tag, list] of Object.entries(nouns)) {
     for (const noun of listed(list)) {
       put(noun, 'noun', tag, 'b');
@@ -59,14 +75,11 @@ export function addLexicon(table: Table): void {
     put(noun, 'other', 'other');
     put(plural(noun), 'other', 'other');
   }
-  for (const end of ["'s"]) table.add([end], { sort: 'glue', tag: 'glue', form: '', ref: '' });
-  for (const name of firstNames.trim().split(/\s+/)) put(name, 'person', 'person', '', '');
-  for (const [word, value] of Object.entries(numberWords)) put(word, 'number', 'number', '', String(value));
 }
 
 /** How endings are typed in a hurry: "dropd", "droped", "wipped", "takin". */
 function typedFor(form: string, how: Form): string[] {
-  const [head = '', ...rest] = form.split(' ');
+  const [head = ''] = form.split(' ');
   const all: string[] = [];
   if (how === 'd' && head.endsWith('ed') && head.length > 4) {
     const stem = head.slice(0, -2);
@@ -75,7 +88,6 @@ function typedFor(form: string, how: Form): string[] {
     else if (/[aeiou][bdgmnpt]$/.test(stem)) all.push(`${stem}${stem.at(-1)}ed`);
   }
   if (how === 'g' && head.endsWith('ing') && head.length > 5) all.push(head.slice(0, -1));
-  void rest;
   return all.filter((typed) => !isEnglish(typed));
 }
 

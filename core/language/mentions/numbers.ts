@@ -94,25 +94,17 @@ export function longNumber(scan: Scan, at: number): NumberSaid | null {
   let digits = '';
   let to = at;
   while (digits.length < 6) {
-    const word = textAt(scan, to);
-    if (word === 'hundred' && /^[1-9]$/.test(digits)) {
-      const and = textAt(scan, to + 1) === 'and' ? to + 2 : to + 1;
-      const rest = wholeNumber(scan, and);
-      if (rest?.words && rest.value < 100) {
-        return {
-          value: Number(digits) * 100 + rest.value,
-          text: String(Number(digits) * 100 + rest.value),
-          to: rest.to,
-          words: true,
-        };
-      }
-      return { value: Number(digits) * 100, text: `${digits}00`, to: to + 1, words: true };
-    }
-    const part = isNumber(scan, to) ? null : wholeNumber(scan, to);
-    const oh = word === 'oh' || word === 'o';
-    if (part === null && !(oh && digits !== '')) break;
-    digits += oh ? '0' : (part?.text ?? '');
-    to = part?.to ?? to + 1;
+    const part = spokenDigits(scan, to, digits !== '');
+    if (part === null) break;
+    digits += part.text;
+    to = part.to;
   }
   return digits === '' ? null : { value: Number(digits), text: digits, to, words: true };
+}
+
+/** The next figures of a number that is spelt out; "oh" is one inside it. */
+function spokenDigits(scan: Scan, at: number, inside: boolean): { text: string; to: number } | null {
+  const word = textAt(scan, at);
+  if (inside && (word === 'oh' || word === 'o')) return { text: '0', to: at + 1 };
+  return isNumber(scan, at) ? null : wholeNumber(scan, at);
 }

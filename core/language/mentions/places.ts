@@ -1,7 +1,7 @@
 import type { Names } from '../names.ts';
 import type { Sense } from '../table.ts';
 import { wholeNumber } from './numbers.ts';
-import { capital, endOfTag, type Finder, isNumber, textAt } from './scan.ts';
+import { capital, endOfTag, type Finder, isNumber, type Scan, textAt } from './scan.ts';
 
 const AFTER_NUMBER = /^(patients?|scans?|tips?|people|pts?|more|of|mins?|minutes|hours?)$/;
 
@@ -50,37 +50,37 @@ const BEFORE_LETTER =
 export const letterScanner: Finder = (scan, at) => {
   const text = textAt(scan, at);
   const id = scan.names.letterIds.get(text);
-  if (id === undefined || scan.tokens[at]?.kind !== 'word') return null;
-  const found = {
-    entity: { is: 'scanner', ids: [id], named: capital(scan, at) ? 'bare' : 'letter' } as const,
-    to: at + 1,
-  };
+  if (id === undefined || scan.tokens[at]?.kind !== 'word' || !standsAlone(scan, at)) return null;
+  const named = capital(scan, at) ? 'bare' : 'letter';
   const next = textAt(scan, at + 1);
-  const before = textAt(scan, at - 1);
-  if (scan.tokens[at + 1]?.kind === 'number' && !scan.tokens[at + 1]?.spaced) return null;
-  if (!scan.tokens[at]?.spaced && at > 0 && scan.tokens[at - 1]?.kind !== 'mark') return null;
-  if (next === '.' && scan.tokens[at + 1]?.spaced === false && scan.tokens[at + 2]?.spaced === false)
-    return null;
-  if (/^[<>=/\\_@[\]{}]$/.test(next) || /^[<>=/\\_@[\]{}]$/.test(before)) return null;
-  const beforeToken = scan.tokens[at - 1];
-  if (
-    beforeToken?.kind === 'mark' &&
-    scan.tokens[at]?.spaced === false &&
-    !/^[,(/:+\-\n.!?;"]$/.test(beforeToken.text)
-  )
-    return null;
-  if (allCapitals(scan.note) && !/scanner/i.test(scan.note)) return null;
   const ends = next === '' || /^[,.;:!?)&+\-\n/(]$/.test(next);
-  if (text === 'a' || text === 'i') {
-    if (text === 'i' && !ends) return null;
-    const opens = at === 0 || /^[.!?\n]$/.test(before);
-    if (capital(scan, at) && (!opens || ends)) return found;
-    if (ends) return BEFORE_LETTER.test(before) ? found : null;
-    return AFTER_NAME.test(next) ? found : null;
-  }
-  if (capital(scan, at)) return found;
-  return ends || AFTER_NAME.test(next) ? found : null;
+  const meant =
+    text === 'a' || text === 'i'
+      ? isNoArticle(scan, at, ends)
+      : named === 'bare' || ends || AFTER_NAME.test(next);
+  return meant ? { entity: { is: 'scanner', ids: [id], named }, to: at + 1 } : null;
 };
+
+/** True where the letter is neither part of an abbreviation nor of code, and does not hang on a number or a mark. */
+function standsAlone(scan: Scan, at: number): boolean {
+  const [before, own, next] = [scan.tokens[at - 1], scan.tokens[at], scan.tokens[at + 1]];
+  if (next?.kind === 'number' && !next.spaced) return false;
+  if (next?.text === '.' && !next.spaced && scan.tokens[at + 2]?.spaced === false) return false;
+  if (CODE.test(next?.text ?? '') || CODE.test(before?.text ?? '')) return false;
+  if (before !== undefined && own?.spaced === false && !/^[,(/:+\-\n.!?;"]$/.test(before.text)) return false;
+  return !allCapitals(scan.note) || /scanner/i.test(scan.note);
+}
+
+const CODE = /^[<>=/\\_@[\]{}]$/;
+
+/** "A" that opens a sentence, and "a" before a noun, are the article; "I" is a person. */
+function isNoArticle(scan: Scan, at: number, ends: boolean): boolean {
+  if (textAt(scan, at) === 'i' && !ends) return false;
+  const before = textAt(scan, at - 1);
+  const opens = at === 0 || /^[.!?\n]$/.test(before);
+  if (capital(scan, at) && (!opens || ends)) return true;
+  return ends ? BEFORE_LETTER.test(before) : AFTER_NAME.test(textAt(scan, at + 1));
+}
 
 /** In a note with no small letter, capitals mean nothing. */
 function allCapitals(note: string): boolean {

@@ -17,7 +17,22 @@ interface IdSaid {
   readonly words: boolean;
 }
 
-const JOINTS = new Set([',', 'comma', '/', '&', '+', '/', 'and', 'n', 'plus', 'an', 'und', 'nd', 'y', 'also']);
+const JOINTS = new Set([
+  ',',
+  'comma',
+  '/',
+  '&',
+  '+',
+  '/',
+  'and',
+  'n',
+  'plus',
+  'an',
+  'und',
+  'nd',
+  'y',
+  'also',
+]);
 const RANGES = new Set(['-', 'to', 'thru', 'through', 'til', 'till', '--', 'upto', 'tru']);
 const LONGEST_RANGE = 200;
 

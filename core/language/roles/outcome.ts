@@ -11,25 +11,28 @@ function denied(c: Clause, at: number): boolean {
   return false;
 }
 
+export interface OutcomeSaid {
+  readonly outcome: 'passed' | 'failed';
+  readonly at: number;
+}
+
 /** "Good", "fine" and their like pass only where a frame asks for an outcome; the last word on it counts. */
-export function outcomeOf(
-  c: Clause,
-  except: readonly number[] = [],
-): { outcome: 'passed' | 'failed'; at: number } | null {
-  let found: { outcome: 'passed' | 'failed'; at: number } | null = null;
+export function outcomeOf(c: Clause, except: readonly number[] = []): OutcomeSaid | null {
+  let found: OutcomeSaid | null = null;
   for (const [i, part] of c.parts.entries()) {
     if (part.entity !== undefined || except.includes(i)) continue;
     if (hasTag(part, 'fail')) found = { outcome: 'failed', at: i };
-    else if (hasTag(part, 'pass')) {
-      const bad = denied(c, i);
-      if (bad || found === null || part.text.includes('pass'))
-        found = { outcome: bad ? 'failed' : 'passed', at: i };
-    }
+    else if (hasTag(part, 'pass')) found = passedAt(c, i, found);
   }
-  if (found !== null) {
-    for (const [i, part] of c.parts.entries()) if (hasTag(part, 'pass') || hasTag(part, 'fail')) c.use(i);
-  }
+  if (found !== null) c.useTags('pass', 'fail');
   return found;
+}
+
+/** A mild "good" does not take back a failure; "passed" after it does. */
+function passedAt(c: Clause, at: number, before: OutcomeSaid | null): OutcomeSaid {
+  if (denied(c, at)) return { outcome: 'failed', at };
+  const firm = c.parts[at]?.text.includes('pass') === true;
+  return before === null || firm ? { outcome: 'passed', at } : before;
 }
 
 /** True where a denial stands before the part and nothing between them breaks it. */

@@ -35,9 +35,21 @@ export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
     c.use(...named.map(({ at }) => at), noun);
     return spared;
   }
-  if (brokenList(c, named.map(({ at }) => at))) {
+  if (
+    brokenList(
+      c,
+      named.map(({ at }) => at),
+    )
+  ) {
     c.use(...named.map(({ at }) => at), noun);
-    return { ids: [], except: [], unknown: [], said: named.map(({ at }) => at), spoken: true, missing: { about: 'tip', slot: 'tips', form: 'ids' } };
+    return {
+      ids: [],
+      except: [],
+      unknown: [],
+      said: named.map(({ at }) => at),
+      spoken: true,
+      missing: { about: 'tip', slot: 'tips', form: 'ids' },
+    };
   }
   if (named.length > 0) {
     c.use(...named.map(({ at }) => at), noun);
@@ -65,7 +77,9 @@ export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
 
 /** "Tips 13 ot 18": one word that nobody knows between two ids may be "to", "and" or "or". */
 function brokenList(c: Clause, places: readonly number[]): boolean {
-  return places.some((at, i) => i > 0 && at - (places[i - 1] ?? at) === 2 && c.parts[at - 1]?.unknown === true);
+  return places.some(
+    (at, i) => i > 0 && at - (places[i - 1] ?? at) === 2 && c.parts[at - 1]?.unknown === true,
+  );
 }
 
 /** "All the dirty tips are in the autoclave except 4": ids behind such a word are those left out. */
