@@ -1,0 +1,99 @@
+import { Desk } from '../../core/desk/desk.ts';
+import type { Post } from '../../core/desk/effect.ts';
+import type { Input, Target } from '../../core/desk/input.ts';
+import { Readers } from '../../core/desk/readers.ts';
+import type { Turn } from '../../core/desk/turn.ts';
+import { makeReader } from '../../core/language/reader.ts';
+import { type Instant, MINUTE } from '../../core/time/instant.ts';
+import { type Happening, PRACTICE } from './any-day.ts';
+
+const QUAY = '!quay:example.org';
+const NORTH = '!north:example.org';
+/** A Monday in winter: local time is UTC. */
+const START = Date.parse('2026-11-23T07:30:00Z');
+
+/** The practice is the same on each: its words are compiled once. */
+export const READERS = new Readers(makeReader);
+
+/** One day on the core alone: a desk, its turns, and the clock that happenings drive. */
+export class Day {
+  desk = new Desk(READERS);
+  now: Instant = START;
+  readonly turns: Turn[] = [];
+  readonly #notes: { readonly id: string; readonly from: string; readonly room: string }[] = [];
+  readonly #posts: Post[] = [];
+  #count = 0;
+
+  constructor() {
+    this.#keep(this.desk.settings(PRACTICE, START));
+  }
+
+  /** Lets the clock run to what happens, takes it in, and says what is due. */
+  happen(one: Happening): void {
+    this.runTo(this.now + one.after * MINUTE);
+    const input = this.#input(one);
+    if (input !== null) this.#keep(this.desk.take(input, this.now));
+    this.#keep(this.desk.tick(this.now));
+  }
+
+  /** Lets the clock run through every moment at which something falls due. */
+  runTo(instant: Instant): void {
+    for (let next = this.desk.next(this.now); next !== null && next <= instant; ) {
+      if (next <= this.now) throw new Error(`the clock stands still at ${new Date(this.now).toISOString()}`);
+      this.now = next;
+      this.#keep(this.desk.tick(next));
+      next = this.desk.next(this.now);
+    }
+    this.now = instant;
+  }
+
+  #keep(turn: Turn | null): void {
+    if (turn === null) return;
+    this.turns.push(turn);
+    for (const effect of turn.effects) if (effect.does === 'post') this.#posts.push(effect);
+  }
+
+  #input(one: Happening): Input | null {
+    this.#count += 1;
+    const { from } = one;
+    const room = one.north ? NORTH : QUAY;
+    const base = { id: `$${this.#count}`, room, from, at: this.now };
+    switch (one.does) {
+      case 'note':
+        this.#notes.push(base);
+        return { sort: 'note', ...base, text: one.text };
+      case 'reply': {
+        const replyTo = this.#post(room, 0);
+        this.#notes.push(base);
+        return { sort: 'note', ...base, text: one.text, ...(replyTo === null ? {} : { replyTo }) };
+      }
+      case 'edit': {
+        const note = this.#notes.at(-1 - one.back);
+        if (note === undefined) return null;
+        return { ...base, ...note, id: base.id, sort: 'edit', edits: note.id, text: one.text };
+      }
+      case 'delete': {
+        const note = this.#notes.at(-1 - one.back);
+        if (note === undefined) return null;
+        return { ...base, ...note, id: base.id, sort: 'redaction', redacts: note.id };
+      }
+      case 'react': {
+        const reacts = this.#post(room, one.back);
+        return reacts === null ? null : { sort: 'reaction', ...base, reacts, emoji: one.emoji };
+      }
+    }
+  }
+
+  #post(room: string, back: number): Target | null {
+    const post = this.#posts.filter((each) => each.room === room).at(-1 - back);
+    return post === undefined ? null : { post: post.key };
+  }
+}
+
+/** The whole day, to seven in the evening at the earliest. */
+export function playDay(happenings: readonly Happening[]): Day {
+  const day = new Day();
+  for (const one of happenings) day.happen(one);
+  day.runTo(Math.max(day.now, START + 11.5 * 60 * MINUTE));
+  return day;
+}
