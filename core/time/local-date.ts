@@ -7,16 +7,30 @@ export type LocalDate = string;
 /** Monday first: weeks run Monday to Sunday. */
 export const WEEKDAYS: readonly Weekday[] = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
 
+/** Rules ask for the same few hundred dates at every look; reading and writing one costs half a microsecond. */
+const MOST_KEPT = 10_000;
+const numbers = new Map<LocalDate, number>();
+const dates = new Map<number, LocalDate>();
+
 /** Days since 1970-01-01 on the same calendar. Throws RangeError on a text that is not a date of the calendar. */
 export function dayNumber(date: LocalDate): number {
+  const known = numbers.get(date);
+  if (known !== undefined) return known;
   const instant = Date.parse(`${date}T00:00:00Z`);
   if (Number.isNaN(instant)) throw new RangeError(`not a date: ${date}`);
+  if (numbers.size >= MOST_KEPT) numbers.clear();
+  numbers.set(date, instant / DAY);
   return instant / DAY;
 }
 
 /** The date that many days after 1970-01-01. */
 export function dateOfDayNumber(day: number): LocalDate {
-  return new Date(day * DAY).toISOString().slice(0, 10);
+  const known = dates.get(day);
+  if (known !== undefined) return known;
+  const date = new Date(day * DAY).toISOString().slice(0, 10);
+  if (dates.size >= MOST_KEPT) dates.clear();
+  dates.set(day, date);
+  return date;
 }
 
 /** True for a real date written `2026-11-23`; 2026-02-30 is not one. */

@@ -1,7 +1,7 @@
 import type { Weekday } from '../practice/practice.ts';
-import { DAY, type Instant, MINUTE } from './instant.ts';
-import { type LocalDate, weekdayOf } from './local-date.ts';
-import { isLocalTime, type LocalTime } from './local-time.ts';
+import { DAY, type Instant, MINUTE, SECOND } from './instant.ts';
+import { dateOfDayNumber, dayNumber, type LocalDate, weekdayOf } from './local-date.ts';
+import { isLocalTime, type LocalTime, minutesOf, timeOfMinutes } from './local-time.ts';
 import { offsetAt } from './offsets.ts';
 
 export {
@@ -31,10 +31,7 @@ export interface LocalMoment {
  * Throws RangeError on a text that is no date or time, or an unknown zone.
  */
 export function toInstant(date: LocalDate, time: LocalTime, zone: string): Instant {
-  // The shape is looked at first: Date.parse makes an instant of almost any text.
-  const wall = /^\d{4}-\d\d-\d\d$/.test(date) ? Date.parse(`${date}T${time}:00Z`) : Number.NaN;
-  if (Number.isNaN(wall) || !isLocalTime(time))
-    throw new RangeError(`not a local date and time: ${date} ${time}`);
+  const wall = wallOf(date, time);
   // No zone is a whole day from UTC, so these two instants lie surely before and after the one that is sought.
   const before = offsetAt(wall - DAY, zone);
   if (offsetAt(wall - before, zone) === before) return wall - before;
@@ -43,21 +40,40 @@ export function toInstant(date: LocalDate, time: LocalTime, zone: string): Insta
   return wall - before;
 }
 
+/** Times by how they are written, in milliseconds: there are 1,440. */
+const times = new Map<LocalTime, number>();
+
+/** That date and time as if it were UTC. */
+function wallOf(date: LocalDate, time: LocalTime): number {
+  const known = times.get(time);
+  // The shape is looked at first: Date.parse makes an instant of almost any text.
+  if (!/^\d{4}-\d\d-\d\d$/.test(date) || !(known !== undefined || isLocalTime(time)))
+    throw new RangeError(`not a local date and time: ${date} ${time}`);
+  const ms = known ?? minutesOf(time) * MINUTE;
+  if (known === undefined) times.set(time, ms);
+  return dayNumber(date) * DAY + ms;
+}
+
+/** Every time of a day by its minute. */
+const TIMES: readonly LocalTime[] = Array.from({ length: 1440 }, (_, minute) => timeOfMinutes(minute));
+
 /** What the calendar and the clock on that zone's wall show. Throws RangeError on an unknown zone. */
 export function toLocal(instant: Instant, zone: string): LocalMoment {
-  const shown = new Date(instant + offsetAt(instant, zone)).toISOString();
-  const date = shown.slice(0, 10);
+  const wall = instant + offsetAt(instant, zone);
+  const day = Math.floor(wall / DAY);
+  const date = dateOfDayNumber(day);
+  const minute = Math.floor((wall - day * DAY) / MINUTE);
   return {
     date,
-    time: shown.slice(11, 16),
-    second: Number(shown.slice(17, 19)),
+    time: TIMES[minute] ?? timeOfMinutes(minute),
+    second: Math.floor((wall - day * DAY - minute * MINUTE) / SECOND),
     weekday: weekdayOf(date),
   };
 }
 
 /** The local date alone. */
 export function localDateOf(instant: Instant, zone: string): LocalDate {
-  return new Date(instant + offsetAt(instant, zone)).toISOString().slice(0, 10);
+  return dateOfDayNumber(Math.floor((instant + offsetAt(instant, zone)) / DAY));
 }
 
 /** The first instant of a local date: where midnight is skipped by a clock change, the first there is. */
