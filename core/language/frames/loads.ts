@@ -203,30 +203,30 @@ interface Found<T> {
 const TURNED =
   /^(turned|brown|gone brown|turned brown|turned black|gone black|changed|passed|pass|good|fine|ok|okay|black|correct|green|done|changed colour|changed color|all good|turned black|changed fully|complete|right)$/;
 
+const UNTURNED = /^(unchanged|white|unturned|blank|pink|still pink|still white)$/;
+
 /** What the load's indicator showed: "strip turned", "indicator hadn't changed". */
 function stripOf(c: Clause): Found<'passed' | 'failed'> {
   const noun = c.at('strip');
   if (noun < 0) return { value: null, used: [] };
-  const used = [noun];
-  let value: 'passed' | 'failed' | null = null;
-  // What is said of the strip stands after it, or just before it ("passed strip").
-  for (let i = noun + 1; i < c.parts.length && i <= noun + 5; i++) {
+  const denials: number[] = [];
+  for (let i = noun + 1; i < Math.min(c.parts.length, noun + 6); i++) {
     const part = c.parts[i];
     if (part === undefined || part.entity !== undefined || hasTag(part, 'pouch')) break;
-    if (
-      hasTag(part, 'fail') ||
-      /^(unchanged|white|unturned|blank|pink|still pink|still white)$/.test(part.text)
-    )
-      value = 'failed';
-    else if (TURNED.test(part.text) || hasTag(part, 'turn') || hasTag(part, 'swap') || hasTag(part, 'pass'))
-      value = isDenied(c, i) || hasTag(c.parts[noun - 1], 'neg') ? 'failed' : 'passed';
-    else continue;
-    used.push(i);
-    break;
+    if (hasTag(part, 'neg')) denials.push(i);
+    const value = stripSays(c, i, noun);
+    if (value !== null) return { value, used: [noun, ...denials, i] };
   }
-  for (let i = noun + 1; i < c.parts.length && i <= noun + 5; i++)
-    if (hasTag(c.parts[i], 'neg')) used.push(i);
-  return { value, used };
+  return { value: null, used: [noun, ...denials] };
+}
+
+function stripSays(c: Clause, at: number, noun: number): 'passed' | 'failed' | null {
+  const part = c.parts[at];
+  if (part === undefined) return null;
+  if (hasTag(part, 'fail') || UNTURNED.test(part.text)) return 'failed';
+  const turned = TURNED.test(part.text) || ['turn', 'swap', 'pass'].some((tag) => hasTag(part, tag));
+  if (!turned) return null;
+  return isDenied(c, at) || hasTag(c.parts[noun - 1], 'neg') ? 'failed' : 'passed';
 }
 
 /** Whether the load came out dry: "packs dry", "came out wet". */

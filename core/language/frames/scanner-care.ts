@@ -165,49 +165,52 @@ export const scanFinished: Frame = {
   },
 };
 
+/** The part that says that something was wiped: a past form, or a noun that was done. */
+function wipedAt(c: Clause): number {
+  const past = [c.form('wipe', 'd'), c.form('clean', 'd')].find((i) => i >= 0);
+  if (past !== undefined) return past;
+  const noun = [c.form('wipe', 'n'), c.form('clean', 'n')].find((i) => i >= 0) ?? -1;
+  const done =
+    c.has('finish', 'do', 'give', 'have', 'get') ||
+    c.word(/^(done|gave it a|given it a|had a|gave|complete)$/) >= 0;
+  return done ? noun : -1;
+}
+
+function namesScanner(c: Clause): boolean {
+  const kinds = ['scanner', 'some', 'no-scanner'] as const;
+  return c.at('scanner') >= 0 || kinds.some((kind) => c.entities(kind).length > 0);
+}
+
+/** True where what was wiped can be one of ours: it, or a part of it, is named here or was just before. */
+function maySpeakOfScanner(c: Clause, verb: number): boolean {
+  if (namesScanner(c) || c.has('lens', 'base') || c.scope.memory.scanners.length > 0) return true;
+  if (!hasTag(c.parts[verb], 'wipe')) return false;
+  const firm = /down|disinfect|clinell|over/.test(c.parts[verb]?.text ?? '');
+  return c.word(/^down$/) >= 0 || (firm && c.names.scannerIds.length === 1);
+}
+
 export const wiped: Frame = {
   name: 'wiped',
   on: ['wipe', 'clean', 'wash'],
   read(c) {
-    const wipe = c.form('wipe', 'd');
-    const clean = c.form('clean', 'd');
-    const noun = c.form('wipe', 'n') >= 0 ? c.form('wipe', 'n') : c.form('clean', 'n');
-    const done =
-      noun >= 0 &&
-      (c.has('finish', 'do', 'give', 'have', 'get') ||
-        c.word(/^(done|gave it a|given it a|had a|gave|complete)$/) >= 0);
-    const verb = wipe >= 0 ? wipe : clean >= 0 ? clean : done ? noun : -1;
-    if (verb < 0) return null;
+    const verb = wipedAt(c);
+    if (verb < 0 || !maySpeakOfScanner(c, verb)) return null;
     const lens = c.at('lens');
     const base = c.at('base');
-    const tips =
+    const ofTips =
       c.entities('tips').some(({ entity }) => entity.named) || (c.at('tip') >= 0 && lens < 0 && base < 0);
-    if (tips) return null;
-    const named =
-      c.entities('scanner').length > 0 ||
-      c.at('scanner') >= 0 ||
-      c.entities('some').length > 0 ||
-      c.entities('no-scanner').length > 0;
-    const memory = c.scope.memory.scanners.length > 0;
-    const hard =
-      wipe >= 0 &&
-      /down|disinfect|clinell|over/.test(c.parts[wipe]?.text ?? '') &&
-      c.names.scannerIds.length === 1;
-    if (!named && lens < 0 && base < 0 && !memory && !hard && !(wipe >= 0 && c.word(/^down$/) >= 0))
-      return null;
+    if (ofTips) return null;
+    const named = namesScanner(c) && !hasTag(c.parts[lens], 'scanner');
     c.useTags('wipe', 'clean', 'do', 'finish', 'give', 'lens', 'base', 'get', 'have', 'wash');
     const scanners = scannersOf(c);
-    const parts = partsWiped(c, lens, base, named && !hasTag(c.parts[lens], 'scanner'));
-    const facts = parts.flatMap((part) =>
+    const where = [lens, base].filter((i) => i >= 0);
+    const facts = partsWiped(c, lens, base, named).flatMap((part) =>
       each(scanners, (id) =>
-        made(
-          'wiped',
-          { ...withScanner(id), part },
-          { scanner: scanners.said, part: [lens, base].filter((i) => i >= 0) },
-        ),
+        made('wiped', { ...withScanner(id), part }, { scanner: scanners.said, part: where }),
       ),
     );
-    return result(facts, verb, scanners.missing, c.word(/^down$/) >= 0 && wipe >= 0 ? 0.6 : 0);
+    const down = hasTag(c.parts[verb], 'wipe') && c.word(/^down$/) >= 0;
+    return result(facts, verb, scanners.missing, down ? 0.6 : 0);
   },
 };
 

@@ -49,35 +49,33 @@ export const sporeTest: Frame = {
       positive,
       clear,
       other: other?.outcome ?? null,
-      running:
-        running >= 0 ||
-        c.form('start', 'dg') >= 0 ||
-        c.form('run', 'g') >= 0 ||
-        c.form('put', 'd') >= 0 ||
-        c.has('incubate'),
+      running: running >= 0 || isSetGoing(c),
     });
     const slots = { ...(outcome === null ? {} : { outcome }), ...base };
     const fact = made('spore-test', slots, { outcome: verb < 0 ? [] : [verb] });
     const missing: Missing | undefined =
       outcome === null ? { about: 'outcome', slot: 'outcome', form: 'outcome' } : undefined;
-    if (
-      outcome === 'running' &&
-      /^(in|on|going)$/.test(c.parts[running]?.text ?? '') &&
-      c.parts.some((p) => p.unknown || p.senses.some((s) => s.sort === 'other'))
-    )
-      return null;
-    if (
-      outcome === 'running' &&
-      (c.scope.strange > 1 ||
-        c.word(/^(order|ordered|order more|left|need|needs|delivery)$/) >= 0 ||
-        /strips$|vials$/.test(c.parts[noun]?.text ?? ''))
-    )
-      return null;
+    if (outcome === 'running' && !isSurelyRunning(c, running, noun)) return null;
     if (outcome === null && !c.has('do', 'finish', 'run') && c.word(/^(done|did|back|result)$/) < 0)
       return null;
     return { ...result([fact], verb < 0 ? noun : verb, missing), anyMood: true };
   },
 };
+
+function isSetGoing(c: Clause): boolean {
+  if (c.has('incubate')) return true;
+  return [c.form('start', 'dg'), c.form('run', 'g'), c.form('put', 'd'), c.form('send', 'd')].some(
+    (i) => i >= 0,
+  );
+}
+
+/** "In" and "on" are said of much else: of stock, of a visitor. */
+function isSurelyRunning(c: Clause, running: number, noun: number): boolean {
+  const loose = /^(in|on|going)$/.test(c.parts[running]?.text ?? '');
+  if (loose && c.parts.some((p) => p.unknown || p.senses.some((s) => s.sort === 'other'))) return false;
+  if (/strips$|vials$/.test(c.parts[noun]?.text ?? '')) return false;
+  return c.scope.strange <= 1 && c.word(/^(order|ordered|order more|left|need|needs|delivery)$/) < 0;
+}
 
 /** "In" and "on" tell that it runs only where no autoclave or day follows. */
 function runningAt(c: Clause): number {

@@ -1,10 +1,10 @@
 import type { Clause } from '../clause.ts';
 import { hasTag } from '../part.ts';
-import type { Result } from '../result.ts';
+import type { Missing, Result } from '../result.ts';
 import { isDenied } from '../roles/outcome.ts';
 import { placeOf } from '../roles/place.ts';
 import { scannersOf } from '../roles/scanner.ts';
-import { tipSlots, tipsOf } from '../roles/tips.ts';
+import { type TipsFound, tipSlots, tipsOf } from '../roles/tips.ts';
 import { type Frame, made, result, tipFact } from './frame.ts';
 
 /** The scanner that a clause names beside its tips ("used tip 4 on Robin"), if it names one. */
@@ -74,6 +74,27 @@ export const removed: Frame = {
   },
 };
 
+/** What is said of a tip or scanner besides fitting it: then "on" tells where, not that it was put there. */
+const NOT_FITTING = [
+  ...[
+    'use',
+    'start',
+    'scan',
+    'crack',
+    'fog',
+    'load',
+    'wipe',
+    'wash',
+    'bag',
+    'scratch',
+    'drop',
+    'cover',
+    'lens',
+    'base',
+  ],
+  ...['calibrate', 'mirror', 'pouch', 'strip', 'debris', 'cable', 'lose', 'find'],
+];
+
 export const fitted: Frame = {
   name: 'fitted',
   on: ['fit', 'put', 'word:on', 'word:onto', 'word:on to', 'word:back on', 'word:back onto', 'word:->'],
@@ -81,57 +102,37 @@ export const fitted: Frame = {
     const on = c.word(/^(on|onto|on to|back on|back onto|->)$/);
     const fit = c.form('fit', 'dn');
     const put = c.form('put', 'd');
-    if (fit < 0 && on < 0) return null;
-    if (
-      c.has(
-        'use',
-        'start',
-        'scan',
-        'crack',
-        'fog',
-        'load',
-        'wipe',
-        'wash',
-        'bag',
-        'scratch',
-        'drop',
-        'cover',
-        'lens',
-        'base',
-        'calibrate',
-        'mirror',
-        'pouch',
-        'strip',
-        'debris',
-        'cable',
-        'lose',
-        'find',
-      )
-    )
-      return null;
+    if ((fit < 0 && on < 0) || c.has(...NOT_FITTING)) return null;
     const tips = tipsOf(c, { bare: true, before: false }) ?? (fit >= 0 || put >= 0 ? tipsOf(c, {}) : null);
     if (tips === null) return null;
     const scanner = scannersOf(c);
-    const last = on === c.parts.length - 1 && c.entities('tips').some(({ entity }) => entity.named);
-    if (!scanner.spoken && fit < 0 && !(put >= 0 && on >= 0) && !last) return null;
-    if (typeof scanner.said === 'string' && !scanner.spoken && fit < 0 && put < 0 && !last) return null;
-    const verb = fit >= 0 ? fit : put >= 0 ? put : on;
+    if (!scanner.spoken && fit < 0 && !(put >= 0 && on >= 0) && !endsOn(c, on)) return null;
     c.use(fit, put, on);
     c.useTags('click');
     placeOf(c);
     const [tip, more] = tips.ids;
     const [id, second] = scanner.ids;
     if (more !== undefined || second !== undefined || tips.which !== undefined) return null;
-    const missing =
-      tip === undefined
-        ? tips.missing === undefined
-          ? undefined
-          : { ...tips.missing, slot: 'tip', form: 'id' as const }
-        : (tips.missing ?? scanner.missing);
     const slots = { ...(tip === undefined ? {} : { tip }), ...(id === undefined ? {} : { scanner: id }) };
-    return result([made('fitted', slots, { tip: tips.said, scanner: scanner.said })], verb, missing);
+    const verb = [fit, put, on].find((i) => i >= 0) ?? 0;
+    return result(
+      [made('fitted', slots, { tip: tips.said, scanner: scanner.said })],
+      verb,
+      tipMissing(tips) ?? scanner.missing,
+    );
   },
 };
+
+/** "Tip 3 on": only which scanner is left out. */
+function endsOn(c: Clause, on: number): boolean {
+  return on === c.parts.length - 1 && c.entities('tips').some(({ entity }) => entity.named);
+}
+
+/** What is missing of the one tip that is fitted. */
+function tipMissing(tips: TipsFound): Missing | undefined {
+  if (tips.missing === undefined || tips.ids.length > 0) return tips.missing;
+  return { ...tips.missing, slot: 'tip', form: 'id' };
+}
 
 export const washed: Frame = {
   name: 'washed',
@@ -278,47 +279,40 @@ export const sterile: Frame = {
   },
 };
 
+interface Look {
+  readonly mag: number;
+  readonly check: number;
+  readonly noun: number;
+  readonly debris: number;
+}
+
+/** True where it is tips that were looked at, and not the oxygen or the post. */
+function looksAtTips(c: Clause, look: Look, tips: TipsFound): boolean {
+  if (look.mag >= 0 || look.noun >= 0 || c.word(/^inspected$/) >= 0 || c.at('tip') >= 0) return true;
+  if (typeof tips.said === 'string' || c.entities('tips').some(({ entity }) => entity.named)) return true;
+  if (look.check >= 0 && c.scope.strange <= 0.5) return true;
+  return /^(debris|residue|blood|gunk|soiling)/.test(c.parts[look.debris]?.text ?? '');
+}
+
 export const inspected: Frame = {
   name: 'inspected',
   on: ['check', 'inspection', 'magnifier', 'debris', 'see'],
   read(c): Result | null {
-    const mag = c.at('magnifier');
-    const check = c.form('check', 'dgn');
-    const noun = c.at('inspection');
-    const debris = c.at('debris');
-    if (c.has('pouch', 'strip') && mag < 0) return null;
-    if (mag < 0 && check < 0 && noun < 0 && debris < 0) return null;
-    c.use(mag, check, noun, debris);
+    const look: Look = {
+      mag: c.at('magnifier'),
+      check: c.form('check', 'dgn'),
+      noun: c.at('inspection'),
+      debris: c.at('debris'),
+    };
+    const verb = [look.check, look.noun, look.mag, look.debris].find((i) => i >= 0);
+    if (verb === undefined || (c.has('pouch', 'strip') && look.mag < 0)) return null;
+    c.use(look.mag, look.check, look.noun, look.debris);
     c.useTags('do', 'inspection', 'debris', 'magnifier', 'see', 'check');
     const tips = tipsOf(c, { bare: true });
-    if (tips === null) return null;
-    const sure =
-      mag >= 0 ||
-      noun >= 0 ||
-      c.entities('tips').some(({ entity }) => entity.named) ||
-      c.at('tip') >= 0 ||
-      typeof tips.said === 'string';
-    if (
-      !sure &&
-      c.word(/^inspected$/) < 0 &&
-      (check < 0 || c.scope.strange > 0.5) &&
-      !/^(debris|residue|blood|gunk|soiling)/.test(c.parts[debris]?.text ?? '')
-    )
-      return null;
-    const verb = [check, noun, mag, debris].find((i) => i >= 0) ?? 0;
-    const outcome = inspectionOutcome(c, debris);
+    if (tips === null || !looksAtTips(c, look, tips)) return null;
+    const outcome = inspectionOutcome(c, look.debris);
     c.useTags('wash', 'clean');
-    if (outcome === null) {
-      const plainly = c.word(/^inspected$/) >= 0 && c.scope.strange === 0;
-      if (!plainly && ((mag < 0 && noun < 0) || (mag < 0 && !sure))) return null;
-      const missing = tips.missing ?? {
-        about: 'outcome' as const,
-        slot: 'outcome',
-        form: 'outcome' as const,
-        ...(tips.ids.length === 1 ? { of: `tip:${tips.ids[0]}` } : {}),
-      };
-      return result([made('inspected', tipSlots(tips), { tips: tips.said })], verb, missing);
-    }
+    if (outcome === null) return inspectedOnly(c, look, tips, verb);
     const base = result(
       [made('inspected', { ...tipSlots(tips), outcome }, { tips: tips.said })],
       verb,
@@ -327,6 +321,15 @@ export const inspected: Frame = {
     return outcome === 'failed' ? { ...base, anyMood: true } : base;
   },
 };
+
+/** Looked at, with what was seen left out. */
+function inspectedOnly(c: Clause, look: Look, tips: TipsFound, verb: number): Result | null {
+  const plainly = c.word(/^inspected$/) >= 0 && c.scope.strange === 0;
+  if (!plainly && look.mag < 0 && look.noun < 0) return null;
+  const of = tips.ids.length === 1 ? { of: `tip:${tips.ids[0]}` } : {};
+  const missing: Missing = tips.missing ?? { about: 'outcome', slot: 'outcome', form: 'outcome', ...of };
+  return result([made('inspected', tipSlots(tips), { tips: tips.said })], verb, missing);
+}
 
 function inspectionOutcome(c: Clause, debris: number): 'passed' | 'failed' | null {
   if (debris >= 0) {

@@ -39,104 +39,125 @@ function hereOf(c: Clause): PlaceSaid | null {
   return { site, said: [here >= 0 ? here : come], at: here >= 0 ? here : come };
 }
 
+/** What is said of a thing at a place besides its being there. */
+const NOT_MOVING = [
+  ...[
+    'temp',
+    'degree',
+    'use',
+    'booking',
+    'find',
+    'lose',
+    'wipe',
+    'calibrate',
+    'open',
+    'shut',
+    'crack',
+    'fog',
+    'spore',
+  ],
+  ...[
+    'start',
+    'finish',
+    'bag',
+    'wash',
+    'retire',
+    'hold',
+    'release',
+    'add',
+    'sterile',
+    'cancel',
+    'book',
+    'fall',
+  ],
+];
+
 export const moved: Frame = {
   name: 'moved',
   on: ['site', 'room', 'come', 'scanner', 'get', 'bring'],
   read(c) {
-    if (
-      c.has(
-        'temp',
-        'degree',
-        'use',
-        'booking',
-        'find',
-        'lose',
-        'wipe',
-        'calibrate',
-        'travel-phrase',
-        'open',
-        'shut',
-        'crack',
-        'fog',
-        'spore',
-        'start',
-        'finish',
-        'bag',
-        'wash',
-        'retire',
-        'hold',
-        'release',
-        'add',
-        'sterile',
-        'cancel',
-        'book',
-        'fall',
-      )
-    )
-      return null;
-    if (c.entities('celsius').length > 0 || c.entities('load').length > 0) return null;
+    if (c.has(...NOT_MOVING) || c.entities('celsius').length + c.entities('load').length > 0) return null;
     const place = placeOf(c, (prep) => prep !== 'from' && prep !== 'of') ?? hereOf(c);
-    if (place === null) return null;
-    const worn = c.first('scanner');
-    if (worn !== null && c.prep(worn.at) === 'on' && c.entities('tips').length > 0) return null;
+    if (place === null || wearsTips(c)) return null;
     const verb = MOVING.map((tag) => c.form(tag, 'ds')).find((i) => i >= 0) ?? c.word(STILL);
-    const prep = c.prep(place.at);
-    const left = c.form('leave', 'd');
-    if (left >= 0 && (prep === 'for' || prep === 'to')) return null;
-    if (verb < 0 && prep !== 'to') return null;
-    if (!/^(to|at|in|on|own|)$/.test(prep)) return null;
+    if (!isArrival(c, place, verb)) return null;
     const items = movable(c);
-    if (items === null) return null;
-    if (
-      place.room !== undefined &&
-      c.names.sterileRooms.has(`${place.site}/${place.room}`) &&
-      items.items.length > 0 &&
-      items.items.every((item) => item.startsWith('tip:'))
-    )
-      return null;
+    if (items === null || isForSterilising(c, place, items)) return null;
     c.use(verb);
     c.useTags(...MOVING, 'tip');
-    // A place once gone to that was only passed through says nothing ("from north").
-    for (const one of c.entities('site')) if (c.prep(one.at) === 'from') c.use(one.at);
-    for (const one of c.entities('room')) if (c.prep(one.at) === 'from') c.use(one.at);
+    useOrigins(c);
+    const slots = { ...itemSlots(items), ...placeSlots(place) };
+    const bonus = c.word(/^(here|arrived|got here)$/) >= 0 ? 0.5 : 0;
     return result(
-      [made('moved', { ...itemSlots(items), ...placeSlots(place) }, { items: items.said, site: place.said })],
+      [made('moved', slots, { items: items.said, site: place.said })],
       verb >= 0 ? verb : place.at,
       items.missing ?? place.missing,
-      c.word(/^(here|arrived|got here)$/) >= 0 ? 0.5 : 0,
+      bonus,
     );
   },
 };
+
+/** "Tip 2 on blue in room 2" tells where it was fitted. */
+function wearsTips(c: Clause): boolean {
+  const scanner = c.first('scanner');
+  return scanner !== null && c.prep(scanner.at) === 'on' && c.entities('tips').length > 0;
+}
+
+/** True where the place is one that something came to, not one that it left for. */
+function isArrival(c: Clause, place: PlaceSaid, verb: number): boolean {
+  const prep = c.prep(place.at);
+  if (!/^(to|at|in|on|own|)$/.test(prep)) return false;
+  if (c.form('leave', 'd') >= 0 && (prep === 'for' || prep === 'to')) return false;
+  return verb >= 0 || prep === 'to';
+}
+
+/** Tips gone to the room where autoclaving is done are sent, not moved. */
+function isForSterilising(c: Clause, place: PlaceSaid, items: ItemsSaid): boolean {
+  if (place.room === undefined || !c.names.sterileRooms.has(`${place.site}/${place.room}`)) return false;
+  return items.items.length > 0 && items.items.every((item) => item.startsWith('tip:'));
+}
+
+/** A place that something came from says no more. */
+function useOrigins(c: Clause): void {
+  for (const { at } of [...c.entities('site'), ...c.entities('room')]) if (c.prep(at) === 'from') c.use(at);
+}
+
+interface Going {
+  readonly verb: number;
+  /** "Left" alone tells least: much is left that does not leave. */
+  readonly onlyLeft: boolean;
+  /** "Taking", "moving": a departure only where it says where to. */
+  readonly onlyTaking: boolean;
+}
+
+function goingOf(c: Clause, toPlace: boolean): Going | null {
+  const way = c.form('travel', 'd');
+  const left = c.form('leave', 'dg');
+  const driving = c.form('travel', 'gs');
+  const taking =
+    ['take', 'bring', 'move', 'go', 'send'].map((tag) => c.form(tag, 'g')).find((i) => i >= 0) ?? -1;
+  const sent = toPlace ? c.form('send', 'd') : -1;
+  const verb = [way, left, driving, taking, sent].find((i) => i >= 0);
+  if (verb === undefined) return null;
+  return {
+    verb,
+    onlyLeft: left >= 0 && way < 0,
+    onlyTaking: way < 0 && driving < 0 && left < 0 && taking >= 0,
+  };
+}
 
 export const departed: Frame = {
   name: 'departed',
   on: ['travel', 'leave', 'take', 'bring', 'go', 'send', 'move'],
   read(c) {
     if (c.has('start', 'finish', 'hold', 'use', 'fail', 'find', 'lose', 'drop')) return null;
-    const way = c.form('travel', 'd');
-    const driving = c.form('travel', 'gs');
-    const left = c.form('leave', 'dg');
-    const going =
-      ['take', 'bring', 'move', 'go', 'send'].map((tag) => c.form(tag, 'g')).find((i) => i >= 0) ?? -1;
-    const sent = c.form('send', 'd');
     const place = placeOf(c, (prep) => /^(to|for|at|in|)$/.test(prep));
-    const verb = [way, left, driving, going].find((i) => i >= 0) ?? (sent >= 0 && place !== null ? sent : -1);
-    if (verb < 0) return null;
-    if (left >= 0 && way < 0 && place !== null && /^(at|in)$/.test(c.prep(place.at))) return null;
-    if (going >= 0 && way < 0 && driving < 0 && left < 0 && place === null) return null;
+    const going = goingOf(c, place !== null);
+    if (going === null || (going.onlyTaking && place === null)) return null;
+    if (going.onlyLeft && place !== null && /^(at|in)$/.test(c.prep(place.at))) return null;
     const items = itemsOf(c, {});
-    if (items === null) return null;
-    if (left >= 0 && way < 0 && place === null && typeof items.said === 'string') return null;
-    // "Left blue on the side": somebody left it, it did not leave.
-    if (
-      left >= 0 &&
-      way < 0 &&
-      place === null &&
-      typeof items.said !== 'string' &&
-      (items.said[0] ?? 0) > left
-    )
-      return null;
-    c.use(verb);
+    if (items === null || (going.onlyLeft && place === null && !leavesItself(items, going.verb))) return null;
+    c.use(going.verb);
     c.useTags(
       'travel',
       'leave',
@@ -153,21 +174,18 @@ export const departed: Frame = {
       'move',
       'get',
     );
-    for (const one of c.entities('site')) if (c.prep(one.at) === 'from') c.use(one.at);
+    useOrigins(c);
     const site = place?.site === undefined ? {} : { site: place.site };
-    return result(
-      [
-        made(
-          'departed',
-          { ...itemSlots(items), ...site },
-          { items: items.said, ...(place === null ? {} : { site: place.said }) },
-        ),
-      ],
-      verb,
-      items.missing ?? (place?.missing?.about === 'site' ? place.missing : undefined),
-    );
+    const said = { items: items.said, ...(place === null ? {} : { site: place.said }) };
+    const lacking = items.missing ?? (place?.missing?.about === 'site' ? place.missing : undefined);
+    return result([made('departed', { ...itemSlots(items), ...site }, said)], going.verb, lacking);
   },
 };
+
+/** "Left blue on the side": somebody left it, it did not leave. */
+function leavesItself(items: ItemsSaid, verb: number): boolean {
+  return typeof items.said !== 'string' && (items.said[0] ?? 0) < verb;
+}
 
 export const missing: Frame = {
   name: 'missing',

@@ -45,41 +45,32 @@ function pastNumberWord(scan: Scan, at: number): number {
   return to;
 }
 
-/** One id: "4", "four", "T4", "T-04", "N1", "4b". */
+/** One id: "4", "four", "T4", "T-04", "N1", "a six" where ids are A1, A2 … */
 function idAt(scan: Scan, from: number, words: boolean): IdSaid | null {
   const at = textAt(scan, from) === '#' ? from + 1 : from;
-  const text = textAt(scan, at);
-  const token = scan.tokens[at];
-  if (
-    token?.kind === 'word' &&
-    text.length <= 3 &&
-    (!NOT_LETTERS.has(text) || scan.names.tips.prefixes.has(text))
-  ) {
-    const dash = textAt(scan, at + 1) === '-' && glued(scan, at + 1) ? at + 2 : at + 1;
-    const known = scan.names.tips.prefixes.has(text) || text === 't';
-    const spoken =
-      scan.names.tips.prefixes.has(text) && !isNumber(scan, at + 1) ? wholeNumber(scan, at + 1) : null;
-    if (spoken?.words && spoken.value > 0 && !isMeasured(scan, spoken.to))
-      return { letters: text, digits: spoken.text, to: spoken.to, words: true };
-    if (
-      known &&
-      isNumber(scan, dash) &&
-      (glued(scan, dash) || dash === at + 1) &&
-      !isMeasured(scan, dash + 1, true)
-    ) {
-      return { letters: text, digits: textAt(scan, dash), to: dash + 1, words: false };
-    }
-  }
+  const lettered = letteredAt(scan, at);
+  if (lettered !== null) return lettered;
   const number = wholeNumber(scan, at);
-  if (number !== null && (thousands(scan, number.to) || slashed(scan, number.to))) return null;
-  if (
-    number === null ||
-    (number.words && !words) ||
-    isMeasured(scan, number.to, words) ||
-    gluedLetters(scan, number.to)
-  )
-    return null;
+  if (number === null || (number.words && !words)) return null;
+  if (thousands(scan, number.to) || slashed(scan, number.to)) return null;
+  if (isMeasured(scan, number.to, words) || gluedLetters(scan, number.to)) return null;
   return { letters: '', digits: number.text, to: number.to, words: number.words };
+}
+
+function letteredAt(scan: Scan, at: number): IdSaid | null {
+  const text = textAt(scan, at);
+  const prefix = scan.names.tips.prefixes.has(text);
+  if (scan.tokens[at]?.kind !== 'word' || (!prefix && text !== 't')) return null;
+  const dash = textAt(scan, at + 1) === '-' && glued(scan, at + 1) ? at + 2 : at + 1;
+  if (isNumber(scan, dash)) {
+    const joined = glued(scan, dash) || dash === at + 1;
+    return joined && !isMeasured(scan, dash + 1, true)
+      ? { letters: text, digits: textAt(scan, dash), to: dash + 1, words: false }
+      : null;
+  }
+  const spoken = prefix ? wholeNumber(scan, at + 1) : null;
+  if (!spoken?.words || spoken.value === 0 || isMeasured(scan, spoken.to)) return null;
+  return { letters: text, digits: spoken.text, to: spoken.to, words: true };
 }
 
 /** "3/11", "50/50": after a stroke only another tip goes on with a list. */
@@ -110,8 +101,6 @@ function gluedLetters(scan: Scan, at: number): boolean {
     !/^(n|and|on|is|in|to)$/.test(token.text)
   );
 }
-
-const NOT_LETTERS = new Set(['at', 'by', 'in', 'on', 'to', 'of', 'no']);
 
 /**
  * A list of tip ids: "2, 5 & 7", "3-6", "one thru four", "T4 and T7". `named` says that "tip" stands before it, so

@@ -144,35 +144,40 @@ const BARRING = new Set([
 export const tipsBySet: Finder = (scan, from) => {
   const head = textAt(scan, from);
   if (!WHOLE.has(head) && head !== 'the' && setNamed(head) === undefined) return null;
-  let at = from;
-  let whole = false;
-  while (FILLERS.has(textAt(scan, at)) || WHOLE.has(textAt(scan, at))) {
-    whole ||= WHOLE.has(textAt(scan, at)) && textAt(scan, at) !== 'other';
-    at++;
-    if (at > from + 6) return null;
-  }
-  const which = setNamed(textAt(scan, at)) ?? setBySense(scan, at);
-  if (which !== undefined) at++;
+  const lead = leadOf(scan, from);
+  if (lead === null) return null;
+  const which = setNamed(textAt(scan, lead.to)) ?? setBySense(scan, lead.to);
+  const at = which === undefined ? lead.to : lead.to + 1;
   const noun = textAt(scan, at);
-  if (
-    !NOUNS.has(noun) &&
-    whole &&
-    which !== undefined &&
-    (barring(scan, at) > 0 ||
-      /^(in|to|are|is|has|sent|gone|went|now|washed|bagged|except|sterile)$/.test(noun))
-  )
-    return withExceptions(scan, which, at);
-  if (!NOUNS.has(noun)) return null;
-  if (
-    which === undefined &&
-    (!whole || noun === 'ones' || noun === 'lot' || noun === 'stuff' || noun === 'tip')
-  )
-    return null;
-  if (which !== undefined && !whole && noun !== 'tips' && !(noun === 'ones' && head === 'the')) return null;
+  if (!NOUNS.has(noun)) {
+    const bare = lead.whole && which !== undefined && (barring(scan, at) > 0 || AFTER_SET.test(noun));
+    return bare ? withExceptions(scan, which, at) : null;
+  }
+  if (!isSet(which, lead.whole, noun, head)) return null;
   // "used tips 2 and 6" names them.
   if (tipList(scan, at + 1, 'several') !== null && !BARRING.has(textAt(scan, at + 1))) return null;
   return withExceptions(scan, which ?? 'all', at + 1);
 };
+
+/** What may follow "all used" where the noun goes unsaid. */
+const AFTER_SET = /^(in|to|are|is|has|sent|gone|went|now|washed|bagged|except|sterile)$/;
+
+/** Past "all of the", "the rest of the", and whether every one is meant. */
+function leadOf(scan: Scan, from: number): { to: number; whole: boolean } | null {
+  let to = from;
+  let whole = false;
+  while (FILLERS.has(textAt(scan, to)) || WHOLE.has(textAt(scan, to))) {
+    whole ||= WHOLE.has(textAt(scan, to)) && textAt(scan, to) !== 'other';
+    to++;
+    if (to > from + 6) return null;
+  }
+  return { to, whole };
+}
+
+function isSet(which: TipSet | undefined, whole: boolean, noun: string, head: string): boolean {
+  if (which === undefined) return whole && noun === 'tips';
+  return whole || noun === 'tips' || (noun === 'ones' && head === 'the');
+}
 
 const SET_TAGS: Readonly<Record<string, TipSet>> = {
   use: 'used',

@@ -3,7 +3,7 @@ import { hasTag } from '../part.ts';
 import type { Missing } from '../result.ts';
 import { autoclaveItem } from './autoclave.ts';
 import { scannersOf } from './scanner.ts';
-import { tipsOf } from './tips.ts';
+import { type TipsFound, tipsOf } from './tips.ts';
 
 export interface ItemsSaid {
   readonly items: readonly string[];
@@ -27,40 +27,16 @@ export interface ItemsWanted {
 export function itemsOf(c: Clause, wanted: ItemsWanted = {}): ItemsSaid | null {
   const caltip = c.at('caltip');
   if (caltip >= 0) return calibrationTips(c, caltip);
-  const found: { at: number; items: readonly string[] }[] = [];
-  let missing: Missing | undefined;
-  const hasScanner =
-    c.entities('scanner').length + c.entities('some').length + c.entities('no-scanner').length > 0 ||
-    c.at('scanner') >= 0;
-  if (hasScanner) {
-    const scanners = scannersOf(c, 'items', 'items');
-    missing = scanners.missing;
-    const at = typeof scanners.said === 'string' ? c.at('scanner') : (scanners.said[0] ?? 0);
-    found.push({ at, items: scanners.ids.map((id) => `scanner:${id}`) });
-  }
-  const tips =
-    c
-      .entities('tips')
-      .some(({ at, entity }) => entity.named || (wanted.bare && !hasScanner) || beside(c, at)) ||
-    c.at('tip') >= 0
-      ? tipsOf(c, {
-          bare: true,
-          before: !hasScanner,
-          skip: (at) => !sureTips(c, at, (wanted.bare ?? false) && !hasScanner),
-        })
-      : null;
+  const found: Named[] = [];
+  const hasScanner = namesScanner(c);
+  let missing = hasScanner ? addScanners(c, found) : undefined;
+  const tips = tipsAmong(c, (wanted.bare ?? false) && !hasScanner, hasScanner);
   if (tips !== null) {
     missing ??= tips.missing === undefined ? undefined : { ...tips.missing, slot: 'items', form: 'items' };
     const at = typeof tips.said === 'string' ? 0 : (tips.said[0] ?? 0);
     found.push({ at, items: tips.ids.map((id) => `tip:${id}`) });
   }
-  if (wanted.loads) {
-    for (const { at, entity } of c.entities('load')) {
-      c.use(at);
-      const before = entity.autoclave === undefined ? '' : `${entity.autoclave}/`;
-      found.push({ at, items: entity.ids.map((id) => `load:${before}${id}`) });
-    }
-  }
+  if (wanted.loads) addLoads(c, found);
   if (wanted.autoclaves && c.entities('load').length === 0) addAutoclaves(c, found);
   found.sort((a, b) => a.at - b.at);
   const items = found.flatMap((one) => one.items);
@@ -80,6 +56,37 @@ export function itemsOf(c: Clause, wanted: ItemsWanted = {}): ItemsSaid | null {
   };
 }
 
+interface Named {
+  readonly at: number;
+  readonly items: readonly string[];
+}
+
+function namesScanner(c: Clause): boolean {
+  const kinds = ['scanner', 'some', 'no-scanner'] as const;
+  return c.at('scanner') >= 0 || kinds.some((kind) => c.entities(kind).length > 0);
+}
+
+function addScanners(c: Clause, found: Named[]): Missing | undefined {
+  const scanners = scannersOf(c, 'items', 'items');
+  const at = typeof scanners.said === 'string' ? c.at('scanner') : (scanners.said[0] ?? 0);
+  found.push({ at, items: scanners.ids.map((id) => `scanner:${id}`) });
+  return scanners.missing;
+}
+
+function tipsAmong(c: Clause, bare: boolean, hasScanner: boolean): TipsFound | null {
+  const any = c.entities('tips').some(({ at, entity }) => entity.named || bare || beside(c, at));
+  if (!any && c.at('tip') < 0) return null;
+  return tipsOf(c, { bare: true, before: !hasScanner, skip: (at) => !sureTips(c, at, bare) });
+}
+
+function addLoads(c: Clause, found: Named[]): void {
+  for (const { at, entity } of c.entities('load')) {
+    c.use(at);
+    const before = entity.autoclave === undefined ? '' : `${entity.autoclave}/`;
+    found.push({ at, items: entity.ids.map((id) => `load:${before}${id}`) });
+  }
+}
+
 /** "Red and 9 back at green": numbers joined to a scanner travel with it. */
 function beside(c: Clause, at: number): boolean {
   return (
@@ -92,7 +99,7 @@ function sureTips(c: Clause, at: number, bare: boolean): boolean {
   return entity?.is === 'tips' && (entity.named || bare || beside(c, at) || c.at('tip') >= 0);
 }
 
-function addAutoclaves(c: Clause, found: { at: number; items: readonly string[] }[]): void {
+function addAutoclaves(c: Clause, found: Named[]): void {
   const named = c.entities('autoclave');
   for (const { at, entity } of named) {
     c.use(at);
