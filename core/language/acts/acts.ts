@@ -1,6 +1,7 @@
 import type { Clause } from '../clause.ts';
 import { made } from '../frames/frame.ts';
 import { wordsNumber } from '../lexicon/count.ts';
+import type { Entity, Part } from '../part.ts';
 import type { Made } from '../result.ts';
 import { timeOf } from '../roles/time.ts';
 import { resolveForward } from '../times/forward.ts';
@@ -130,51 +131,45 @@ function closing(c: Clause): Made | null {
 const SORRY =
   /^(i|make|srry|sry|sorry|excuse me|lads|guys|everyone|pardon|oops|correction|whoops|i meant|meant|i mean|actually|no|make that|should be|should have been|should've been|that should be|that should have been|it was|was|that's|wrong|typo|apologies|soz|my bad|mistake|it should be|wait|edit|correct that to|change that to|change it to|scrap that|rather|not|that was|it's|its|it is|\*|corr|amend|amend that to|amendment|ah|oh|sry|my mistake|whoopsie|hang on|i should have said|i should've said|should say|should read|that should say|read|meant to say|meant to put|meant to type|supposed to be|change to|swap|to|and|instead|for|instead of|with|,|autocorrect|fat fingers|wrong tip|wrong number|wrong one|make it|i ment|ment|wasn't|wasnt|isn't|isnt|the|replace|mean|meaning|that one|instead|it wasn't|that wasn't|was actually|it was actually|please|pls|change|thats|tip|tips|scanner|load|number|in fact|to be|of|rather than|ah sorry|oh sorry|so sorry|bad|say|said|read|typed|put|wrote|i said|i put|i typed|i wrote|meant|all|just|one|that|it|this|is|be|have|been|should|would|'s)$/;
 
-/** "Sorry, tip 5 not 4", "I meant 5", "not 4, 5", "make that blue". */
-function amend(c: Clause): Made | null {
-  const ids: { id: string; at: number }[] = [];
+interface Id {
+  readonly at: number;
+  id: string;
+}
+
+/** The ids of a note that is nothing but a correction; `null` where it says anything more. */
+function idsIn(c: Clause): Id[] | null {
+  const ids: Id[] = [];
   for (const [at, part] of c.parts.entries()) {
     const id = plainId(part.entity) ?? spokenId(part, c);
-    if (id === 'many') return null;
+    if (id === 'many' || (id === null && part.entity !== undefined)) return null;
     if (id !== null) ids.push({ id, at });
-    else if (part.entity !== undefined) return null;
-    else if (
-      !part.mark &&
-      !SORRY.test(part.text) &&
-      !(part.senses.length > 0 && /^(sorry|all|guys|everyone|x|xx|ta|thanks|team)$/.test(part.text))
-    )
-      return null;
+    else if (!part.mark && !SORRY.test(part.text) && !/^(x|xx|ta|thanks|team)$/.test(part.text)) return null;
   }
   alike(c, ids);
-  const [first, second, third] = ids;
+  return ids;
+}
+
+const NOT = /^(not|instead of|rather than|wasn't|wasnt|isn't|isnt|it wasn't|that wasn't)$/;
+const CORRECTS =
+  /sorry|oops|correct|meant|i mean|make (that|it)|should|typo|actually|wrong|edit|mistake|whoops|ment|soz|amend|\*|that to|rather|it was|instead/;
+
+/** "Sorry, tip 5 not 4", "I meant 5", "not 4, 5", "make that blue". */
+function amend(c: Clause): Made | null {
+  const [first, second, third] = idsIn(c) ?? [];
   if (first === undefined || third !== undefined) return null;
+  const not = c.parts.findIndex((p) => NOT.test(p.text));
   const text = words(c);
-  const not = c.parts.findIndex((p) =>
-    /^(not|instead of|rather than|wasn't|wasnt|isn't|isnt|it wasn't|that wasn't)$/.test(p.text),
-  );
-  if (second !== undefined) {
-    if (not >= 0) {
-      const from = ids.find(({ at }) => at > not) ?? first;
-      const to = from === first ? second : first;
-      return made('amend', { from: from.id, to: to.id });
-    }
-    if (/change|swap|replace/.test(text) && /\bto\b|with|for/.test(text))
-      return made('amend', { from: first.id, to: second.id });
-    return null;
+  if (second === undefined) return not < 0 && CORRECTS.test(text) ? made('amend', { to: first.id }) : null;
+  if (not >= 0) {
+    const wrong = second.at > not && first.at < not ? second : first.at > not ? first : second;
+    return made('amend', { from: wrong.id, to: wrong === first ? second.id : first.id });
   }
-  if (
-    !/sorry|oops|correct|meant|i mean|make (that|it)|should|typo|actually|wrong|edit|mistake|whoops|ment|soz|amend|\*|that to|rather|it was|instead/.test(
-      text,
-    )
-  )
-    return null;
-  if (not >= 0 && !/sorry|meant|should/.test(text)) return null;
-  if (not >= 0) return null;
-  return made('amend', { to: first.id });
+  const exchanged = /change|swap|replace/.test(text) && /\bto\b|with|for/.test(text);
+  return exchanged ? made('amend', { from: first.id, to: second.id }) : null;
 }
 
 /** "Load 44 not 43", "scanner 1 not 2": a bare number is of the same sort as what it stands beside. */
-function alike(c: Clause, ids: { id: string; at: number }[]): void {
+function alike(c: Clause, ids: readonly Id[]): void {
   const sorts = ids.map(({ at }) => c.parts[at]?.entity);
   const load = sorts.some((entity) => entity?.is === 'load');
   const scanner = sorts.some((entity) => entity?.is === 'scanner');
@@ -194,20 +189,28 @@ function spokenId(part: Clause['parts'][number], c: Clause): string | null {
   return c.names.tips.find('', sense.ref)[0] ?? sense.ref;
 }
 
-function plainId(entity: Clause['parts'][number]['entity']): string | 'many' | null {
-  if (entity === undefined) return null;
-  if (entity.is === 'tips') {
-    const [id, more] = [...entity.ids, ...entity.unknown];
-    return id === undefined || more !== undefined || entity.which !== undefined ? 'many' : id;
+function plainId(entity: Entity | undefined): string | 'many' | null {
+  switch (entity?.is) {
+    case 'tips':
+      return entity.which === undefined ? only([...entity.ids, ...entity.unknown]) : 'many';
+    case 'scanner':
+    case 'load':
+      return only(entity.ids);
+    case 'site':
+    case 'autoclave':
+      return entity.id;
+    case 'room':
+      return entity.rooms[0]?.split('/')[1] ?? null;
+    case 'number':
+      return entity.text;
+    default:
+      return null;
   }
-  if (entity.is === 'scanner') return entity.ids.length === 1 ? (entity.ids[0] ?? null) : 'many';
-  if (entity.is === 'site') return entity.id;
-  if (entity.is === 'load') return entity.ids.length === 1 ? (entity.ids[0] ?? null) : 'many';
-  if (entity.is === 'autoclave') return entity.id;
-  if (entity.is === 'room')
-    return entity.rooms.length >= 1 ? ((entity.rooms[0] ?? '').split('/')[1] ?? null) : null;
-  if (entity.is === 'number') return entity.text;
-  return null;
+}
+
+function only(ids: readonly string[]): string | 'many' {
+  const [id, more] = ids;
+  return id === undefined || more !== undefined ? 'many' : id;
 }
 
 /** Words that may stand beside the answer to "which one?". */
@@ -217,29 +220,43 @@ const BESIDE =
 /** A number or a name and nothing more: the answer to "which one?". */
 function pick(c: Clause): Made | null {
   if (c.parts.some((p) => p.text === '->' || p.text === 'on')) return null;
-  const solid = c.parts.filter((p) => p.entity !== undefined || (!p.mark && !BESIDE.test(p.text)));
-  const [only, more] = solid;
+  const [solid, more] = c.parts.filter((p) => p.entity !== undefined || (!p.mark && !BESIDE.test(p.text)));
   if (more !== undefined) return null;
-  if (only === undefined) {
-    const one = c.parts.find((p) => p.senses.some((s) => s.tag === 'number'));
-    return one === undefined || c.parts.length > 3 || c.parts.some((p) => /^(the|that|it)$/.test(p.text))
-      ? null
-      : made('pick', { choice: one.senses.find((s) => s.tag === 'number')?.ref ?? '' });
-  }
-  const { entity } = only;
-  if (entity?.is === 'tips' && !entity.named && entity.ids.length + entity.unknown.length === 1) {
-    const token = c.scope.note.slice(...c.scope.offset(only)).replace(/\D/g, '');
-    return made('pick', { choice: token === '' ? (entity.ids[0] ?? entity.unknown[0] ?? '') : token });
-  }
-  const typed = c.scope.note.slice(...c.scope.offset(only));
-  if (/^#\d+$/.test(typed)) return made('pick', { choice: typed.slice(1) });
-  const id = plainId(entity);
-  if (id !== null && id !== 'many')
-    return entity?.is === 'tips' && entity.unknown.length > 0 ? null : made('pick', { choice: id });
-  const spoken = only.senses.find((s) => s.tag === 'number');
-  if (spoken !== undefined) return made('pick', { choice: spoken.ref });
-  if (/^(first|second|third)$/.test(only.text) && c.parts.length <= 3)
-    return made('pick', { choice: String(['first', 'second', 'third'].indexOf(only.text) + 1) });
-  if (/^(passed|failed)$/.test(only.text) && c.parts.length <= 2) return made('pick', { choice: only.text });
-  return null;
+  const choice =
+    solid === undefined ? oneAlone(c) : (figureOf(c, solid) ?? nameOf(solid) ?? wordOf(c, solid));
+  return choice === null ? null : made('pick', { choice });
+}
+
+/** "One" said as a number. */
+function oneAlone(c: Clause): string | null {
+  if (c.parts.length > 3 || c.parts.some((p) => /^(the|that|it)$/.test(p.text))) return null;
+  return numberOf(c.parts.find((p) => numberOf(p) !== null));
+}
+
+function numberOf(part: Part | undefined): string | null {
+  return part?.senses.find((s) => s.tag === 'number')?.ref ?? null;
+}
+
+/** The figures as they were typed. */
+function figureOf(c: Clause, part: Part): string | null {
+  const typed = c.scope.note.slice(...c.scope.offset(part));
+  if (/^#\d+$/.test(typed)) return typed.slice(1);
+  const { entity } = part;
+  if (entity?.is !== 'tips' || entity.named || entity.ids.length + entity.unknown.length !== 1) return null;
+  const figures = typed.replace(/\D/g, '');
+  return figures === '' ? (entity.ids[0] ?? entity.unknown[0] ?? null) : figures;
+}
+
+function nameOf(part: Part): string | null {
+  const id = plainId(part.entity);
+  const unknown = part.entity?.is === 'tips' && part.entity.unknown.length > 0;
+  return id === null || id === 'many' || unknown ? null : id;
+}
+
+function wordOf(c: Clause, part: Part): string | null {
+  if (part.entity !== undefined) return null;
+  const place = ['first', 'second', 'third'].indexOf(part.text);
+  if (place >= 0 && c.parts.length <= 3) return String(place + 1);
+  if (/^(passed|failed)$/.test(part.text) && c.parts.length <= 2) return part.text;
+  return numberOf(part);
 }

@@ -1,3 +1,4 @@
+import type { Clause } from '../clause.ts';
 import { topicOf } from '../frames/shown.ts';
 import { type Ask, ask, isWh, WH, wordsOf } from './ask.ts';
 
@@ -7,21 +8,8 @@ export const how: Ask = {
   read(c, question) {
     if (c.form('show', 'd') >= 0 && c.entities('person').length > 0) return null;
     const text = wordsOf(c);
-    const asks =
-      /\bhow (do|does|to|must|is|should|can|would|are|am|did|long|often|d'?you|you|we|best)\b|how's|\b(steps|instructions|guide|procedure|protocol|best way|right way|what's the way|proper way|correct way|what is the way|process) (for|to|of)\b|\bwhat('s| is) the (procedure|process|protocol|best way|right way|drill|routine|proper way|correct way)|(show|tell|remind) me how|remind me how|walk me through|can (someone|you|anyone|somebody) (show|tell|remind|explain|talk|walk) (me )?(to me )?(how|through)|explain how|how-to|what do i do (to|when|if)|what do we do (to|when|if)|not sure how to|don't know how to|forgot how to|forgotten how to|can't remember how to|cant remember how to|unsure how to|anyone know how to|know how to|do i need to warm|what's the trick/.test(
-        text,
-      );
-    const fogs =
-      c.has('fog') &&
-      /why|how come|what's (causing|making)|what causes|what makes|how do (i|we|you) stop|stop .* (fogging|misting|steaming)|what can i do|what do (i|we) do|any (tips|ideas|advice)|what helps|prevent/.test(
-        text,
-      );
-    if (/to do with/.test(text)) return null;
-    if (!asks && !fogs) return null;
-    if (/how (long|often)/.test(text) && !c.has('heat', 'calibrate', 'load')) return null;
-    if (/how long (ago|since|has|have|till|until|before)/.test(text)) return null;
-    if (/how (do|does|are|is|did) (it|you|they|he|she|we) (look|feel|go|going|doing)\b/.test(text))
-      return null;
+    const fogs = c.has('fog') && ASKS_OF_FOG.test(text);
+    if ((!fogs && !ASKS_HOW.test(text)) || isOtherHow(c, text)) return null;
     const topic = fogs ? { topic: 'fogging', at: c.at('fog') } : topicOf(c);
     if (topic === null) return null;
     if (
@@ -78,19 +66,30 @@ export const how: Ask = {
     );
     for (const [i, part] of c.parts.entries())
       if (part.entity !== undefined && part.entity.is !== 'number') c.use(i);
-    const anchor =
-      c.has('calibrate', 'scanner', 'tip', 'autoclave', 'fog', 'load') ||
-      c.entities('scanner').length + c.entities('tips').length > 0 ||
-      c.has('lens', 'cover', 'wipe', 'sterilise');
-    if (
-      !anchor &&
-      !(
-        question &&
-        isWh(c, /^(it)$/) &&
-        (c.has('wipe') || topic.topic === 'set-up' || topic.topic === 'warm-up')
-      )
-    )
-      return null;
+    if (!hasAnchor(c) && !(question && isItsCare(c, topic.topic))) return null;
     return ask('how', { topic: topic.topic }, 1.6, { topic: [topic.at] });
   },
 };
+
+const ASKS_HOW =
+  /\bhow (do|does|to|must|is|should|can|would|are|am|did|long|often|d'?you|you|we|best)\b|how's|\b(steps|instructions|guide|procedure|protocol|best way|right way|what's the way|proper way|correct way|what is the way|process) (for|to|of)\b|\bwhat('s| is) the (procedure|process|protocol|best way|right way|drill|routine|proper way|correct way)|(show|tell|remind) me how|remind me how|walk me through|can (someone|you|anyone|somebody) (show|tell|remind|explain|talk|walk) (me )?(to me )?(how|through)|explain how|how-to|what do i do (to|when|if)|what do we do (to|when|if)|not sure how to|don't know how to|forgot how to|forgotten how to|can't remember how to|cant remember how to|unsure how to|anyone know how to|know how to|do i need to warm|what's the trick/;
+const ASKS_OF_FOG =
+  /why|how come|what's (causing|making)|what causes|what makes|how do (i|we|you) stop|stop .* (fogging|misting|steaming)|what can i do|what do (i|we) do|any (tips|ideas|advice)|what helps|prevent/;
+
+/** "How long ago", "how is it going", "what has it to do with": no way of doing things. */
+function isOtherHow(c: Clause, text: string): boolean {
+  if (/to do with|how long (ago|since|has|have|till|until|before)/.test(text)) return true;
+  if (/how (long|often)/.test(text) && !c.has('heat', 'calibrate', 'load')) return true;
+  return /how (do|does|are|is|did) (it|you|they|he|she|we) (look|feel|go|going|doing)\b/.test(text);
+}
+
+function hasAnchor(c: Clause): boolean {
+  if (c.has('calibrate', 'scanner', 'tip', 'autoclave', 'fog', 'load', 'lens', 'cover', 'wipe', 'sterilise'))
+    return true;
+  return c.entities('scanner').length + c.entities('tips').length > 0;
+}
+
+/** "How do I wipe it down?": "it" is the scanner where nothing else is cared for so. */
+function isItsCare(c: Clause, topic: string): boolean {
+  return isWh(c, /^(it)$/) && (c.has('wipe') || topic === 'set-up' || topic === 'warm-up');
+}

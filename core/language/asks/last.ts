@@ -7,20 +7,11 @@ export const last: Ask = {
   name: 'ask:last',
   read(c, question) {
     const text = wordsOf(c);
-    const when =
-      /\bwhen('s|s| was| were| did| is| has| have|)\b|\bwhen (did|was|were)|last time|\blast\b|how long (ago|since|has|have)|who (last|calibrated|moved|wiped|cleaned|took|scanned|did|brought|carried|shifted|used|cal'd|put|disinfected)|latest|most recent|what was the last|days since|been (calibrated|wiped|cleaned|moved)/.test(
-        text,
-      );
+    const when = ASKS_LAST.test(text);
     const done = question && /(has|have|did|was|were|is|been|'s|anyone|anybody|so|we|someone)/.test(text);
-    if (!when && !done) return null;
-    if (
-      /\b(when|what time) (is|are|do|does|will|should|can|must|'s .* due)\b/.test(text) &&
-      !/last/.test(text)
-    )
-      return null;
+    if ((!when && !done) || isToCome(c, text)) return null;
     const of = lastOf(c);
     if (of === null || (!when && asksSomeone(c))) return null;
-    if (c.has('oblige') && !/last/.test(text)) return null;
     c.useTags(
       ...WH,
       'calibrate',
@@ -46,22 +37,7 @@ export const last: Ask = {
       'degree',
       'send',
     );
-    const caltip = c.at('caltip') >= 0;
-    const hasItem =
-      c.entities('scanner').length > 0 ||
-      c.at('scanner') >= 0 ||
-      c.entities('tips').some(({ entity }) => entity.named) ||
-      caltip ||
-      c.entities('no-scanner').length > 0;
-    const item =
-      hasItem &&
-      !(
-        c.at('scanner') >= 0 &&
-        c.entities('scanner').length === 0 &&
-        /s$/.test(c.parts[c.at('scanner')]?.text ?? '')
-      )
-        ? oneItem(c)
-        : null;
+    const item = namesOne(c) ? oneItem(c) : null;
     if (item === null && !when && of !== 'calibration') return null;
     if (item?.missing !== undefined) {
       // "When was the scanner last calibrated?" is answered for all of them.
@@ -80,6 +56,23 @@ export const last: Ask = {
     );
   },
 };
+
+const ASKS_LAST =
+  /\bwhen('s|s| was| were| did| is| has| have|)\b|\bwhen (did|was|were)|last time|\blast\b|how long (ago|since|has|have)|who (last|calibrated|moved|wiped|cleaned|took|scanned|did|brought|carried|shifted|used|cal'd|put|disinfected)|latest|most recent|what was the last|days since|been (calibrated|wiped|cleaned|moved)/;
+
+/** "When is it due?", "when should I calibrate?": asked of what is to come. */
+function isToCome(c: Clause, text: string): boolean {
+  if (/last/.test(text)) return false;
+  return c.has('oblige') || /\b(when|what time) (is|are|do|does|will|should|can|must|'s .* due)\b/.test(text);
+}
+
+/** True where one thing is asked about, not scanners in general. */
+function namesOne(c: Clause): boolean {
+  if (c.entities('scanner').length + c.entities('no-scanner').length > 0 || c.at('caltip') >= 0) return true;
+  if (c.entities('tips').some(({ entity }) => entity.named)) return true;
+  const noun = c.at('scanner');
+  return noun >= 0 && !/s$/.test(c.parts[noun]?.text ?? '');
+}
 
 /** "Can someone wipe A?" asks for it to be done. */
 function asksSomeone(c: Clause): boolean {

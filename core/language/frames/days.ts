@@ -1,6 +1,7 @@
 import type { Clause } from '../clause.ts';
 import { wordsNumber } from '../lexicon/count.ts';
-import { placeOf } from '../roles/place.ts';
+import type { Part } from '../part.ts';
+import { type PlaceSaid, placeOf } from '../roles/place.ts';
 import { timeContext, timeOf } from '../roles/time.ts';
 import { resolveForward } from '../times/forward.ts';
 import type { Clock, ForwardTime, TimeSpan } from '../times/time-span.ts';
@@ -15,33 +16,46 @@ const TODAY: TimeSpan = {
 };
 
 /** "6 scans", "six scans", "a scan": how many, before the word for them; `null` where none is said. */
-function countBefore(c: Clause, at: number): { value: number; at: number } | null {
+function countBefore(c: Clause, at: number): Count | null {
   for (let i = at - 1; i >= 0 && i >= at - 5; i--) {
     const part = c.parts[i];
-    if (part === undefined) break;
-    if (part.entity?.is === 'time' || (part.entity?.is === 'number' && !Number.isInteger(part.entity.value)))
-      continue;
-    if (
-      part.entity?.is === 'tips' &&
-      i === at - 1 &&
-      /^(\d{3,})$/.test([...part.entity.ids, ...part.entity.unknown].join('').replace(/\D/g, ''))
-    )
-      return null;
-    const value = wordsNumber(part);
-    if (
-      value !== null &&
-      value >= 10 &&
-      c.parts[i - 1] !== undefined &&
-      c.parts[i - 1]?.senses.some((s) => s.tag === 'number')
-    )
-      return null;
-    if (value !== null && /^(half|half past)$/.test(c.parts[i - 1]?.text ?? '')) return null;
-    if (value !== null) return { value, at: i };
-    if (/^(a|an|one more|another|an extra)$/.test(part.text)) return { value: 1, at: i };
-    if (/^(both|a couple|couple|a couple of|couple of)$/.test(part.text)) return { value: 2, at: i };
-    if (part.entity !== undefined) break;
+    if (part === undefined || isPackedTime(part, i === at - 1)) return null;
+    if (isTimeLike(part)) continue;
+    const count = countAt(c, part, i);
+    if (count !== undefined) return count;
+    if (part.entity !== undefined) return null;
   }
   return null;
+}
+
+interface Count {
+  readonly value: number;
+  readonly at: number;
+}
+
+/** "330 scan cancelled" tells when it was to be. */
+function isPackedTime(part: Part, beside: boolean): boolean {
+  if (part.entity?.is !== 'tips' || !beside) return false;
+  return /^\d{3,}$/.test([...part.entity.ids, ...part.entity.unknown].join('').replace(/\D/g, ''));
+}
+
+function isTimeLike(part: Part): boolean {
+  const { entity } = part;
+  return entity?.is === 'time' || (entity?.is === 'number' && !Number.isInteger(entity.value));
+}
+
+/** The count that a part is; `null` where its number belongs to a time ("half 3", "two thirty"), `undefined` where it is none. */
+function countAt(c: Clause, part: Part, i: number): Count | null | undefined {
+  const value = wordsNumber(part);
+  const before = c.parts[i - 1];
+  if (value !== null) {
+    const ofTime =
+      /^(half|half past)$/.test(before?.text ?? '') ||
+      (value >= 10 && before?.senses.some((s) => s.tag === 'number') === true);
+    return ofTime ? null : { value, at: i };
+  }
+  if (/^(a|an|one more|another|an extra)$/.test(part.text)) return { value: 1, at: i };
+  return /^(both|a couple|couple|a couple of|couple of)$/.test(part.text) ? { value: 2, at: i } : undefined;
 }
 
 /** Numbers that can only be clock times where bookings are told: "9, 12 and 3:30", "the 4.30 scan", "330". */
@@ -125,6 +139,21 @@ function booking(c: Clause): { at: number; plural: boolean } | null {
   return { at, plural: /s$/.test(c.parts[at]?.text ?? '') };
 }
 
+/** True where a scan is told to be coming, and not one that is under way, called off or somebody's own. */
+function isBooking(c: Clause, plural: boolean, counted: boolean, timed: boolean): boolean {
+  if (CALLED_OFF.test(c.scope.note) || (c.form('scan', 'dg') >= 0 && c.form('scan', 'n') < 0)) return false;
+  if (plural) return true;
+  if (c.word(/^(my|his|her|baby|your)$/) >= 0) return false;
+  const added =
+    counted || c.has('book', 'add', 'have') || c.word(/^(another|extra|new|one more|a|an|in)$/) >= 0;
+  const expected =
+    c.has('book', 'have', 'get', 'be', 'add', 'come') ||
+    c.word(/^(got|have|'ve|has|booked|in|extra|more|today|down|on|there's|got in)$/) >= 0;
+  return added && (expected || timed);
+}
+
+const CALLED_OFF = /\bcanc|called off|\boff\b|\bdna\b|\bfta\b|dropped out|pulled out/i;
+
 export const booked: Frame = {
   name: 'booked',
   on: ['scan', 'booking'],
@@ -139,37 +168,25 @@ export const booked: Frame = {
     const count = countBefore(c, said.at);
     const place = placeOf(c);
     const when = bookingTime(c, place?.site ?? null, count?.at ?? -1);
-    if (when === null || when.time.days.length === 0) return null;
-    const booked =
-      c.has('book', 'have', 'get', 'be', 'add', 'come', 'in') ||
-      c.word(/^(got|have|'ve|has|booked|in|extra|more|today|down|on|there's|got in)$/) >= 0;
-    const number = count?.value ?? (when.time.times.length > 0 ? when.time.times.length : null);
-    if (/\bcanc|called off|\boff\b|\bdna\b|\bfta\b|dropped out|pulled out/i.test(c.scope.note)) return null;
-    const said2 =
-      c.has('book', 'add', 'have') || c.word(/^(another|extra|new|one more|a|an|in)$/) >= 0 || count !== null;
-    if (!said.plural && (!said2 || c.word(/^(my|his|her|baby|your)$/) >= 0)) return null;
-    if (number === null || (!booked && !said.plural && when.time.times.length === 0)) return null;
-    if (c.form('scan', 'dg') >= 0 && c.form('scan', 'n') < 0) return null;
-    const day = when.time.days[0] ?? '';
+    const [day] = when?.time.days ?? [];
+    if (when === null || day === undefined) return null;
+    const { times } = when.time;
+    const number = count?.value ?? (times.length > 0 ? times.length : null);
+    if (number === null || !isBooking(c, said.plural, count !== null, times.length > 0)) return null;
     c.use(said.at, count?.at ?? -1);
     c.useTags('book', 'scan', 'booking', 'have', 'get', 'be', 'patient', 'come', 'intend', 'do', 'add');
-    const slots = {
-      count: number,
-      day,
-      ...(when.time.times.length > 0 ? { times: when.time.times } : {}),
-      ...(place?.site === undefined ? {} : { site: place.site }),
-    };
-    return {
-      ...result(
-        [made('booked', slots, { day: when.said, count: count === null ? 'one for each time' : [count.at] })],
-        said.at,
-        place?.missing,
-        1,
-      ),
-      anyMood: true,
-    };
+    const slots = { count: number, day, ...(times.length > 0 ? { times } : {}), ...siteSlot(place) };
+    const fact = made('booked', slots, {
+      day: when.said,
+      count: count === null ? 'one for each time' : [count.at],
+    });
+    return { ...result([fact], said.at, place?.missing, 1), anyMood: true };
   },
 };
+
+function siteSlot(place: PlaceSaid | null): { site?: string } {
+  return place?.site === undefined ? {} : { site: place.site };
+}
 
 export const cancelled: Frame = {
   name: 'cancelled',
@@ -214,35 +231,35 @@ function whoShuts(c: Clause): boolean {
   );
 }
 
+/** "Closed Friday" with nobody named: the writer's own site, where the note says little else. */
+function closesAlone(c: Clause): boolean {
+  const first = c.parts[0]?.text ?? '';
+  if (/^(closed|shut)$/.test(first)) return c.parts.length <= 8 && c.scope.strange <= 1;
+  return /^(all|everywhere|everything|both|not)$/.test(first) && c.parts.length <= 6 && c.scope.strange === 0;
+}
+
+/** True where what is said is of a day, not of an hour. */
+function saysDays(c: Clause): boolean {
+  const span = timeOf(c)?.span;
+  if (span === undefined || span.shift !== undefined || span.now === true) return false;
+  return span.clocks.length === 0 && span.range === undefined;
+}
+
 export const closed: Frame = {
   name: 'closed',
   on: ['shut', 'open'],
   read(c) {
-    const notOpen = c.has('neg') ? c.at('open') : -1;
-    const verb =
-      c.form('shut', 'd') >= 0
-        ? c.form('shut', 'd')
-        : c.form('shut', 'g') >= 0
-          ? c.form('shut', 'g')
-          : notOpen;
-    if (verb < 0) return null;
-    if (c.word(/^(early|at|door|window|down)$/) >= 0 && c.word(/^(door|window)$/) >= 0) return null;
-    const bare =
-      (c.parts.length <= 6 &&
-        c.scope.strange === 0 &&
-        /^(closed|shut|all|everywhere|everything|both|not)$/.test(c.parts[0]?.text ?? '')) ||
-      (/^(closed|shut)$/.test(c.parts[0]?.text ?? '') && c.parts.length <= 8 && c.scope.strange <= 1);
-    if (!whoShuts(c) && !bare) return null;
+    const verb = [c.form('shut', 'd'), c.form('shut', 'g'), c.has('neg') ? c.at('open') : -1].find(
+      (i) => i >= 0,
+    );
+    if (verb === undefined || c.word(/^(door|window)$/) >= 0 || !saysDays(c)) return null;
+    if ((!whoShuts(c) && !closesAlone(c)) || speaksOfThings(c)) return null;
     const place = placeOf(c);
     const when = forward(c, place?.site ?? null, 'shut');
-    if (when === null || c.entities('scanner').length + c.entities('tips').length > 0) return null;
-    const span = timeOf(c)?.span;
-    if (span !== undefined && (span.clocks.length > 0 || span.range !== undefined)) return null;
-    if (span !== undefined && (span.shift !== undefined || span.now === true)) return null;
-    c.use(verb);
+    if (when === null) return null;
+    c.use(verb, c.word(/^(clinic|practice)$/));
     c.useTags('shut', 'be', 'intend', 'roomword');
-    c.use(c.word(/^(clinic|practice)$/));
-    const slots = { ...(place?.site === undefined ? {} : { site: place.site }), days: when.time.days };
+    const slots = { ...siteSlot(place), days: when.time.days };
     return {
       ...result([made('closed', slots, { days: when.said })], verb, place?.missing, 1.5),
       anyMood: true,
@@ -250,54 +267,43 @@ export const closed: Frame = {
   },
 };
 
+function speaksOfThings(c: Clause): boolean {
+  return c.entities('scanner').length + c.entities('tips').length + c.entities('load').length > 0;
+}
+
+/** The local times a site opens and shuts at, from what was said and which of the two it was said of. */
+function openAndShut(time: ForwardTime, opens: boolean): { open?: string; shut?: string } {
+  if (time.open !== undefined && time.shut !== undefined) return { open: time.open, shut: time.shut };
+  const [first] = time.times;
+  const open = opens ? (time.open ?? first) : undefined;
+  const shut = opens ? time.shut : (time.shut ?? first);
+  return { ...(open === undefined ? {} : { open }), ...(shut === undefined ? {} : { shut }) };
+}
+
 export const hours: Frame = {
   name: 'hours',
   on: ['shut', 'open', 'finish', 'start', 'time'],
   read(c) {
-    const shut = c.form('shut', 'dgbs') >= 0 ? c.form('shut', 'dgbs') : c.form('finish', 'gbs');
-    const open = c.at('open') >= 0 ? c.at('open') : c.form('start', 'g');
-    if ((shut < 0 && open < 0) || c.has('neg')) return null;
+    const shut = [c.form('shut', 'dgbs'), c.form('finish', 'gbs')].find((i) => i >= 0) ?? -1;
+    const open = [c.at('open'), c.form('start', 'g')].find((i) => i >= 0) ?? -1;
     if (
-      c.entities('scanner').length + c.entities('tips').length + c.entities('load').length > 0 ||
-      c.has('scan', 'calibrate', 'load', 'pouch', 'wipe')
+      (shut < 0 && open < 0) ||
+      c.has('neg', 'scan', 'calibrate', 'load', 'pouch', 'wipe') ||
+      speaksOfThings(c)
     )
       return null;
     const span = timeOf(c)?.span;
     if (span === undefined || (span.clocks.length === 0 && span.range === undefined)) return null;
+    if (!whoShuts(c) && !(c.parts.length <= 7 && c.scope.strange === 0)) return null;
     const place = placeOf(c);
-    const bare = c.parts.length <= 7 && c.scope.strange === 0;
-    if (!whoShuts(c) && !bare) return null;
     const when = forward(c, place?.site ?? null, open >= 0 ? 'open' : 'shut');
-    if (when === null) return null;
-    const [day] = when.time.days;
+    const [day] = when?.time.days ?? [];
+    if (when === null || day === undefined) return null;
     c.use(shut, open);
-    c.useTags(
-      'shut',
-      'open',
-      'finish',
-      'start',
-      'clinic',
-      'be',
-      'intend',
-      'roomword',
-      'late',
-      'early',
-      'work',
-    );
-    const ranged = when.time.open !== undefined && when.time.shut !== undefined;
-    const times = when.time.times;
-    const opens = ranged || open >= 0 ? (when.time.open ?? (open >= 0 ? times[0] : undefined)) : undefined;
-    const shuts = ranged || open < 0 ? (when.time.shut ?? (open < 0 ? times[0] : undefined)) : when.time.shut;
-    if (opens === undefined && shuts === undefined) return null;
-    const slots = {
-      ...(place?.site === undefined ? {} : { site: place.site }),
-      day: day ?? '',
-      ...(opens === undefined ? {} : { open: opens }),
-      ...(shuts === undefined ? {} : { shut: shuts }),
-    };
-    return {
-      ...result([made('hours', slots, { day: when.said })], shut >= 0 ? shut : open, place?.missing, 1.5),
-      anyMood: true,
-    };
+    c.useTags('shut', 'open', 'finish', 'start', 'clinic', 'be', 'intend', 'roomword', 'work');
+    const times = openAndShut(when.time, open >= 0);
+    if (times.open === undefined && times.shut === undefined) return null;
+    const fact = made('hours', { ...siteSlot(place), day, ...times }, { day: when.said });
+    return { ...result([fact], shut >= 0 ? shut : open, place?.missing, 1.5), anyMood: true };
   },
 };

@@ -85,7 +85,7 @@ export const loadStarted: Frame = {
           ...(autoclave === null ? {} : { autoclave: autoclave.said }),
         }),
       ],
-      verbs[0] ?? (on >= 0 ? on : 0),
+      verbs[0] ?? Math.max(on, 0),
       missing,
     );
   },

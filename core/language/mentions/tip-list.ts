@@ -106,44 +106,46 @@ function gluedLetters(scan: Scan, at: number): boolean {
  * A list of tip ids: "2, 5 & 7", "3-6", "one thru four", "T4 and T7". `named` says that "tip" stands before it, so
  * that number words and numbers set side by side are ids too. `null` where none stands there.
  */
-export function tipList(scan: Scan, from: number, named: 'one' | 'several' | 'no'): IdList | null {
-  const found: IdSaid[][] = [];
+export function tipList(scan: Scan, from: number, named: Naming): IdList | null {
+  const said: IdSaid[] = [];
   let at = from;
   let to = -1;
-  while (found.length < LONGEST_RANGE) {
+  for (let count = 0; count < LONGEST_RANGE; count++) {
     const item = rangeAt(scan, pastNumberWord(scan, at), named !== 'no');
-    if (item === null) break;
-    const first = item.said[0];
-    // An unknown number after a comma is rather something else than an id, unless nothing but ids is spoken of.
-    if (
-      found.length > 0 &&
-      named === 'no' &&
-      first !== undefined &&
-      scan.names.tips.find(first.letters, first.digits).length === 0
-    )
-      break;
-    found.push([...item.said]);
+    if (item === null || (count > 0 && named === 'no' && !isKnown(scan, item.said[0]))) break;
+    said.push(...item.said);
     to = item.to;
-    if (textAt(scan, to) === 'or' && isNumber(scan, to + 1) && !banned(scan, from)) {
-      const other = rangeAt(scan, to + 1, true);
-      if (other !== null)
-        return {
-          ...asList(scan, found.flat(), other.to),
-          ids: [],
-          choices: asList(scan, [...found.flat(), ...other.said], other.to).ids,
-        };
-    }
-    const joint = textAt(scan, to) === 'or' && banned(scan, from) ? to + 1 : pastJoint(scan, to);
-    if (joint > to) at = joint;
-    else if (
-      (named === 'several' || (named === 'no' && knownNext(scan, to))) &&
-      (isNumber(scan, to) || item.said[0]?.words === true) &&
-      !isMeasured(scan, to + 1)
-    )
-      at = to;
-    else break;
+    const either = eitherAt(scan, from, said, to);
+    if (either !== null) return either;
+    const next = goesOn(scan, from, to, named, item.said[0]?.words === true);
+    if (next < 0) break;
+    at = next;
   }
-  return to < 0 ? null : asList(scan, found.flat(), to);
+  return to < 0 ? null : asList(scan, said, to);
+}
+
+type Naming = 'one' | 'several' | 'no';
+
+/** An unknown number after a comma is rather something else than an id, unless nothing but ids is spoken of. */
+function isKnown(scan: Scan, id: IdSaid | undefined): boolean {
+  return id !== undefined && scan.names.tips.find(id.letters, id.digits).length > 0;
+}
+
+/** "Tip 4 or 5": which of them is not said. "Don't use 13 or 14" bans both. */
+function eitherAt(scan: Scan, from: number, said: readonly IdSaid[], at: number): IdList | null {
+  if (textAt(scan, at) !== 'or' || !isNumber(scan, at + 1) || banned(scan, from)) return null;
+  const other = rangeAt(scan, at + 1, true);
+  if (other === null) return null;
+  const all = asList(scan, [...said, ...other.said], other.to);
+  return { ...asList(scan, said, other.to), ids: [], choices: all.ids };
+}
+
+/** Where the list goes on after an id, −1 where it ends. */
+function goesOn(scan: Scan, from: number, to: number, named: Naming, words: boolean): number {
+  const joint = textAt(scan, to) === 'or' && banned(scan, from) ? to + 1 : pastJoint(scan, to);
+  if (joint > to) return joint;
+  const sideBySide = named === 'several' || (named === 'no' && knownNext(scan, to));
+  return sideBySide && (isNumber(scan, to) || words) && !isMeasured(scan, to + 1) ? to : -1;
 }
 
 /** "3 7 8 sterile": numbers side by side are a list where each is a tip. */
