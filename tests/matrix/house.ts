@@ -4,9 +4,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { fileURLToPath } from 'node:url';
+import { vi } from 'vitest';
 import { type LocalServer, localServer, type ServerChoice } from '../../bot/chat/matrix/local/server.ts';
 import { factOf } from '../../bot/chat/matrix/matrix-db.ts';
 import { PlainError } from '../../bot/plain-error.ts';
+
+// A real homeserver on a busy machine: the patience is long, no test measures by it.
+vi.setConfig({ testTimeout: 90_000, hookTimeout: 120_000 });
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const PASSWORD = 'only on this machine';

@@ -103,7 +103,7 @@ describe.skipIf(house === null)('notes in real chat rooms', () => {
 
   test.each([
     ['encrypted', 'wiped down the scanner', 'when was green last wiped?', /wiped down \d/i],
-    ['plain', 'cover back on the scanner', "what's happened with green?", /cover/i],
+    ['plain', 'cover back on the scanner', "what's happened with the green scanner?", /cover/i],
   ] as const)('a question offers its choices as reactions to tap, %s', async (kind, text, ask, done) => {
     const room = rooms[kind];
     const note = await priya.say(room, text);
