@@ -130,6 +130,6 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
 );
 
 /** A working day: up to so many happenings from half past seven on. */
-export function anyDay(most = 40): fc.Arbitrary<readonly Happening[]> {
+export function anyDay(most: number): fc.Arbitrary<readonly Happening[]> {
   return fc.array(happening, { minLength: 3, maxLength: most, size: 'max' });
 }

@@ -28,6 +28,18 @@ export class Day {
     this.#keep(this.desk.settings(PRACTICE, START));
   }
 
+  /** The same day so far, to go on with on another desk. */
+  goingOn(desk: Desk): Day {
+    const day = new Day();
+    day.desk = desk;
+    day.now = this.now;
+    day.turns.splice(0, day.turns.length, ...this.turns);
+    day.#notes.push(...this.#notes);
+    day.#posts.splice(0, day.#posts.length, ...this.#posts);
+    day.#count = this.#count;
+    return day;
+  }
+
   /** Lets the clock run to what happens, takes it in, and says what is due. */
   happen(one: Happening): void {
     this.runTo(this.now + one.after * MINUTE);

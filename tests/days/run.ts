@@ -18,7 +18,7 @@ const gib = (totalmem() / 2 ** 30).toFixed(0);
 console.log(
   `${cpus().length} x ${cpus()[0]?.model.trim()}, ${gib} GiB, Node ${process.version}, ${days} days, seed ${seed}`,
 );
-const property = fc.property(anyDay(), (happenings) => {
+const property = fc.property(anyDay(40), (happenings) => {
   const start = performance.now();
   const day = playDay(happenings);
   spent += performance.now() - start;
