@@ -98,6 +98,14 @@ async function untilThere(work: () => Promise<Session>, say: (line: string) => v
   }
 }
 
+/** The device is gone; a token that has only run out is replaced at the next start, where the password is known. */
 function isSignedOut(error: unknown): boolean {
-  return typeof error === 'object' && error !== null && 'httpStatus' in error && error.httpStatus === 401;
+  if (typeof error !== 'object' || error === null || !('httpStatus' in error)) return false;
+  const soft =
+    'data' in error &&
+    typeof error.data === 'object' &&
+    error.data !== null &&
+    'soft_logout' in error.data &&
+    error.data.soft_logout === true;
+  return error.httpStatus === 401 && !soft;
 }

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type House, houseIfPossible } from './house.ts';
-import { Person } from './person.ts';
+import { mentionsOf, Person, type Seen } from './person.ts';
 
 /** Polling of a real server on a busy machine. */
 const PATIENT = { timeout: 20_000, interval: 100 };
@@ -124,6 +124,37 @@ describe.skipIf(house === null)('notes in real chat rooms', () => {
     await priya.until(() => priya.repliesTo(note).length > 0, 'a question');
     const typed = await priya.reply(rooms.plain, priya.repliesTo(note)[0]?.id ?? '', '1');
     await priya.until(() => priya.reactionsTo(note).length + priya.reactionsTo(typed).length > 0, 'a mark');
+  });
+
+  test.each(['encrypted', 'plain'] as const)(
+    'a record comes as a file that can be opened, %s',
+    async (kind) => {
+      const room = rooms[kind];
+      await priya.say(room, 'log for this week please');
+      const isFile = (one: Seen) => one.room === room && one.content.msgtype === 'm.file';
+      await priya.until(() => priya.seen.some(isFile), 'a file');
+      const content = priya.seen.find(isFile)?.content ?? {};
+      expect('url' in content).toBe(kind === 'plain');
+      expect(await priya.open(content)).toContain('wiped');
+    },
+  );
+
+  test('what must ring goes as a text that mentions, what need not as a notice', async () => {
+    const room = rooms.encrypted;
+    await marked(await priya.say(room, 'tips 1 to 6 are sterile and on the shelf'));
+    await marked(await dan.say(room, 'used tip 4'));
+    const note = await dan.say(room, 'tip 4 on green');
+    await priya.until(() => priya.repliesTo(note).length > 0, 'a warning');
+    const slip = await dan.say(room, 'wiped down blue after patient John Smith, dob 12/03/1984');
+    await priya.until(() => priya.repliesTo(slip).length > 0, 'a request to take it out');
+    expect(mentionsOf(priya.repliesTo(slip)[0]?.content ?? {})).toEqual([dan.id]);
+    const mentioned = priya.seen.filter(({ content }) => mentionsOf(content).length > 0);
+    for (const { content } of mentioned) expect(content.msgtype).toBe('m.text');
+    const others = priya.seen.filter(
+      ({ type, content }) => type === 'm.room.message' && mentionsOf(content).length === 0,
+    );
+    for (const { content } of others) expect(content.msgtype).toMatch(/^m\.(notice|file)$/);
+    for (const { content } of [...mentioned, ...others]) expect(content).toHaveProperty(['m.mentions']);
   });
 
   test('nothing of the encrypted room went out in clear but reactions', () => {

@@ -1,3 +1,4 @@
+import { Attachment, EncryptedAttachment } from '@matrix-org/matrix-sdk-crypto-wasm';
 import {
   ClientEvent,
   EventType,
@@ -130,6 +131,27 @@ export class Person {
     });
   }
 
+  /** A file of the bot's, downloaded and, where it is locked, unlocked. */
+  async open(content: Content): Promise<string> {
+    const secret: Content =
+      typeof content.file === 'object' && content.file !== null ? { ...content.file } : {};
+    const url = this.client.mxcUrlToHttp(
+      String(content.url ?? secret.url),
+      undefined,
+      undefined,
+      undefined,
+      false,
+      true,
+      true,
+    );
+    const headers = { Authorization: `Bearer ${this.client.getAccessToken()}` };
+    const bytes = new Uint8Array(await (await fetch(url ?? '', { headers })).arrayBuffer());
+    if ('url' in content) return new TextDecoder().decode(bytes);
+    const { url: _, ...info } = secret;
+    const locked = new EncryptedAttachment(bytes, JSON.stringify(info));
+    return new TextDecoder().decode(Attachment.decrypt(locked));
+  }
+
   /** The note that a message of the bot's answers, or null. */
   answers({ content }: Seen): string | null {
     const inReply = relationOf(content)['m.in_reply_to'];
@@ -176,6 +198,13 @@ export class Person {
       room: event.getRoomId() ?? '',
     });
   }
+}
+
+/** Whose phones a message rings. */
+export function mentionsOf(content: Content): readonly unknown[] {
+  const mentions = content['m.mentions'];
+  if (typeof mentions !== 'object' || mentions === null || !('user_ids' in mentions)) return [];
+  return Array.isArray(mentions.user_ids) ? mentions.user_ids : [];
 }
 
 function relationPart(wire: Content): Content {

@@ -134,3 +134,22 @@ describe.skipIf(house === null)('signing in', () => {
     expect(house.printed).not.toContain(session().token);
   });
 });
+
+const shortly = await houseIfPossible({ sessionSeconds: 15 });
+
+describe.skipIf(shortly === null)('a sign-in that runs out', () => {
+  afterAll(async () => shortly?.close());
+
+  test('it ends with 75, and the next start goes on with the same device and keys', async () => {
+    if (shortly === null) return;
+    const practice = shortly.practice(['!none:example.org']);
+    await shortly.startBot(practice);
+    const before = shortly.session();
+    expect(await new Promise((resolve) => shortly.bot?.once('exit', resolve))).toBe(75);
+    await shortly.startBot(practice);
+    const after = shortly.session();
+    expect(after.device).toBe(before.device);
+    expect(after.storageKey).toBe(before.storageKey);
+    expect(after.token).not.toBe(before.token);
+  });
+});

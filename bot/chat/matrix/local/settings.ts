@@ -8,10 +8,19 @@ export interface ServerSettings {
   readonly secret: string;
   /** Messages a second that one account may send; unlimited for practical purposes when left out. */
   readonly messagesASecond?: number;
+  /** After how long a sign-in runs out, in seconds; never when left out. */
+  readonly sessionSeconds?: number;
 }
 
 /** Synapse's settings: bound to this machine alone, SQLite, no federation, no limits but the one asked for. Plain JSON is YAML. */
-export function serverSettings({ folder, port, name, secret, messagesASecond }: ServerSettings): string {
+export function serverSettings({
+  folder,
+  port,
+  name,
+  secret,
+  messagesASecond,
+  sessionSeconds,
+}: ServerSettings): string {
   const free = { per_second: 10_000, burst_count: 100_000 };
   const message =
     messagesASecond === undefined ? free : { per_second: messagesASecond, burst_count: messagesASecond };
@@ -35,6 +44,7 @@ export function serverSettings({ folder, port, name, secret, messagesASecond }: 
       registration_shared_secret: secret,
       macaroon_secret_key: `${secret}-macaroon`,
       form_secret: `${secret}-form`,
+      ...(sessionSeconds === undefined ? {} : { session_lifetime: `${sessionSeconds}s` }),
       report_stats: false,
       suppress_key_server_warning: true,
       trusted_key_servers: [],
