@@ -23,6 +23,5 @@ export const reading = z.strictObject({
   unclear: z.array(unclear),
 });
 
-export type Plan = z.infer<typeof plan>;
 export type Unclear = z.infer<typeof unclear>;
 export type Reading = z.infer<typeof reading>;

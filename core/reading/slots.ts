@@ -19,5 +19,4 @@ export const outcome = z.enum(['passed', 'failed']);
 export const tipSet = z.enum(['used', 'washed', 'bagged', 'sent', 'sterile', 'all']);
 
 export type Item = z.infer<typeof item>;
-export type Outcome = z.infer<typeof outcome>;
 export type TipSet = z.infer<typeof tipSet>;

@@ -3,7 +3,7 @@ import type { About } from '../desk/effect.ts';
 import type { Choice, Purpose } from '../desk/question.ts';
 import type { Item } from '../reading/slots.ts';
 import type { Decision } from '../record/decision.ts';
-import type { Finding, FindingKind, FindingOf } from '../record/finding.ts';
+import type { FindingKind, FindingOf } from '../record/finding.ts';
 import type { View } from './matter.ts';
 
 /** What a rule wants said at once because of something that was just noted. */
@@ -39,9 +39,3 @@ export type Speak<K extends FindingKind = FindingKind> = (
 ) => readonly Speech[];
 
 export type SpeakTable = { readonly [K in FindingKind]: Speak<K> };
-
-/** A finding that was not spoken of yet, with its speeches. */
-export interface Spoken {
-  readonly finding: Finding;
-  readonly speeches: readonly Speech[];
-}

@@ -15,7 +15,7 @@ export {
   weekdayOf,
 } from './local-date.ts';
 export { isLocalTime, type LocalTime, minutesOf, timeOfMinutes } from './local-time.ts';
-export { isZone, zoneNamed } from './offsets.ts';
+export { isZone } from './offsets.ts';
 
 /** An instant as a site's calendar and clock show it. */
 export interface LocalMoment {

@@ -87,11 +87,6 @@ function allCapitals(note: string): boolean {
   return note.length > 24 && !/[a-z]/.test(note);
 }
 
-/** Rooms that a name of the table stands for. */
-export function roomsOf(senses: readonly Sense[], _names: Names): readonly string[] {
-  return senses.filter((sense) => sense.tag === 'room').map((sense) => sense.ref);
-}
-
 /** "Both scanners", "all the scanners". */
 export const everyScanner: Finder = (scan, from) => {
   const head = textAt(scan, from);

@@ -110,6 +110,4 @@ export function words(posts: readonly Did[]): string {
 }
 
 /** Where people are mentioned: `@ines:example.org`. */
-export const [INES, PAUL, GRETA, SAM, JOY] = ['ines', 'paul', 'greta', 'sam', 'joy'].map(
-  (name) => `@${name}:example.org`,
-);
+export const [INES, PAUL, SAM, JOY] = ['ines', 'paul', 'sam', 'joy'].map((name) => `@${name}:example.org`);
