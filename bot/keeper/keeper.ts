@@ -79,7 +79,8 @@ export class Keeper {
       for (let row = transport.next(); row !== null; row = transport.next()) {
         // The inbox holds what was heard, as it came.
         const heard = row.body as Heard;
-        if (this.#isKept(heard, now) || this.#turn(heard, now)) transport.done(row.id);
+        if (this.#isKept(heard, now)) transport.done(row.id);
+        else this.#turn(heard, now);
       }
     });
   }
@@ -143,8 +144,8 @@ export class Keeper {
     return this.#desk.knows(id) || (now - at > LATE_MS && this.#store.lineOfEvent(id) !== null);
   }
 
-  /** True when the note is dealt with; false when it is to be tried again. */
-  #turn(heard: Heard, now: number): boolean {
+  /** Deals with one thing heard, or counts a failed try: it then stands in the inbox as before. */
+  #turn(heard: Heard, now: number): void {
     const { transport } = this.#store;
     const input = toInput(
       heard,
@@ -154,16 +155,15 @@ export class Keeper {
     );
     try {
       const turn = this.#ask((desk) => desk.take(input, now));
-      if (turn !== null) this.#keep(turn, now);
-      return true;
+      if (turn === null) transport.done(heard.id);
+      else this.#keep(turn, now, () => transport.done(heard.id));
     } catch (error) {
       if (!(error instanceof Error) || error.name === 'StoreTrouble') throw error;
       // The desk may be half way through the note: what the journal says is the truth.
       this.#desk = openDesk(this.#store, this.#makeDesk).desk;
-      if (transport.tried(heard.id) < TRIES) return false;
-      this.#keep(this.#desk.setAside(heard.id, heard.room, error.message, now), now);
-      transport.setAside(heard.id, error.message);
-      return true;
+      if (transport.tried(heard.id) < TRIES) return;
+      const turn = this.#desk.setAside(heard.id, heard.room, error.message, now);
+      this.#keep(turn, now, () => transport.setAside(heard.id, error.message));
     }
   }
 
@@ -186,10 +186,15 @@ export class Keeper {
     return hold;
   }
 
-  #keep(turn: Turn, now: number): void {
+  /** Journal first; then what is to be said and what becomes of the note (`dealtWith`), in one transaction. */
+  #keep(turn: Turn, now: number, dealtWith: () => void = () => undefined): void {
+    const { transport } = this.#store;
     const [line] = this.#store.append([{ at: toIso(now), turn }]);
     if (line === undefined) return;
-    this.#store.transport.enqueue(line.n, turn.effects.map(toRow));
+    transport.together(() => {
+      transport.enqueue(line.n, turn.effects.map(toRow));
+      dealtWith();
+    });
     this.#desk = this.#snapshots.afterTurn(this.#desk);
   }
 

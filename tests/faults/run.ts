@@ -2,6 +2,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { cpus, tmpdir, totalmem } from 'node:os';
 import { join } from 'node:path';
+import { burst } from '../keeper/burst.ts';
 import { cutEverywhere } from './cuts.ts';
 import { failEveryCall } from './failing-calls.ts';
 import { flipBits } from './flips.ts';
@@ -36,6 +37,10 @@ try {
     if (missed.length > 0)
       throw new Error(`verify missed ${missed.length} of ${flips}: ${missed.slice(0, 5).join(', ')}`);
     return `${flips} flips, every bit of journal, tables and snapshot; verify found each`;
+  });
+  await fault('burst', async (folder) => {
+    await burst(folder, 10_000);
+    return '10,000 notes in one burst, 2,500 of them told twice; each in the record once, in order';
   });
   await fault('kill -9', async (folder) => {
     const { answered, entries, setAside } = await killAgainAndAgain(folder, kills, seeded(seed));
