@@ -18,9 +18,9 @@ export function outOfQuiet(view: View, matter: Matter): Matter {
   return { ...matter, stages };
 }
 
-/** When something of that matter that is due at `at` may be said. */
+/** When something of that matter that is due at `at`, or was put off to then, may be said: only briefs in time come early. */
 export function sayableOf({ practice, state, now }: View, matter: Matter, at: Instant): Instant {
-  if (isForAnyHour(matter)) return at;
+  if (AT_ANY_HOUR.has(matter.about) && matter.about !== 'brief') return at;
   const from = Math.max(at, isQuiet(practice, state, matter.site, now) ? now : at);
   return whenOpen(practice, state, matter.site, from);
 }
