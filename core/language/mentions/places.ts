@@ -1,5 +1,3 @@
-import type { Names } from '../names.ts';
-import type { Sense } from '../table.ts';
 import { wholeNumber } from './numbers.ts';
 import { capital, endOfTag, type Finder, isNumber, type Scan, textAt } from './scan.ts';
 
