@@ -1,0 +1,91 @@
+import type { LearnedWord, Reader } from '../language/read.ts';
+import { parsePractice } from '../practice/parse.ts';
+import type { Practice } from '../practice/practice.ts';
+import { makeEntry } from '../record/make-entry.ts';
+import { Timeline } from '../record/timeline.ts';
+import { apply, instantOf } from './apply.ts';
+import type { Readers } from './readers.ts';
+import type { SavedDesk } from './saved-desk.ts';
+import type { Turn } from './turn.ts';
+import { withAdded } from './with-added.ts';
+
+/** Entries that a snapshot keeps beside its state: corrections and late notes of some weeks need no others. */
+const RECENT = 4_000;
+
+/** What holds once a practice file was taken: the practice, the record of it, and how its notes are read. */
+export class Standing {
+  readonly practice: Practice;
+  readonly file: string;
+  readonly timeline: Timeline;
+  readonly learned: readonly LearnedWord[];
+  readonly #readers: Readers;
+  /** Made when it is needed: reading a journal back passes by thousands. */
+  #read: Reader | null = null;
+
+  private constructor(
+    readers: Readers,
+    practice: Practice,
+    file: string,
+    timeline: Timeline,
+    learned: readonly LearnedWord[],
+  ) {
+    this.#readers = readers;
+    this.practice = practice;
+    this.file = file;
+    this.timeline = timeline;
+    this.learned = learned;
+  }
+
+  /**
+   * Takes a practice file, after the one in force where there is one: what came before stays judged by the old file.
+   * Throws RangeError on a file with mistakes.
+   */
+  static take(readers: Readers, file: string, before: Standing | null, turn: number, at: string): Standing {
+    const practice = practiceIn(file);
+    if (practice === null)
+      throw new RangeError('a practice file with mistakes cannot be taken into the record');
+    if (before === null) return new Standing(readers, practice, file, new Timeline(practice), []);
+    const what = { kind: 'practice', when: at, file: JSON.stringify(practice) } as const;
+    const noted = instantOf(at);
+    before.timeline.add([makeEntry({ what, turn, index: 0, noted, by: null, from: '', room: '' })]);
+    return new Standing(readers, practice, file, before.timeline, before.learned);
+  }
+
+  /** What `save` gave; `null` where its practice file can no longer be read. */
+  static restore(readers: Readers, saved: Pick<SavedDesk, 'file' | 'learned' | 'timeline'>): Standing | null {
+    const practice = practiceIn(saved.file);
+    if (practice === null) return null;
+    return new Standing(readers, practice, saved.file, Timeline.restore(saved.timeline), saved.learned);
+  }
+
+  /** `cut` as in `Timeline.save`. */
+  save(cut?: SavedDesk['timeline']['through']): Pick<SavedDesk, 'file' | 'learned' | 'timeline'> {
+    return { file: this.file, learned: this.learned, timeline: this.timeline.save(RECENT, cut) };
+  }
+
+  /** The reader of this practice's notes, with the words it has learned and the tips that notes have added. */
+  get read(): Reader {
+    this.#read ??= this.#readers.for(this.file, withAdded(this.practice, this.timeline.state), this.learned);
+    return this.#read;
+  }
+
+  /** Folds what a turn says into the record. */
+  fold(turn: Turn): void {
+    for (const place of turn.setsAside ?? []) this.timeline.setAside(place);
+    apply(this.timeline, turn.entries ?? []);
+  }
+
+  /** The same with the words that the record knows now, where this turn may have taught or taken back any. */
+  taught(turn: Turn): Standing {
+    const { setsAside = [], entries = [] } = turn;
+    const teaches = entries.some(({ what }) => what.kind === 'word' || what.kind === 'added');
+    if (setsAside.length === 0 && !teaches) return this;
+    const learned = [...this.timeline.state.words].map(([words, { means }]) => ({ words, means }));
+    return new Standing(this.#readers, this.practice, this.file, this.timeline, learned);
+  }
+}
+
+function practiceIn(file: string): Practice | null {
+  const parsed = parsePractice(file);
+  return 'mistakes' in parsed ? null : parsed.practice;
+}
