@@ -9,6 +9,7 @@ import { NoServer } from '../chat/matrix/sign-in/ask-server.ts';
 import { readCredentials } from '../chat/matrix/sign-in/credentials.ts';
 import type { Session } from '../chat/matrix/sign-in/session.ts';
 import { signIn } from '../chat/matrix/sign-in/sign-in.ts';
+import { isOnlyTheLine, isSignedOut } from '../chat/matrix/trouble.ts';
 import { Keeper } from '../keeper/keeper.ts';
 import { PlainError } from '../plain-error.ts';
 import { openStore } from '../store/store.ts';
@@ -20,10 +21,52 @@ const TRY_AGAIN = 75;
 const SIGNED_OUT = 77;
 
 /**
- * `matrix --practice FILE --store FOLDER [--secrets FILE] [--new-device] [--new-recovery-key]`: the chat on a homeserver, until it is told to
- * end (0) or cannot go on (75: start it again; 77: signed out, a person is needed; 1: a mistake that is told).
+ * `matrix --practice FILE --store FOLDER [--secrets FILE] [--new-device] [--new-recovery-key]`: the chat on a homeserver,
+ * until it is told to end (0) or cannot go on (75: start it again; 77: signed out, a person is needed; 1: a mistake that
+ * is told).
  */
 export async function run(args: string[], io: CommandIo): Promise<number> {
+  const options = optionsIn(args);
+  const { practice, text } = loadPractice(options.practice);
+  const credentials = readCredentials(process.env, options.secrets);
+  const vault = new Vault();
+  if (credentials.recoveryKey !== null) vault.open(credentials.recoveryKey);
+  const { folder } = options;
+  mkdirSync(folder, { recursive: true });
+  const store = openStore(folder);
+  const say = (line: string) => io.out(`${new Date().toISOString().slice(0, 19)}Z ${line}`);
+  for (const notice of [...store.notices, ...(store.readOnly === null ? [] : [store.readOnly])]) say(notice);
+  const db = openMatrixDb(folder);
+  const session = await untilThere(() => signIn(db, credentials, options.newDevice), say);
+  const keeper = new Keeper(store, { count: () => performance.now() });
+  for (const notice of keeper.notices) say(notice);
+  keeper.settle(text, Date.now());
+
+  const failed = endOnFailure(io);
+  const ending = Promise.withResolvers<number>();
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => ending.resolve(0));
+  const { password } = credentials;
+  const { transport } = store;
+  const showRecoveryKey = options.newRecoveryKey ? (key: string) => showOnce(key, io) : null;
+  const starting = MatrixBot.start({
+    ...{ db, session, password, vault, showRecoveryKey, practice, keeper, transport, folder, say, failed },
+    now: Date.now,
+  });
+  starting.then(
+    () => say(`${practice.name}: ${session.user} is listening on ${session.homeserver}.`),
+    failed,
+  );
+  say(`The record is kept in ${folder}.`);
+  const code = await ending.promise;
+  // What is unsent goes out at the next start; the journal has everything already.
+  keeper.close();
+  db.close();
+  store.close();
+  // Ends what listens and sends, and the timers that the SDK leaves behind for two minutes.
+  process.exit(code);
+}
+
+function optionsIn(args: string[]) {
   const { values } = parseArgs({
     args,
     options: {
@@ -35,54 +78,35 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
     },
   });
   if (values.practice === undefined) throw new PlainError('Name your practice file: --practice FILE.');
-  const { practice, text } = loadPractice(values.practice);
-  const folder = resolve(values.store ?? 'data/practice');
-  const credentials = readCredentials(process.env, values.secrets);
-  mkdirSync(folder, { recursive: true });
-  const store = openStore(folder);
-  const say = (line: string) => io.out(`${new Date().toISOString().slice(0, 19)}Z ${line}`);
-  for (const notice of [...store.notices, ...(store.readOnly === null ? [] : [store.readOnly])]) say(notice);
-  const db = openMatrixDb(folder);
-  const session = await untilThere(() => signIn(db, credentials, values['new-device'] === true), say);
-  const keeper = new Keeper(store, { count: () => performance.now() });
-  for (const notice of keeper.notices) say(notice);
-  keeper.settle(text, Date.now());
+  return {
+    practice: values.practice,
+    folder: resolve(values.store ?? 'data/practice'),
+    secrets: values.secrets,
+    newDevice: values['new-device'] === true,
+    newRecoveryKey: values['new-recovery-key'] === true,
+  };
+}
 
-  const ending = Promise.withResolvers<number>();
-  const failed = (error: unknown) => {
+/**
+ * Ends the process at once: what failed may be the keys, and nothing more may happen then. What the SDK leaves unwaited
+ * for counts too, but for a lost line, which is nothing.
+ */
+function endOnFailure(io: CommandIo): (error: unknown) => never {
+  const failed = (error: unknown): never => {
     io.err(`Cannot go on: ${error instanceof Error ? error.message : String(error)}`);
-    // What failed may be the keys: nothing more may happen in this process.
     process.exit(isSignedOut(error) ? SIGNED_OUT : TRY_AGAIN);
   };
-  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => ending.resolve(0));
-  const { password, recoveryKey } = credentials;
-  const vault = new Vault();
-  if (recoveryKey !== null) vault.open(recoveryKey);
-  const show = (key: string) => {
-    for (const line of [
-      '',
-      'The recovery key. It is shown this once: write it down and keep it away from this machine.',
-      `  ${key}`,
-      '',
-    ])
-      io.out(line);
-  };
-  const showRecoveryKey = values['new-recovery-key'] === true ? show : null;
-  const { transport } = store;
-  const bot = await MatrixBot.start({
-    ...{ db, session, password, vault, showRecoveryKey, practice, keeper, transport, folder, say, failed },
-    now: Date.now,
-  });
-  say(
-    `${practice.name}: ${session.user} is listening on ${session.homeserver}. The record is kept in ${folder}.`,
-  );
-  const code = await ending.promise;
-  bot.stop();
-  db.close();
-  keeper.close();
-  store.close();
-  // The SDK leaves timers behind for two minutes.
-  process.exit(code);
+  for (const event of ['unhandledRejection', 'uncaughtException'] as const) {
+    process.on(event, (error: unknown) => {
+      if (!isOnlyTheLine(error)) failed(error);
+    });
+  }
+  return failed;
+}
+
+function showOnce(key: string, io: CommandIo): void {
+  const told = 'The recovery key. It is shown this once: write it down and keep it away from this machine.';
+  for (const line of ['', told, `  ${key}`, '']) io.out(line);
 }
 
 /** A homeserver that is away at the start is waited for; a wrong password is not. */
@@ -96,16 +120,4 @@ async function untilThere(work: () => Promise<Session>, say: (line: string) => v
       await wait(Math.min(1000 * 2 ** tries, 30_000));
     }
   }
-}
-
-/** The device is gone; a token that has only run out is replaced at the next start, where the password is known. */
-function isSignedOut(error: unknown): boolean {
-  if (typeof error !== 'object' || error === null || !('httpStatus' in error)) return false;
-  const soft =
-    'data' in error &&
-    typeof error.data === 'object' &&
-    error.data !== null &&
-    'soft_logout' in error.data &&
-    error.data.soft_logout === true;
-  return error.httpStatus === 401 && !soft;
 }

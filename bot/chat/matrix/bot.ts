@@ -46,7 +46,7 @@ export interface BotParts {
 const SYNC_LIMIT = 50;
 
 /** Events of a room that the SDK may keep in memory: nothing here reads them again. */
-const TIMELINE_MOST = 300;
+const TIMELINE_MOST = 150;
 
 /** The chat on a homeserver: sync → inbox → desk → journal → outbox → homeserver. */
 export class MatrixBot {
@@ -112,14 +112,6 @@ export class MatrixBot {
     this.#pulse.synced(now());
     if ((sync.to_device?.events ?? []).length > 0 && this.#locked.count > 0) this.#retryLocked();
     this.#soon();
-  }
-
-  /** Ends listening and sending; what is unsent goes out at the next start. */
-  stop(): void {
-    this.#clock?.stop();
-    this.#outbox.stop();
-    this.#boards.stop();
-    this.#client.stopClient();
   }
 
   async #begin(): Promise<void> {

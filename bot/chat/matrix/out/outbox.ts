@@ -24,7 +24,6 @@ export class Outbox {
   readonly #chat: Chat;
   readonly #told: OutboxTold;
   readonly #busy = new Set<string>();
-  #stopped = false;
 
   constructor(transport: Transport, chat: Chat, told: OutboxTold) {
     this.#transport = transport;
@@ -34,7 +33,6 @@ export class Outbox {
 
   /** Begins with every room that has something unsent and is not being worked on. */
   kick(): void {
-    if (this.#stopped) return;
     const rooms = new Set(this.#transport.unsent().map(({ room }) => room));
     for (const room of rooms) {
       if (this.#busy.has(room)) continue;
@@ -56,10 +54,6 @@ export class Outbox {
     }
   }
 
-  stop(): void {
-    this.#stopped = true;
-  }
-
   async #work(room: string): Promise<void> {
     let tries = 0;
     for (let effect = this.#next(room); effect !== null; effect = this.#next(room)) {
@@ -68,7 +62,7 @@ export class Outbox {
         tries = 0;
       } catch (error) {
         if (error instanceof RoomNotReady) return;
-        if (isSignedOut(error)) throw error;
+        if (isRefusedToken(error)) throw error;
         const pause = waitFor(error, tries++);
         if (pause === null) this.#giveUp(effect, error);
         else await wait(pause);
@@ -77,7 +71,6 @@ export class Outbox {
   }
 
   #next(room: string): Effect | null {
-    if (this.#stopped) return null;
     const row = this.#transport.unsent().find((each) => each.room === room);
     return row === undefined ? null : (row.body as Effect);
   }
@@ -109,6 +102,6 @@ function effectEvent(effect: Effect, event: string | null): string | null {
   return effect.does === 'post' || effect.does === 'file' ? event : null;
 }
 
-function isSignedOut(error: unknown): boolean {
+function isRefusedToken(error: unknown): boolean {
   return error instanceof HTTPError && error.httpStatus === 401;
 }

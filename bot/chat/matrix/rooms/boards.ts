@@ -60,10 +60,6 @@ export class Boards {
     changed();
   }
 
-  stop(): void {
-    clearTimeout(this.#timer);
-  }
-
   #lookAt(room: string, view: View, at: number): void {
     const text = JSON.stringify(boardWithout(view, room));
     const kept = this.#kept(room);
