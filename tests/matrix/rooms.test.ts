@@ -1,4 +1,7 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { run as health } from '../../bot/commands/health.ts';
 import { type House, houseIfPossible } from './house.ts';
 import { Person, type Seen } from './person.ts';
 
@@ -59,6 +62,23 @@ describe.skipIf(house === null)('which rooms it goes into', () => {
     );
     expect(asks).toHaveLength(1);
   }, 60_000);
+
+  test('health says from outside, while it runs, that it hears and what wants a person', async () => {
+    if (house === null) return;
+    const lines: string[] = [];
+    const print = (line: string) => lines.push(line);
+    const code = await health(['--store', house.store], { out: print, err: print });
+    expect(
+      lines.filter((line) => /last heard the homeserver 20/i.test(line) && line.startsWith('well')),
+    ).toHaveLength(1);
+    expect(lines.find((line) => line.includes('clock is'))).toMatch(/^well/);
+    expect(lines.find((line) => line.includes('head'))).toMatch(/[0-9a-f]{64}/);
+    // Nobody has made a recovery key here: that is what wants a person.
+    expect(lines.find((line) => line.includes('backed up'))).toMatch(/^LOOK/);
+    expect(code).toBe(1);
+    expect(existsSync(join(house.store, 'heartbeat'))).toBe(true);
+    expect(lines.join()).not.toContain(house.session().token);
+  });
 
   test('somebody whom the practice file does not name is refused', async () => {
     const strange = await tom.room(false, [BOT]);
