@@ -1,9 +1,10 @@
 import type { Block, Line, Message, Span } from '../../core/answers/message.ts';
 import { oneLine } from './clean.ts';
+import { settledLine } from './settled-line.ts';
 
 /** A message as plain text: readable by itself, since not everyone's phone shows HTML. */
 export function toText(message: Message): string {
-  return message.flatMap(blockText).join('\n');
+  return settledLine(message) ?? message.flatMap(blockText).join('\n');
 }
 
 function blockText(block: Block): readonly string[] {

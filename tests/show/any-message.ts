@@ -30,12 +30,24 @@ const span: fc.Arbitrary<Span> = fc.oneof(
   words.map((strong) => ({ strong })),
   words.map((struck) => ({ struck })),
 );
-const line: fc.Arbitrary<Line> = fc.array(span, { maxLength: 3 });
-const block: fc.Arbitrary<Block> = fc.oneof(
-  line.map((one) => ({ line: one })),
-  fc.array(line, { maxLength: 3 }).map((points) => ({ points })),
-  fc.array(line, { maxLength: 3 }).map((steps) => ({ steps })),
-);
+
+function messageOf(spans: fc.Arbitrary<Span>): fc.Arbitrary<Message> {
+  const line: fc.Arbitrary<Line> = fc.array(spans, { maxLength: 3 });
+  const block: fc.Arbitrary<Block> = fc.oneof(
+    line.map((one) => ({ line: one })),
+    fc.array(line, { maxLength: 3 }).map((points) => ({ points })),
+    fc.array(line, { maxLength: 3 }).map((steps) => ({ steps })),
+  );
+  return fc.array(block, { maxLength: 5 });
+}
 
 /** Any message there can be. */
-export const anyMessage: fc.Arbitrary<Message> = fc.array(block, { maxLength: 5 });
+export const anyMessage = messageOf(span);
+
+/** Any message with nothing struck through: plain text has all its words. */
+export const standingMessage = messageOf(
+  fc.oneof(
+    words,
+    words.map((strong) => ({ strong })),
+  ),
+);

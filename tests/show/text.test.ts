@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { toText } from '../../bot/show/text.ts';
 import { lines, type Message, struck } from '../../core/answers/message.ts';
-import { anyMessage } from './any-message.ts';
+import { standingMessage } from './any-message.ts';
 
 describe('a message as plain text', () => {
   it('points with dots, steps with numbers, what no longer holds between tildes', () => {
@@ -20,6 +20,38 @@ describe('a message as plain text', () => {
     );
   });
 
+  it.each<[string, Message, string]>([
+    [
+      'a reminder',
+      [{ line: [{ strong: 'Wipe down blue:' }, ' scan ended 09:10.'] }, { points: [['Scanner and base.']] }],
+      'Done by Dan, 09:24: wipe down blue',
+    ],
+    [
+      'several reminders in one post',
+      [{ points: [['Calibrate green: weekly.'], ['Calibrate blue: weekly.']] }],
+      'Done by Dan, 09:24: calibrate green; calibrate blue',
+    ],
+    [
+      'more than three',
+      [{ points: [['Send tip 1'], ['Send tip 2'], ['Send tip 3'], ['Send tip 4'], ['Send tip 5']] }],
+      'Done by Dan, 09:24: send tip 1; send tip 2; send tip 3; and 2 more',
+    ],
+    [
+      'a warning keeps what it stopped',
+      lines('Stop: tip 3 must not be used. Fitted 11:05.', 'Why: used.'),
+      'Done by Dan, 09:24: stop: tip 3 must not be used',
+    ],
+    [
+      'a question',
+      lines('Did tip 3 reach a patient? Answer yes or no.'),
+      'Done by Dan, 09:24: did tip 3 reach a patient?',
+    ],
+    ['a name keeps its capital', lines('Larkspur is held: cracked.'), 'Done by Dan, 09:24: Larkspur is held'],
+    ['nothing left of it', [], 'Done by Dan, 09:24'],
+  ])('what no longer holds is one line: %s', (_, post, text) => {
+    expect(toText([{ line: [{ strong: 'Done' }, ' by Dan, 09:24'] }, ...struck(post)])).toBe(text);
+  });
+
   it('line breaks and marks that turn the direction do not tear a line apart', () => {
     expect(toText(lines('held (cracked\r\nmirror)', 'tip \u202E4\u202C', 'a\u0000b'))).toBe(
       'held (cracked mirror)\ntip  4 \na b',
@@ -32,7 +64,7 @@ describe('a message as plain text', () => {
 
   it('as many lines as there are to read, each with all its words', () => {
     fc.assert(
-      fc.property(anyMessage, (message) => {
+      fc.property(standingMessage, (message) => {
         const wanted = message.reduce((count, block) => {
           if ('line' in block) return count + (block.line.length === 0 ? 0 : 1);
           return count + ('points' in block ? block.points.length : block.steps.length);
