@@ -1,3 +1,4 @@
+import type { HowTopic } from '../reading/ask.ts';
 import type { Fact } from '../reading/fact.ts';
 import type { Item } from '../reading/slots.ts';
 import type { Instant } from '../time/instant.ts';
@@ -70,6 +71,8 @@ export type Purpose =
   | { readonly sort: 'which-done'; readonly matters: readonly string[] }
   /** A correction that would loosen something, kept for the lead. */
   | { readonly sort: 'allow-correction'; readonly correction: Correction }
+  /** Leads a person through a topic; `step` is the number of steps told, 0 where it is only offered. */
+  | { readonly sort: 'walk'; readonly topic: HowTopic; readonly step: number }
   /** The stocktake of day one. */
   | { readonly sort: 'stocktake'; readonly site: string };
 

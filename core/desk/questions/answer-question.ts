@@ -11,6 +11,7 @@ import { reachedPatient } from './reached-patient.ts';
 import { releaseLoad } from './release-load.ts';
 import { settledAnswer } from './settled-answer.ts';
 import { tipsNamed } from './tips-named.ts';
+import { walkAnswered, walkWord } from './walk.ts';
 import { sayWhichDone } from './which-done.ts';
 
 /** An answer to something that was asked. */
@@ -29,6 +30,12 @@ export function questionAnsweredBy(session: Session, input: NoteInput, read: Not
   const waiting = replied === null ? questions.waitingFor(input.room, input.from, now) : [replied];
   // The latest that the words can answer: "yes" is not for "which autoclave?", and "2" not for "did it reach a patient?".
   const [answered] = waiting.flatMap((question) => {
+    if (question.purpose.sort === 'walk') {
+      // In reply to something else ("done" to a reminder) it speaks to that.
+      const elsewhere = input.replyTo !== undefined && replied === null;
+      const word = elsewhere ? null : walkWord(question.purpose, input.text);
+      return word === null ? [] : [{ question, value: word }];
+    }
     const value = matchChoice(question, input.text, read) ?? tipsNamed(session, question, input);
     return value === null ? [] : [{ question, value }];
   });
@@ -70,6 +77,9 @@ function act(session: Session, speaker: Speaker, question: Question, purpose: Pu
       break;
     case 'allow-correction':
       allowCorrection(session, speaker, question, purpose, value);
+      break;
+    case 'walk':
+      walkAnswered(session, speaker, question, purpose, value);
       break;
     case 'stocktake':
       // The count itself is a note; a choice only says that it was seen.

@@ -1,4 +1,5 @@
 import { answer } from '../../answers/answer.ts';
+import { lines } from '../../answers/message.ts';
 import type { NoteRead } from '../../language/read.ts';
 import type { Act } from '../../reading/act.ts';
 import { carryOut } from '../acts/carry-out.ts';
@@ -10,6 +11,7 @@ import { enterFacts } from '../notes/enter-facts.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
 import { askGaps, fillGaps } from '../notes/raise-gaps.ts';
 import { answerQuestion, questionAnsweredBy } from '../questions/answer-question.ts';
+import { offerWalk, walkOn, wantsWalk } from '../questions/walk.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
 /** One note: what it answers, what it corrects, what it tells, what it asks; warnings come first. */
@@ -44,16 +46,26 @@ function takeNote(
   const filledIn = filled.map((one) => one.filledIn);
   if (entered.length > 0) followUp(session, speaker, entered, filledIn);
   askGaps(session, speaker, open);
-  if (session.now - input.at <= STALE_MS) answerAsks(session, speaker, read, input.replyTo);
+  if (session.now - input.at <= STALE_MS) answerAsks(session, speaker, read, input.replyTo, input.text);
   else if (read.reading.asks.length > 0) session.draft.unanswered = true;
 }
 
 /** Answers every ask of a note, each in a post of its own, in reply to it. */
-export function answerAsks(session: Session, speaker: Speaker, read: NoteRead, target?: Target): void {
+export function answerAsks(
+  session: Session,
+  speaker: Speaker,
+  read: NoteRead,
+  target?: Target,
+  text?: string,
+): void {
   const { draft } = session;
   for (const ask of read.reading.asks) {
     if (ask.kind === 'why') {
       explain(session, speaker, target);
+      continue;
+    }
+    if (ask.kind === 'how' && text !== undefined && wantsWalk(text)) {
+      walkOn(session, speaker, ask.topic, 0);
       continue;
     }
     const view = {
@@ -63,7 +75,10 @@ export function answerAsks(session: Session, speaker: Speaker, read: NoteRead, t
       entries: session.timeline.entries,
     };
     const { about, message, items, file } = answer(ask, view);
-    draft.post(speaker.room, { about, message, items, replyTo: speaker.note });
+    const offers = ask.kind === 'how' && text !== undefined;
+    const told = offers ? [...message, ...lines('One by one? “walk me through it”.')] : message;
+    const key = draft.post(speaker.room, { about, message: told, items, replyTo: speaker.note });
+    if (offers) offerWalk(session, speaker, key, ask.topic);
     if (file !== undefined) draft.file(speaker.room, file);
   }
 }

@@ -51,7 +51,10 @@ function choiceFor(question: Question, emoji: string): string | null {
   const number = /^(\d)\u20e3$/.exec(emoji)?.[1];
   if (number !== undefined) return question.choices[Number(number) - 1]?.value ?? null;
   const word = DONE.has(emoji) ? 'yes' : NOT.has(emoji) ? 'no' : null;
-  return question.choices.find((choice) => choice.value === word)?.value ?? null;
+  // A walk goes on or ends by other words, so that a typed "yes" is never taken for it.
+  const walking = word === 'yes' ? 'next' : word === 'no' ? 'stop' : null;
+  const wanted = question.purpose.sort === 'walk' ? walking : word;
+  return question.choices.find((choice) => choice.value === wanted)?.value ?? null;
 }
 
 function wouldLoosen({ purpose }: Question, value: string): boolean {
