@@ -4,6 +4,10 @@ export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/seed.ts'],
     passWithNoTests: false,
+    // Room for a busy machine: nothing here waits on real time but the homeserver, which says itself what it waits for.
+    testTimeout: 60_000,
+    hookTimeout: 300_000,
   },
 });
