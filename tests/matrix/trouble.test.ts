@@ -52,13 +52,13 @@ describe.skipIf(house === null)('a homeserver that limits, loses answers and goe
   };
 
   test('a limit of two messages a second is waited out, in order', async () => {
-    await expectOnce(await ask(12));
+    await expectOnce(await ask(8));
   }, 120_000);
 
   test('answers that were lost on the way do not make a post come twice', async () => {
-    line.lose(4);
-    await expectOnce(await ask(6));
-    expect(line.lost()).toBe(4);
+    line.lose(3);
+    await expectOnce(await ask(4));
+    expect(line.lost()).toBe(3);
   }, 120_000);
 
   test('a homeserver that is killed and comes back is waited for', async () => {
