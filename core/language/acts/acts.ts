@@ -14,10 +14,19 @@ const DONE =
   /^(done|is done|done so it is|all done|done it|did it|that's done|thats done|done that|sorted|all sorted|done now|just done|it's done|its done|both done|finished|completed|have done|i've done it|ive done it|done and dusted|that's sorted|thats sorted|dun|done done|job done|did that|done thanks|done sorry|already done|done already|yes done|yep done|yeah done|did it already|just did it|just done it|done ta|took care of it|taken care of|ticked off|✅|✔|☑|all finished|been done|it's been done|that's been done|it is done|done both|all complete|complete|sorted it|sorted now|done for today|just did|i did it|we did it|doneski|done ya|all good done|sorted thanks|done this|that one's done|that is done)$/;
 const UNDO =
   /^((can you |could you |please |pls |plz |oops |sorry |no |wait |scrap that |whoops |actually |ah |oh )*(undo|undo that|undo it|undo this|undo last|undo the last|undo the last one|undo please|scrap that|scratch that|scratch my last entry|scratch my last|scratch the last one|delete that last one|delete my last entry|undo my last entry|delete last entry|ignore that undo|undo ignore that|delete that entry|delete that|delete the last one|delete last|ignore that|ignore the last one|ignore that last one|ignore my last|ignore last|ignore the last message|ignore my last message|ignore last message|ignore me|cancel that|cancel the last one|take that back|i take that back|forget that|forget the last one|remove that|strike that|disregard|disregard that|disregard the last one|disregard my last|disregard my last message|that was wrong|that's wrong|thats wrong|that was a mistake|my mistake|wrong one|revert|revert that|undo my last|never mind my last message|nevermind my last message|strike that last one|strike the last one|ignore last msg|ignore my last msg|ignore last|undo my last note|undo my last message|undo my last one|undo that last one|rewind that|never mind that|nevermind that|bin that|wipe that|scrub that|wrong chat|wrong group|didn't happen|that didn't happen|delete my last|delete my last message|delete my last one|scrap the last one|scrap last|scrap that last note|scrap the last note|scrap my last note|scrap that note|scrap that last one|delete that note|delete that last note|delete my last note|remove my last note|ignore my last note|ignore that note|ignore that last note|cancel that note|void that|void the last one|cancel my last|cancel last|cancel my last message|remove the last one|remove my last|take the last one back|i was wrong|delete last one|undo last one|undo last note|undo the last note)( please| pls| plz| sorry| thanks| thx| ta| x| mate| thank you)*)$/;
+/** What is said before an act that means nothing to it, and after it. */
+const BEFORE_ACT =
+  /^((ok|okay|oh|hi|hey|ah|oops|yes|sorry|um|right|well|morning|hiya|hello|och|gosh|god|kindly|please|pls|and|but|fair|fair enough|whoops|actually|no|wait|argh|damn|everyone|all|team|bot|can you|could you|would you|so)( |$))+/;
+/** "Scratch that last entry, I was on the wrong page", "last entry - ignore": a word that takes back, and what was said. */
+const TAKE_BACK =
+  /^(undo|scrap|scratch|delete|ignore|disregard|forget|strike|remove|cancel|void|retract|withdraw)( (that|the|my|this|last|previous|above|prior|latest|one|entry|message|msg|note|post|line|bit|thing))+( (please|pls|thanks|ta|sorry|all))*( (it|it's|that|that's|i|my|was|wrong|sent|meant|because|as|mistake|error)( .*)?)?$/;
+const TAKEN_BACK =
+  /^(that |the |my )?(last|previous|above|latest) (one|entry|message|msg|note|post|line) ((please|pls|was|is|should be|to be|can be) )*(ignore|ignored|undo|undone|scrap|scratch|delete|deleted|disregard|wrong|a mistake|mistake)( (wrong|sorry|please|it was|i was)( .*)?)?$/;
+
 const LATER =
   /^(later|not now|remind me later|remind me|remind me again|snooze|snooze it|in a bit|in a minute|in a mo|in a min|ask me later|ask later|ask me again later|ask me again|will do later|later please|later pls|do it later|i'll do it later|ill do it later|remind me in a bit|give me a minute|give me a bit|give me a sec|hold off|not just now|not right now|not yet remind me later|bit later|maybe later|remind later|come back to me|put it off|put that off|leave it for now|can't now|cant now|busy now|busy|busy at the moment|wait|hold on|hang on|one sec|one minute|two ticks|in a while|remind us later|after this patient|after this one|when i'm free|when im free|remind me shortly|later on|come back later|later thanks|later ta|too busy|too busy now|ask me in a bit|ask again later|ping me later|nudge me later|give us a minute|remind me when i'm done|in a second|in a sec|shortly)$/;
 const LATER_AT =
-  /^(later in|later,|give us a nudge|give me a nudge|give us a shout|give me a shout|nudge|shout|remind me|remind us|ask me|ask me again|snooze|later|give me|give us|ping me|nudge me|can you remind me|could you remind me|please remind me|pls remind me|do it|put it off|put that off|ask again|try me|ask|come back|come back to me|remind me again|remind|not now|not yet|tell me again|nudge us|poke me|prompt me|set a reminder|reminder|reminder please|snooze it|snooze for|hold off|hold it|push it|push it back|can you ask me|can you ask me again|remind me about it|remind me about that|will you remind me|wait|delay it|delay|postpone it|leave it|leave it till)( again| please| pls| about it| about that| this| that| it| me| until| till| for| another| to)*$/;
+  /^(later in|later,|give us a nudge|give me a nudge|give us a shout|give me a shout|nudge|shout|remind me|remind us|remember me|remember us|ask me|ask me again|snooze|later|give me|give us|ping me|nudge me|can you remind me|could you remind me|please remind me|pls remind me|do it|put it off|put that off|ask again|try me|ask|come back|come back to me|remind me again|remind|not now|not yet|tell me again|nudge us|poke me|prompt me|set a reminder|reminder|reminder please|snooze it|snooze for|hold off|hold it|push it|push it back|can you ask me|can you ask me again|remind me about it|remind me about that|will you remind me|wait|delay it|delay|postpone it|leave it|leave it till)( again| please| pls| after| thanks| ta| about it| about that| this| that| it| me| until| till| for| another| to)*$/;
 
 /** The whole note, or a sentence of it, as something to do with what was said; `null` where it is none. */
 export function readAct(c: Clause): Made | null {
@@ -47,7 +56,13 @@ export function readAct(c: Clause): Made | null {
     )
       return made('later', {});
   }
+  const told = text.replace(BEFORE_ACT, '');
+  if (!namesItem(c) && (TAKE_BACK.test(told) || TAKEN_BACK.test(told))) return made('undo', {});
   return laterAt(c) ?? closing(c) ?? amend(c) ?? pick(c);
+}
+
+function namesItem(c: Clause): boolean {
+  return c.parts.some((p) => /^(tips|scanner|load|autoclave|no-scanner)$/.test(p.entity?.is ?? ''));
 }
 
 function words(c: Clause): string {
@@ -70,6 +85,14 @@ function lengthOf(c: Clause): number | null {
   return null;
 }
 
+/** "With a patient, remind me in 20 minutes": where the asking for it begins, after what is said first. */
+function reminderAt(c: Clause): number {
+  const at = c.parts.findIndex(
+    (p, i) => i > 0 && c.parts[i - 1]?.mark && /^(remind|ask|nudge|ping|prompt|snooze)/.test(p.text),
+  );
+  return at < 0 || namesItem(c) ? 0 : at;
+}
+
 function laterAt(c: Clause): Made | null {
   const times = c.entities('time');
   const minutes = times.length === 0 && c.parts.length <= 8 ? lengthOf(c) : null;
@@ -80,12 +103,12 @@ function laterAt(c: Clause): Made | null {
     return made('later', { until: c.scope.time.at + minutes * 60_000 });
   }
   if (times.length === 0) return null;
-  const rest = c.parts.filter((p) => p.entity?.is !== 'time' && !p.mark);
+  const rest = c.parts.slice(reminderAt(c)).filter((p) => p.entity?.is !== 'time' && !p.mark);
   const text = rest
     .map((p) => p.text)
     .join(' ')
     .replace(
-      /^(ok|hi|sorry|yes|no|can you|could you|please|pls|will you|would you|i'm with a patient|busy|not now)( |$)/,
+      /^(ok|hi|hey|sorry|yes|no|can you|could you|kindly|please|pls|will you|would you|i'm with a patient|busy|not now)( |$)/,
       '',
     )
     .replace(/^(please|pls) /, '')
@@ -129,7 +152,7 @@ function closing(c: Clause): Made | null {
 }
 
 const SORRY =
-  /^(i|make|srry|sry|sorry|excuse me|lads|guys|everyone|pardon|oops|correction|whoops|i meant|meant|i mean|actually|no|make that|should be|should have been|should've been|that should be|that should have been|it was|was|that's|wrong|typo|apologies|soz|my bad|mistake|it should be|wait|edit|correct that to|change that to|change it to|scrap that|rather|not|that was|it's|its|it is|\*|corr|amend|amend that to|amendment|ah|oh|sry|my mistake|whoopsie|hang on|i should have said|i should've said|should say|should read|that should say|read|meant to say|meant to put|meant to type|supposed to be|change to|swap|to|and|instead|for|instead of|with|,|autocorrect|fat fingers|wrong tip|wrong number|wrong one|make it|i ment|ment|wasn't|wasnt|isn't|isnt|the|replace|mean|meaning|that one|instead|it wasn't|that wasn't|was actually|it was actually|please|pls|change|thats|tip|tips|scanner|load|number|in fact|to be|of|rather than|ah sorry|oh sorry|so sorry|bad|say|said|read|typed|put|wrote|i said|i put|i typed|i wrote|meant|all|just|one|that|it|this|is|be|have|been|should|would|'s)$/;
+  /^(och|gosh|fat|fingers|thumbs|confusion|correct|right|for the|for|everyone|thank you|oopsie|whoops|whoopsy|dear|wrote|it's|i|make|srry|sry|sorry|excuse me|lads|guys|everyone|pardon|oops|correction|whoops|i meant|meant|i mean|actually|no|make that|should be|should have been|should've been|that should be|that should have been|it was|was|that's|wrong|typo|apologies|soz|my bad|mistake|it should be|wait|edit|correct that to|change that to|change it to|scrap that|rather|not|that was|it's|its|it is|\*|corr|amend|amend that to|amendment|ah|oh|sry|my mistake|whoopsie|hang on|i should have said|i should've said|should say|should read|that should say|read|meant to say|meant to put|meant to type|supposed to be|change to|swap|to|and|instead|for|instead of|with|,|autocorrect|fat fingers|wrong tip|wrong number|wrong one|make it|i ment|ment|wasn't|wasnt|isn't|isnt|the|replace|mean|meaning|that one|instead|it wasn't|that wasn't|was actually|it was actually|please|pls|change|thats|tip|tips|scanner|load|number|in fact|to be|of|rather than|ah sorry|oh sorry|so sorry|bad|say|said|read|typed|put|wrote|i said|i put|i typed|i wrote|meant|all|just|one|that|it|this|is|be|have|been|should|would|'s)$/;
 
 interface Id {
   readonly at: number;

@@ -6,7 +6,7 @@ export const due: Ask = {
   read(c, question) {
     const text = wordsOf(c);
     const asks =
-      /(what|anything|something|whats|what's|any|is there anything|is something|something|wots|owt|wats|which|who's|are there|list|show)( \w+)*? (due|outstanding|overdue|needs? doing|needs? done|to do|left to do|pending|on the list|still to do|still needs|need doing|to be done|need to do|due today|on today|left|have to do|remaining|not been done|hasn't been done|not done|open)|what (do|should|must) (we|i) (need to|have to|still)|what's (left|due|outstanding)|what needs|to-?do list|jobs (for|left|to do|due|today)|anything (for me )?to do|is .*calibration due|due (today|tomorrow|this)|when('s| is) .*(due|calibration)|due for calibration|need(s)? calibrating|what have (we|i) (got )?(to do|left|outstanding)|reminders|what am i (meant|supposed) to|calibrations? due|anything i need to do|anything need/.test(
+      /(what|anything|something|whats|what's|any|is there anything|is something|something|wots|owt|wats|which|who's|are there|list|show)( \w+)*? (due|outstanding|overdue|needs? doing|needs? done|needing done|needing doing|to do|left to do|pending|on the list|still to do|still needs|need doing|to be done|need to do|due today|on today|left|have to do|remaining|not been done|hasn't been done|not done|open)|what (do|should|must) (we|i) (need to|have to|still)|what's (left|due|outstanding)|what needs|to-?do list|jobs (for|left|to do|due|today)|anything (for me )?to do|is .*calibration due|due (today|tomorrow|this)|when('s| is) .*(due|calibration)|due for calibration|need(s)? calibrating|what have (we|i) (got )?(to do|left|outstanding)|reminders|what am i (meant|supposed) to|calibrations? due|outstanding (jobs|tasks|items)|(jobs|tasks) outstanding|still open|needing (done|doing)|anything i need to do|anything need/.test(
         text,
       );
     if (
@@ -15,7 +15,10 @@ export const due: Ask = {
     )
       return null;
     if (c.has('other') || /for (lunch|tea|dinner|breakfast)/.test(text)) return null;
-    if (!question && !/^(what|whats|what's|anything|something|any|list|show|to|is|jobs)/.test(text))
+    if (
+      !question &&
+      !/^(what|whats|what's|anything|something|any|list|show|to|is|jobs|outstanding|ok|so|right)/.test(text)
+    )
       return null;
     if (/what's (left|next|on)\b/.test(text) && !/scanner|tip|due|do|outstanding|today|clinic/.test(text))
       return null;
@@ -43,7 +46,7 @@ export const due: Ask = {
       if (item !== null) return ask('ready', { item: item.item }, 1.2, { item: item.said }, item.missing);
     }
     if (
-      !/due|outstanding|overdue|to do|needs? doing|need(s)? (to be )?done|to-do|todo|calibrat|still needs|pending|left to|on the list|need to do|left|to be done|jobs|remaining|reminders|done|what needs/.test(
+      !/due|outstanding|overdue|to do|needs? doing|need(s)? (to be )?done|to-do|todo|calibrat|still needs|pending|left to|on the list|need to do|left|to be done|jobs|remaining|reminders|done|what needs|still open|needing/.test(
         text,
       )
     )

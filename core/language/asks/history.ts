@@ -6,7 +6,7 @@ export const history: Ask = {
   read(c, question) {
     const text = wordsOf(c);
     const asks =
-      /what('s| is| has)? ?(been |has )?happen(ed|ing) (with|to)|everything that( has|'s)? happened|history|what's the story|story (with|of|on)|tell me about|what do (we|you) know about|what('s| has) been (done|going on)|what's (up|going on|the deal|wrong) with|whats (up|going on|wrong) with|everything (about|on|for)|life story|log (of|for) tip|timeline|track record|what's happening with|journey|what('s| is) the latest (on|with)|update on|where has .* been|what was done (to|with)|what have we done|how many (times|cycles|uses|goes)|show me|record of|records? for/.test(
+      /what('s| is| has)? ?(been |has )?happen(ed|ing) (with|to)|everything that( has|'s)? happened|been through|(wat|what) happend|gone through|history|what's the story|story (with|of|on)|tell me about|what do (we|you) know about|what('s| has) been (done|going on)|what's (up|going on|the deal|wrong) with|whats (up|going on|wrong) with|everything (about|on|for)|life story|log (of|for) tip|timeline|track record|what's happening with|journey|what('s| is) the latest (on|with)|update on|where has .* been|what was done (to|with)|what have we done|how many (times|cycles|uses|goes)|show me|record of|records? for/.test(
         text,
       );
     if (!asks) return null;

@@ -72,9 +72,9 @@ export const how: Ask = {
 };
 
 const ASKS_HOW =
-  /\bhow (do|does|to|must|is|should|can|would|are|am|did|long|often|d'?you|you|we|best)\b|how's|\b(steps|instructions|guide|procedure|protocol|best way|right way|what's the way|proper way|correct way|what is the way|process) (for|to|of)\b|\bwhat('s| is) the (procedure|process|protocol|best way|right way|drill|routine|proper way|correct way)|(show|tell|remind) me how|remind me how|walk me through|can (someone|you|anyone|somebody) (show|tell|remind|explain|talk|walk) (me )?(to me )?(how|through)|explain how|how-to|what do i do (to|when|if)|what do we do (to|when|if)|not sure how to|don't know how to|forgot how to|forgotten how to|can't remember how to|cant remember how to|unsure how to|anyone know how to|know how to|do i need to warm|what's the trick/;
+  /\bhow (do|does|to|must|is|should|can|would|are|am|did|long|often|d'?you|you|we|best|i|one|calibrate)\b|how's|\b(steps|instructions|guide|procedure|protocol|best way|right way|what's the way|proper way|correct way|what is the way|process) (for|to|of)\b|\bwhat('s| is) the (procedure|process|protocol|best way|right way|drill|routine|proper way|correct way)|(show|tell|remind) me how|remind me how|(walk|talk|take|run|step) (me|us) through|(show|teach|tell) (me|us) (how|the way)|can (someone|you|anyone|somebody) (show|tell|remind|explain|talk|walk) (me )?(to me )?(how|through)|explain how|how-to|(what|wat) (do|should) (i|we|you) do (to|with|when|if)|not sure how to|don't know how to|forgot how to|forgotten how to|can't remember how to|cant remember how to|unsure how to|anyone know how to|know how to|do i need to warm|what's the trick/;
 const ASKS_OF_FOG =
-  /why|how come|what's (causing|making)|what causes|what makes|how do (i|we|you) stop|stop .* (fogging|misting|steaming)|what can i do|what do (i|we) do|any (tips|ideas|advice)|what helps|prevent/;
+  /why|how come|what's (causing|making)|what causes|what makes|how do (i|we|you) stop|stop .* (fogging|misting|steaming)|what can i do|(what|wat) (do|should) (i|we) do|any (tips|ideas|advice)|what helps|prevent/;
 
 /** "How long ago", "how is it going", "what has it to do with": no way of doing things. */
 function isOtherHow(c: Clause, text: string): boolean {

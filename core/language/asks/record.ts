@@ -32,6 +32,8 @@ export const record: Ask = {
       /please|pls|plz|send|get|give|need|want|show|export|can i|could/.test(text);
     if (!bare) return null;
     c.use(...time.said, noun);
+    const told = question || REQUESTED.test(text);
+    if (told) useErrand(c);
     c.useTags(
       ...WH,
       'record',
@@ -54,9 +56,29 @@ export const record: Ask = {
       'check',
       'add',
     );
-    return {
-      ...ask('record', { from: days.from, to: days.to, ...site }, 1.4, { from: time.said, to: time.said }),
-      whole: true,
-    };
+    const asked = ask('record', { from: days.from, to: days.to, ...site }, 1.4, {
+      from: time.said,
+      to: time.said,
+    });
+    return told && c.parts.length <= 16 ? asked : { ...asked, whole: true };
   },
 };
+
+const REQUESTED =
+  /\b(please|pls|plz|kindly|can you|could you|can i|could i|may i|i need|we need|needs|need|wants|send me|give me|show me)\b/;
+
+/** "Pull", "print", "for the inspector": what is to be done with the record and for whom. */
+function useErrand(c: Clause): void {
+  for (const [i, part] of c.parts.entries()) {
+    if (part.entity?.is === 'person') c.use(i);
+    if (part.entity !== undefined || part.mark) continue;
+    if (
+      /^(pull|pull up|print|print out|share|e-?mail|export|download|forward|prepare|compile|whole|entire|full|complete)$/.test(
+        part.text,
+      )
+    )
+      c.use(i);
+    if (part.text === 'for')
+      c.use(i + 1, /^(the|an|a|our|my)$/.test(c.parts[i + 1]?.text ?? '') ? i + 2 : -1);
+  }
+}

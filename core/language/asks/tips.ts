@@ -68,7 +68,7 @@ const LIST_OPENS = /^(which|what|how many|list|show|any|status|give|tell|tips)/;
 
 function filterOf(c: Clause, text: string, which: string | undefined): string | null {
   if (
-    /\bused\b|dirty|\bneeds? (washing|sterilising|processing|reprocessing|doing|to go)|need reprocessing|contaminated|need to go/.test(
+    /\bused\b|dirty|\b(still )?needs? (washing|cleaning|a wash|a clean|sterilising|processing|reprocessing|doing|to go)|need reprocessing|contaminated|need to go/.test(
       text,
     ) ||
     which === 'used'

@@ -8,7 +8,7 @@ export const trace: Ask = {
     const load = c.first('load') ?? null;
     const memory = c.scope.memory.load;
     const which =
-      /(which|what|who|whose|how many) (\w+ )?(scans?|patients?|pts?|mouths?|people|px)|who('s| has| have)? (been|was|were|had|got|did we)|where (did|have|has|were|are) (those|the|these|its|all those|they|all the|them|it'?s) ?(tips?)?|where (did|have) (they|those|these) (go|gone|end up|been)|\btrace\b|track (down )?(everything|all|the tips)|look ?back|which (tips|scans) (were|are) affected|affected|who had|(everything|anything|anyone|any scans?) (that )?(from|scanned with|used)|recall|who did we (use|scan)|what happened to (the |those )?tips/.test(
+      /(which|what|who|whose|how many) (\w+ )?(scans?|patients?|pts?|mouths?|people|px)|who('s| has| have)? (been|was|were|had|got|did we)|where (did|have|has|were|are) (those|the|these|its|all those|they|all the|them|it'?s) ?(tips?)?|where (did|have) (they|those|these) (go|gone|end up|been)|\btrace\b|track (down )?(everything|all|the tips)|look ?back|which (tips|scans) (were|are) affected|affected|who had|(everything|anything|anyone|any scans?) (that )?(from|scanned with|used)|recall|who did we (use|scan)|what( has|'s)? happened to (the |those |its )?tips|what( has|'s)? (happened|become) (to|of) load .* tips|who got (those|the|these|its) tips|where (have|did|has) (those|the|these|its) tips (got|gone|go|end)|where (were|are|was) (the )?(used )?tips (from|of|in) load/.test(
         text,
       );
     if (!which) return null;

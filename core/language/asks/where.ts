@@ -6,7 +6,7 @@ export const where: Ask = {
   read(c, question) {
     const text = wordsOf(c);
     const asks =
-      /\bwhere('s|s|abouts)?\b|whereabouts|(anyone|anybody|any1|someone|somebody|who) ?('s|has|have)? ?(see|seen|got|nicked|pinched|taken|borrowed|took|know where|found|spotted|having)|seen (the |my |our )?|who's got|whos got|who has|which (room|site|clinic|surgery|surg|branch|practice|place|op)|any sign of|find me|locate|\bwhr\b|what (room|site|surgery) is|hiding|gone to|where has/.test(
+      /\bwhere('s|s|abouts)?\b|whereabouts|(anyone|anybody|any1|someone|somebody|who) ?('s|has|have)? ?(see|seen|sean|got|nicked|pinched|taken|borrowed|took|know where|found|spotted|having)|seen (the |my |our )?|who's got|whos got|who has|which (room|site|clinic|surgery|surg|branch|practice|place|op)|any sign of|find me|locate|\bwhr\b|what (room|site|surgery) is|hiding|gone to|where has/.test(
         text,
       );
     const here =

@@ -17,6 +17,7 @@ export function topicOf(c: Clause, from = 0): { topic: string; at: number } | nu
       ),
     ],
     ['clean', has('wipe')],
+    ['move', packing(c, from)],
     ['tips', has('wash', 'bag', 'fit', 'remove', 'autoclave')],
     ['clean', has('clean', 'lens', 'base')],
     ['move', has('move', 'travel')],
@@ -26,6 +27,16 @@ export function topicOf(c: Clause, from = 0): { topic: string; at: number } | nu
   for (const [topic, at] of checks) if (at >= 0) return { topic, at };
   const tips = c.first('tips');
   return tips === null ? null : { topic: 'tips', at: tips.at };
+}
+
+/** Packing a scanner, or for the road, is for a move; packing tips is bagging them. */
+function packing(c: Clause, from: number): number {
+  const at = c.word(/^(pack|pack up|packing|packed|packed up|packing up)$/, from);
+  const road =
+    c.has('scanner', 'travel', 'move', 'car', 'clinic') ||
+    c.entities('scanner').length + c.entities('site').length > 0 ||
+    c.word(/^(road|drive|trip|journey|travelling|traveling|her|him)$/) >= 0;
+  return at >= 0 && road && !c.has('tip') ? at : -1;
 }
 
 export const shown: Frame = {
