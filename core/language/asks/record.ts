@@ -1,3 +1,4 @@
+import type { Clause } from '../clause.ts';
 import { timeContext, timeOf } from '../roles/time.ts';
 import { resolveDays } from '../times/resolve-days.ts';
 import { type Ask, ask, siteOf, WH, wordsOf } from './ask.ts';
