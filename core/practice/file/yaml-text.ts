@@ -18,6 +18,8 @@ export interface YamlText {
 export function readYaml(text: string): YamlText {
   const counter = new LineCounter();
   const document = parseDocument(text, {
+    // Odd keys are told as mistakes of the file, with their line; the library's own warnings would go past the person.
+    logLevel: 'error',
     schema: 'failsafe',
     lineCounter: counter,
     prettyErrors: false,
