@@ -1,4 +1,3 @@
-import { mkdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
@@ -8,6 +7,7 @@ import {
   findRoom,
   firstSeat,
   nameOf,
+  roomName,
   TerminalRoom,
   whichRooms,
   whoIsThere,
@@ -17,6 +17,7 @@ import { startClock } from '../clock/clock.ts';
 import { Keeper } from '../keeper/keeper.ts';
 import { PlainError } from '../plain-error.ts';
 import { openStore } from '../store/store.ts';
+import { makeFolder } from './make-folder.ts';
 import { loadPractice } from './practice-file.ts';
 
 const EXAMPLE = fileURLToPath(new URL('../../config/practices/example.yaml', import.meta.url));
@@ -42,11 +43,16 @@ export async function run(args: string[]): Promise<number> {
   if (values.chat !== undefined)
     seat.room = chosen(findRoom(practice, values.chat), values.chat, whichRooms(practice));
   const folder = resolve(values.store ?? (values.practice === undefined ? 'data/example' : 'data/practice'));
-  mkdirSync(folder, { recursive: true });
+  makeFolder(folder);
   const store = openStore(folder);
   const print = (line: string) => console.log(line);
   const keeper = new Keeper(store, { count: () => performance.now() });
-  const screen = new Screen(print, seat.room, (person) => nameOf(practice, person));
+  const screen = new Screen(
+    print,
+    seat.room,
+    { person: (id) => nameOf(practice, id), room: (id) => roomName(practice, id) },
+    () => process.stdout.columns ?? null,
+  );
   const room = new TerminalRoom({ practice, keeper, screen, print, now: Date.now }, seat);
   print(`${practice.name}. The record is kept in ${folder}.`);
   for (const notice of [

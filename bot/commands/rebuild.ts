@@ -6,6 +6,7 @@ import { wholeDesk } from '../keeper/open-desk.ts';
 import { PlainError } from '../plain-error.ts';
 import { openStore } from '../store/store.ts';
 import { recordFolder } from '../store/which-folder.ts';
+import { makeFolder } from './make-folder.ts';
 import { loadPractice } from './practice-file.ts';
 import { Rehearsal } from './rehearse.ts';
 import { parseScriptLine } from './script-line.ts';
@@ -49,6 +50,7 @@ interface FromChat {
 }
 
 async function journalAnew({ script, practice, folder }: FromChat, io: CommandIo): Promise<number> {
+  makeFolder(resolve(folder));
   mustBeEmpty(resolve(folder));
   const lines = scriptText(script)
     .split('\n')

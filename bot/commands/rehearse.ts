@@ -7,6 +7,7 @@ import type { Heard } from '../keeper/heard.ts';
 import { Keeper } from '../keeper/keeper.ts';
 import { PlainError } from '../plain-error.ts';
 import { openStore, type Store } from '../store/store.ts';
+import { makeFolder } from './make-folder.ts';
 import { loadPractice } from './practice-file.ts';
 import { parseScriptLine, type ScriptLine } from './script-line.ts';
 
@@ -29,6 +30,7 @@ export async function run(args: string[], io: RehearseIo): Promise<number> {
   if (values.practice === undefined)
     throw new PlainError('rehearse needs --practice FILE, a practice file in YAML.');
   const folder = values.store ?? mkdtempSync(join(tmpdir(), 'scanward-'));
+  makeFolder(folder);
   const rehearsal = new Rehearsal(folder, loadPractice(values.practice).text, io.out);
   let number = 0;
   for await (const text of io.input) {

@@ -185,7 +185,8 @@ export function nameOf(practice: Practice, person: string): string {
   return practice.people.find((one) => one.id === person)?.name ?? /^@([^:]+):/.exec(person)?.[1] ?? person;
 }
 
-function roomName(practice: Practice, room: string): string {
+/** A chat room's name: the sites that it serves. */
+export function roomName(practice: Practice, room: string): string {
   const entry = practice.chat.find((one) => one.room === room);
   return entry === undefined ? practice.name : entry.sites.map((id) => siteName(practice, id)).join(' & ');
 }

@@ -1,11 +1,18 @@
 import type { Effect, Post } from '../../../core/desk/effect.ts';
 import { toText } from '../../show/text.ts';
 import type { Chat, SentPosts } from '../chat.ts';
+import { wrapped } from './wrap.ts';
 
 /** A note or post that a person in the terminal can point at. */
 export interface Shown {
   readonly eventId: string;
   readonly text: string;
+}
+
+/** How people and chat rooms are called. */
+export interface Names {
+  readonly person: (id: string) => string;
+  readonly room: (id: string) => string;
 }
 
 /**
@@ -17,19 +24,28 @@ export class Screen implements Chat {
   readonly #nameOf: (person: string) => string;
   readonly #notes = new Map<string, string>();
   readonly #posts: Shown[] = [];
+  readonly #width: () => number | null;
+  readonly #roomName: (room: string) => string;
   /** Chat room whose effects are shown; others are named. */
   room: string;
 
-  constructor(print: (line: string) => void, room: string, nameOf: (person: string) => string) {
+  constructor(
+    print: (line: string) => void,
+    room: string,
+    names: Names,
+    width: () => number | null = () => null,
+  ) {
     this.#print = print;
     this.room = room;
-    this.#nameOf = nameOf;
+    this.#nameOf = names.person;
+    this.#roomName = names.room;
+    this.#width = width;
   }
 
   deliver(effect: Effect, sent: SentPosts): Promise<string | null> {
     const eventId = effect.does === 'post' ? `$post-${effect.key}` : null;
     if (effect.does === 'post') this.#post(effect, `$post-${effect.key}`);
-    else this.#print(this.#elsewhere(effect.room) + this.#line(effect, sent));
+    else this.#show(`    ${this.#elsewhere(effect.room)}${this.#line(effect, sent)}`);
     return Promise.resolve(eventId);
   }
 
@@ -47,25 +63,31 @@ export class Screen implements Chat {
     const text = toText(effect.message);
     this.#posts.push({ eventId, text });
     const ring = effect.mentions.map((person) => `@${this.#nameOf(person)} `).join('');
-    const buttons = effect.buttons === undefined ? '' : `  [${effect.buttons.join(' ')}]`;
     const label = `[${this.#posts.length}] `;
-    const [first = '', ...rest] = `${ring}${text}${buttons}`.split('\n');
-    this.#print(`${this.#elsewhere(effect.room)}${label}${first}`);
-    for (const line of rest) this.#print(`${' '.repeat(label.length)}${line}`);
+    const indent = ' '.repeat(label.length);
+    const [first = '', ...rest] = `${this.#elsewhere(effect.room)}${ring}${text}`.split('\n');
+    this.#show(label + first);
+    for (const line of rest) this.#show(indent + line);
+    const buttons = effect.buttons ?? [];
+    if (buttons.length > 0) this.#show(`${indent}[${buttons.join(' ')}]`);
+  }
+
+  #show(line: string): void {
+    for (const one of line.split('\n').flatMap((each) => wrapped(each, this.#width()))) this.#print(one);
   }
 
   #line(effect: Exclude<Effect, Post>, sent: SentPosts): string {
     switch (effect.does) {
       case 'react':
-        return `    ${effect.emoji} on “${shorten(this.#notes.get(effect.to) ?? 'a note')}”`;
+        return `${effect.emoji} on “${shorten(this.#notes.get(effect.to) ?? 'a note')}”`;
       case 'edit':
-        return `    [${this.#numberOf(effect.post, sent)}] now reads: ${toText(effect.message)}`;
+        return `[${this.#numberOf(effect.post, sent)}] now reads: ${toText(effect.message).replaceAll('\n', '\n      ')}`;
       case 'redact':
-        return `    [${this.#numberOf(effect.post, sent)}] was taken away`;
+        return `[${this.#numberOf(effect.post, sent)}] was taken away`;
       case 'pin':
-        return `    [${this.#numberOf(effect.post, sent)}] is pinned`;
+        return `[${this.#numberOf(effect.post, sent)}] is pinned`;
       case 'file':
-        return `    file ${effect.name}\n${effect.content}`;
+        return `file ${effect.name}\n${effect.content}`;
     }
   }
 
@@ -76,7 +98,7 @@ export class Screen implements Chat {
   }
 
   #elsewhere(room: string): string {
-    return room === this.room ? '' : `(${room}) `;
+    return room === this.room ? '' : `(${this.#roomName(room)}) `;
   }
 }
 

@@ -51,7 +51,13 @@ export function words(did: readonly Did[], about: string): string {
 
 /** First lines of what posts were edited to, in order. */
 export function edited(did: readonly Did[]): readonly string[] {
-  return did.filter((one) => one.does === 'edit').map(({ text = '' }) => text.split('\n')[0] ?? '');
+  return did.filter((one) => one.does === 'edit').map(({ text = '' }) => headOf(text));
+}
+
+/** The first line, and of a post that no longer holds who settled it and when. */
+function headOf(text: string): string {
+  const [line = ''] = text.split('\n');
+  return /^(?:Done|No longer due|Taken back).*?\d\d:\d\d(?=: )/.exec(line)?.[0] ?? line;
 }
 
 /** Reactions under a note, as "09:00:45 🟢". */
