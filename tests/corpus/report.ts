@@ -45,7 +45,7 @@ function judge(one: CorpusCase, read: Reader): Judged {
  * `wrong`: a fact that should not be there, the worst; `noise`: any reply to what is nobody's business; `missed`: nothing where
  * something was meant; `needless-question`: asked though the note was clear.
  */
-function verdictOf(expected: Reading, got: Reading): Verdict {
+export function verdictOf(expected: Reading, got: Reading): Verdict {
   if (matches(expected, got)) return 'exact';
   const kept = got.facts.filter(
     (fact) => !expected.facts.some((other) => matches(alone(other), alone(fact))),
@@ -75,9 +75,9 @@ function readerFor(path: string, readers: Map<string, Reader>): Reader {
 }
 
 /** Counts of verdicts by a key: voice, kind or tag. */
-export function table(
-  judged: readonly Judged[],
-  keysOf: (one: Judged) => readonly string[],
+export function table<One extends Judged>(
+  judged: readonly One[],
+  keysOf: (one: One) => readonly string[],
 ): readonly string[] {
   const rows = new Map<string, Map<Verdict, number>>();
   for (const one of judged) {
