@@ -34,12 +34,26 @@ export function merged(
       scope.headTime = span;
     } else if (last !== undefined && carriesOver(last, draft)) {
       list[list.length - 1] = { ...draft, parts: [...last.parts, ...draft.parts], joint: last.joint };
+    } else if (last !== undefined && beforeAside(list, draft)) {
+      const kept = list.splice(-1);
+      const load = list[list.length - 1] ?? last;
+      const parts = [...load.parts, ...draft.parts];
+      list[list.length - 1] = { ...load, parts, sort: sortOf(parts) };
+      list.push(...kept);
     } else if (last !== undefined && joinsTo(last, draft)) {
       const parts = [...last.parts, ...draft.parts];
       list[list.length - 1] = { ...last, parts, sort: sortOf(parts) };
     } else list.push(draft);
   }
   return list;
+}
+
+/** "224 passed, printout stapled in, strip turned": what the strip showed is the load's, past an aside of other things. */
+function beforeAside(list: readonly Draft[], draft: Draft): boolean {
+  const [aside, load] = [list[list.length - 1], list[list.length - 2]];
+  if (aside?.sort !== 'talk' || load === undefined || load.sentence !== draft.sentence) return false;
+  if (load.sentence !== aside.sentence || !isLoadDetail(draft.parts)) return false;
+  return joinsTo(load, draft) && !aside.parts.some((p) => p.entity !== undefined);
 }
 
 function spanIn(draft: Draft): TimeSpan | null {
@@ -84,7 +98,9 @@ function joinsTo(last: Draft, draft: Draft): boolean {
     return true;
   const load =
     last.parts.some((p) => p.entity?.is === 'load' || p.entity?.is === 'cycle') ||
-    (last.parts.some((p) => p.entity?.is === 'tips' && p.entity.unknown.length > 0) &&
+    (last.parts.some(
+      (p) => (p.entity?.is === 'tips' && p.entity.unknown.length > 0) || p.entity?.is === 'autoclave',
+    ) &&
       last.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')));
   if (load && isLoadDetail(draft.parts)) return true;
   if (
@@ -121,6 +137,8 @@ function isVerdict(parts: readonly Part[]): boolean {
   );
 }
 
+const DRYNESS = /^((bone |all |nice and )?dry|dried|(still )?wet|wet through|damp|soaked|soggy|moist)$/;
+
 /** What belongs to a load's result: figures, indicator, dry or wet packs. */
 function isLoadDetail(parts: readonly Part[]): boolean {
   let detail = false;
@@ -128,10 +146,7 @@ function isLoadDetail(parts: readonly Part[]): boolean {
     const is = part.entity?.is;
     if (is === 'cycle') detail = true;
     else if (is !== undefined && is !== 'time' && is !== 'number') return false;
-    else if (
-      is === undefined &&
-      (hasTag(part, 'strip') || hasTag(part, 'pouch') || /^(dry|wet|damp|soaked|soggy)$/.test(part.text))
-    )
+    else if (is === undefined && (hasTag(part, 'strip') || hasTag(part, 'pouch') || DRYNESS.test(part.text)))
       detail = true;
     else if (part.unknown) return false;
   }

@@ -203,7 +203,8 @@ interface Found<T> {
 const TURNED =
   /^(turned|brown|gone brown|turned brown|turned black|gone black|changed|passed|pass|good|fine|ok|okay|black|correct|green|done|changed colour|changed color|all good|turned black|changed fully|complete|right)$/;
 
-const UNTURNED = /^(unchanged|white|unturned|blank|pink|still pink|still white)$/;
+const UNTURNED =
+  /^(unchanged|white|unturned|blank|pink|(still|stayed|stays|remained) (pink|white|blank|unchanged))$/;
 
 /** What the load's indicator showed: "strip turned", "indicator hadn't changed". */
 function stripOf(c: Clause): Found<'passed' | 'failed'> {

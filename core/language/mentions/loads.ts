@@ -134,7 +134,17 @@ function minutesOf(
   bare: boolean,
 ): { value: number; to: number } | null {
   const noun = endOfTag(scan, at, 'minute');
-  if (noun > 0) return { value, to: noun };
+  if (noun > 0) return withSeconds(scan, value, noun);
   if (textAt(scan, at) === 'm' && glued(scan, at)) return { value, to: at + 1 };
   return bare && value > 0 && value <= 60 ? { value, to: at } : null;
+}
+
+/** "3 min 15", "3 minutes 30 seconds". */
+function withSeconds(scan: Scan, value: number, at: number): { value: number; to: number } {
+  const seconds = Number.isInteger(value) ? decimalNumber(scan, at) : null;
+  if (seconds === null || seconds.words || !Number.isInteger(seconds.value)) return { value, to: at };
+  const unit = /^(s|sec|secs|second|seconds)$/.test(textAt(scan, seconds.to));
+  const alone = /^([,.;]|)$/.test(textAt(scan, seconds.to)) && [15, 30, 45].includes(seconds.value);
+  if (seconds.value > 59 || seconds.value < 1 || !(unit || alone)) return { value, to: at };
+  return { value: value + seconds.value / 60, to: unit ? seconds.to + 1 : seconds.to };
 }
