@@ -1,7 +1,8 @@
 import { itemWords } from '../../answers/item-words.ts';
 import { lines } from '../../answers/message.ts';
+import type { Item } from '../../reading/slots.ts';
 import type { IncidentState } from '../../record/state.ts';
-import { openIncidents, tipsOf } from '../../rules/incidents/open-incidents.ts';
+import { isOfTip, openIncidents, tipsOf } from '../../rules/incidents/open-incidents.ts';
 import { toIso } from '../../time/instant.ts';
 import { followUp } from '../after/follow-up.ts';
 import { apply } from '../apply.ts';
@@ -18,10 +19,7 @@ export function close(
   const { draft, timeline, posts, now } = session;
   const open = openIncidents(viewOf(session)).map(({ incident }) => incident);
   const post = target !== undefined && 'post' in target ? posts.get(target.post) : null;
-  const meant =
-    post === null
-      ? ofTipNamed(open, reason)
-      : open.filter((incident) => incident.items.some((item) => post.post.items.includes(item)));
+  const meant = post === null ? ofTipNamed(open, reason) : ofPost(open, post.post.items, post.finding);
   if (meant.length === 0) {
     draft.post(speaker.room, {
       about: 'incident',
@@ -31,8 +29,12 @@ export function close(
     return;
   }
   // Several of one tip are one matter: it went from scanner to scanner before anyone answered.
-  if (new Set(meant.map((one) => tipsOf(one).join())).size > 1) {
-    const which = meant.map((one) => one.items.map((item) => itemWords(session.practice, item)).join(', '));
+  if (new Set(meant.map((one) => (isOfTip(one) ? tipsOf(one).join() : one.id))).size > 1) {
+    const which = meant.map((one) =>
+      whatOf(one)
+        .map((item) => itemWords(session.practice, item))
+        .join(', '),
+    );
     const message = lines(
       `Which one? Open: ${which.join('; ')}. Reply to its post with “closed” and what was done.`,
     );
@@ -54,6 +56,23 @@ export function close(
     );
   apply(timeline, draft.entries.slice(first));
   followUp(session, speaker, draft.entries.slice(first), []);
+}
+
+/** The one that the post opened, else those that share something with it. */
+function ofPost(
+  open: readonly IncidentState[],
+  items: readonly Item[],
+  finding: string | null,
+): readonly IncidentState[] {
+  const opened = open.filter(({ id }) => id === finding);
+  return opened.length > 0
+    ? opened
+    : open.filter((incident) => incident.items.some((item) => items.includes(item)));
+}
+
+/** A load's incident is named by the load, not by every tip and scanner that it concerns. */
+function whatOf(incident: IncidentState): readonly Item[] {
+  return isOfTip(incident) ? incident.items : incident.items.slice(0, 1);
 }
 
 /** Those of the tip that what was done speaks of ("tip 5, told the dentist"); all of them where it speaks of none. */

@@ -39,7 +39,7 @@ function takeNote(
   answered: boolean,
 ): void {
   const acts = answered ? read.reading.acts.filter(isNoAnswer) : read.reading.acts;
-  carryOut(session, speaker, [...acts, ...doneFirst(session, input, acts)], input);
+  carryOut(session, speaker, [...acts, ...doneFirst(session, input, acts), ...closing(input, acts)], input);
   const { filled, open } = fillGaps(session, speaker, read.gaps);
   const facts = [...read.reading.facts, ...filled.map((one) => one.entry)];
   const entered = enterFacts(session, speaker, facts, session.draft.number);
@@ -92,4 +92,17 @@ function doneFirst(session: Session, { replyTo, text }: NoteInput, acts: readonl
   if (replyTo === undefined || !('post' in replyTo) || acts.some(({ kind }) => kind === 'done')) return [];
   const asks = (session.posts.get(replyTo.post)?.matters.length ?? 0) > 0;
   return asks && /^\s*(?:all )?done\s*[,.;!–-]/i.test(text) ? [{ kind: 'done' }] : [];
+}
+
+/** "look-back closed: all seen by the dentist"; "closed: …" alone only in reply to a post of ours. */
+function closing({ replyTo, text }: NoteInput, acts: readonly Act[]): readonly Act[] {
+  if (acts.some(({ kind }) => kind === 'close')) return [];
+  const said = /^\s*(?:the )?(look-?\s?back|recall|incident)?(?: is)?\s*closed\s*[:,–-]\s*(\S.*)$/is.exec(
+    text,
+  );
+  const [, named, reason] = said ?? [];
+  const ours = replyTo !== undefined && 'post' in replyTo;
+  return reason === undefined || (named === undefined && !ours)
+    ? []
+    : [{ kind: 'close', reason: reason.trim() }];
 }

@@ -1,4 +1,5 @@
 import { clockWords } from '../../answers/clock-words.ts';
+import { itemWords } from '../../answers/item-words.ts';
 import { type Line, lines, type Message } from '../../answers/message.ts';
 import type { UnsafeTip } from '../../record/finding.ts';
 import type { IncidentState, State } from '../../record/state.ts';
@@ -29,7 +30,7 @@ export function openIncidents(view: View, site?: string): readonly OpenIncident[
     const where = siteOfIncident(view, incident);
     // One whose site is not known is everybody's, so that no brief misses it.
     if (site !== undefined && where !== null && where !== site) continue;
-    const waitsFor = incident.answered === null ? 'answer' : 'closing';
+    const waitsFor = isOfTip(incident) && incident.answered === null ? 'answer' : 'closing';
     open.push({ incident, site: where, waitsFor, line: lines(lineOf(view, incident, where)) });
   }
   return open.sort((one, other) => one.incident.opened.at - other.incident.opened.at);
@@ -38,6 +39,14 @@ export function openIncidents(view: View, site?: string): readonly OpenIncident[
 function lineOf(view: View, incident: IncidentState, site: string | null): Line {
   const { practice, now } = view;
   const at = clockWords(incident.opened.at, now, zoneOf(practice, site));
+  if (!isOfTip(incident)) {
+    const what = incident.items.find((item) => !/^(?:tip|scanner):/.test(item));
+    const named = what === undefined ? '' : `${itemWords(practice, what)} `;
+    return [
+      { strong: `Open incident, ${at}:` },
+      ` ${named}${incident.sort === 'spore-positive' ? 'spore test positive' : 'failed'}. ${seniorsInWords(practice)} closes it with what was done.`,
+    ];
+  }
   const tips = inWords(tipsOf(incident));
   if (incident.answered === null)
     return [{ strong: `Open incident, ${at}:` }, ` did tip ${tips} reach a patient?`];
@@ -45,6 +54,11 @@ function lineOf(view: View, incident: IncidentState, site: string | null): Line 
     { strong: `Open incident, ${at}:` },
     ` tip ${tips} reached a patient. ${seniorsInWords(practice)} closes it with what was done.`,
   ];
+}
+
+/** Opened by an unsafe tip, so that it has to be asked whether it reached a patient; else by a load or a spore test. */
+export function isOfTip({ sort }: IncidentState): boolean {
+  return sort !== 'load-failed' && sort !== 'spore-positive';
 }
 
 /** Ids of the tips that it is about. */

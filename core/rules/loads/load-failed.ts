@@ -1,6 +1,7 @@
 import { lines, type Message } from '../../answers/message.ts';
 import type { LoadFailed } from '../../record/finding.ts';
 import type { LoadState, State } from '../../record/state.ts';
+import { openedBy } from '../incidents/opened-by.ts';
 import type { View } from '../matter.ts';
 import { leadIds } from '../rights.ts';
 import type { Speech } from '../speech.ts';
@@ -18,7 +19,10 @@ export function speakLoadFailed(finding: LoadFailed, view: View): readonly Speec
   const load = view.state.loads.get(finding.load);
   if (load === undefined) return [];
   const concerned = lookBack(view.state, [finding.load]);
-  if (concerned.length > 0) return [lookBackWarning(view, load, headline(view, finding, load), concerned)];
+  if (concerned.length > 0) {
+    const warning = lookBackWarning(view, load, headline(view, finding, load), concerned);
+    return [{ ...warning, decides: [openedBy(finding, warning.items, view)] }];
+  }
   // Said already why it counts as failed, or that no tips are on record: one post is enough.
   const said =
     foundWith(view, finding, 'load-counts-failed').length +

@@ -4,6 +4,7 @@ import type { SporePositive } from '../../record/finding.ts';
 import type { LoadState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { ruleValue } from '../defaults/rule-value.ts';
+import { openedBy } from '../incidents/opened-by.ts';
 import type { View } from '../matter.ts';
 import { leadIds } from '../rights.ts';
 import type { Speech } from '../speech.ts';
@@ -30,7 +31,13 @@ export function speakSporePositive(finding: SporePositive, view: View): readonly
     ...loadLines(view, loads),
     ...lines(backInService(finding, view)),
   ];
-  const post: Speech = { about: 'spore-test', items, message, mentions: leadIds(view.practice) };
+  const post: Speech = {
+    about: 'spore-test',
+    items,
+    message,
+    mentions: leadIds(view.practice),
+    decides: [openedBy(finding, finding.items, view)],
+  };
   return [post, ...recalledScans(finding, view)];
 }
 
