@@ -109,7 +109,12 @@ export class Output {
   #dated(entry: Entry, more: Record<string, unknown>, time: When, clause: Clause): Entry {
     // A spore test's day is when it was run: it became known with the note.
     if (entry.kind === 'spore-test')
-      return { ...entry, ...ranOf(clause, this.#scope), when: toIso(this.#scope.time.at), ...more };
+      return {
+        ...entry,
+        ...(entry.outcome === 'running' && tellsLater(clause) ? {} : ranOf(clause, this.#scope)),
+        when: toIso(this.#scope.time.at),
+        ...more,
+      };
     return { ...entry, ...time.slots, ...more };
   }
 
@@ -198,6 +203,11 @@ function whence(
     return part === undefined ? [] : [scope.note.slice(...scope.offset(part))];
   });
   return { said: words.join(' … ') };
+}
+
+/** "BI in, result Thursday": the day is when it will be known. */
+function tellsLater(clause: Clause): boolean {
+  return clause.word(/^(result|results|reading|read|due|ready|back|know|answer)$/) >= 0;
 }
 
 function ranOf(clause: Clause, scope: NoteScope): { ran?: string } {

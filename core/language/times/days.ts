@@ -60,12 +60,20 @@ function bareFirstAt(scan: Scan, i: number, cue: DateCue, between: boolean): Par
   const digits = digitsAt(scan, start);
   const day = Number(digits);
   if (digits === '' || digits.length > 2 || day < 1 || day > 31) return null;
-  const to = pastTo(scan, start + 1, between);
+  const to = pastTo(scan, pastOrdinal(scan, start + 1), between);
   if (to < 0) return null;
   const last = dayAt(scan, to, { order: cue.order, cued: true });
   if (last === null || last.value.sort !== 'date' || last.value.month === undefined || last.value.day <= day)
     return null;
   return { value: { first: { ...last.value, day }, last: last.value }, next: last.next };
+}
+
+function pastThe(scan: Scan, i: number): number {
+  return textAt(scan, i) === 'the' ? i + 1 : i;
+}
+
+function pastOrdinal(scan: Scan, i: number): number {
+  return /^(st|nd|rd|th)$/.test(gluedAt(scan, i)) ? i + 1 : i;
 }
 
 const AND: ReadonlySet<string> = new Set(['and', '&', ',', '+', '/', 'or']);
@@ -85,12 +93,14 @@ function plainDay(scan: Scan, i: number): number {
 /** "24, 25 and 26 Dec": days of the month that come before its name. */
 function bareListAt(scan: Scan, i: number, cue: DateCue): Parsed<DayRange[]> | null {
   const days: number[] = [];
-  let at = i;
+  let at = pastThe(scan, i);
   while (days.length < 14 && plainDay(scan, at) > (days.at(-1) ?? 0)) {
-    const next = pastAnd(scan, at + 1);
-    if (next === at + 1) break;
+    const end = pastOrdinal(scan, at + 1);
+    const next = pastAnd(scan, end);
+    // "11/26" is one date, not the 11th and another.
+    if (next === end || /^[/+]$/.test(gluedAt(scan, end))) break;
     days.push(plainDay(scan, at));
-    at = next;
+    at = pastThe(scan, next);
   }
   if (days.length === 0) return null;
   const last = dayAt(scan, at, { order: cue.order, cued: true });
