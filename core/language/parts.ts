@@ -16,7 +16,7 @@ export function blockedTokens(scan: Scan): boolean[] {
   const blocked = scan.tokens.map(() => false);
   let at = 0;
   while (at < scan.tokens.length) {
-    const match = ordinalTail(scan, at) ? null : matchAt(scan, at);
+    const match = ordinalTail(scan, at) ? null : placeMatch(scan, at);
     const found = anchoredAt(scan, at, match) ?? strangeRoom(scan, at) ?? unitTemperature(scan, at);
     const named = match !== null && holdsItsWords(scan, match, at) ? match.to : at;
     const to = found !== null && found.to >= named ? found.to : named;
@@ -93,6 +93,15 @@ function anchorOf(scan: Scan, at: number, match: Match | null): Found | null {
     : best;
 }
 
+/** "Harbour surgery 2" is surgery 2 at Harbour, though "Harbour surgery" is the site too: the number goes with the room. */
+function placeMatch(scan: Scan, at: number): Match | null {
+  const match = matchAt(scan, at);
+  if (match === null || match.to - at < 2 || !match.senses.some((s) => s.tag === 'site')) return match;
+  if (scan.tokens[match.to]?.kind !== 'number' || textAt(scan, match.to - 1) !== 'surgery') return match;
+  const short = offset(scan.table.longest(scan.texts.slice(at, match.to - 1), 0), at);
+  return short?.senses.some((s) => s.tag === 'site') ? short : match;
+}
+
 /** The note as parts: mentions, times, words of the lexicon, marks, and words that nobody knows. */
 export function partsOf(scan: Scan, times: readonly TimeSpan[]): Part[] {
   const parts: Part[] = [];
@@ -109,7 +118,7 @@ export function partsOf(scan: Scan, times: readonly TimeSpan[]): Part[] {
 
 function partAt(scan: Scan, at: number, time: TimeSpan | undefined): Part {
   if (isTo(scan, at)) return { ...plainPart(scan, at, at + 1, [TO]), text: 'to' };
-  const match = ordinalTail(scan, at) ? null : matchAt(scan, at);
+  const match = ordinalTail(scan, at) ? null : placeMatch(scan, at);
   const anchored = anchoredAt(scan, at, match);
   const barrier = time !== undefined && time.from > at ? time.from : Number.POSITIVE_INFINITY;
   if (anchored !== null && anchored.to <= barrier) return entityPart(scan, at, anchored);

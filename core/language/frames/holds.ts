@@ -56,7 +56,8 @@ export const released: Frame = {
   name: 'released',
   on: ['release'],
   read(c) {
-    const verb = c.form('release', 'd');
+    const order = orders(c);
+    const verb = order >= 0 ? order : c.form('release', 'd');
     if (verb < 0 || isDenied(c, verb)) return null;
     const text = c.parts[verb]?.text ?? '';
     const weak =
@@ -68,9 +69,25 @@ export const released: Frame = {
     const items: ItemsSaid | null = itemsOf(c, { autoclaves: true, loads: true });
     if (items === null || (weak && typeof items.said === 'string')) return null;
     if (/^back on$/.test(text)) return null;
-    return result([made('released', itemSlots(items), { items: items.said })], verb, items.missing, 0.5);
+    // Tips "of load 118" are released, not the load.
+    const some = items.items.filter((item) => item.startsWith('tip:'));
+    const of =
+      some.length > 0 && c.word(/^(of|from|in|out of)$/, verb) >= 0 ? { ...items, items: some } : items;
+    const base = result([made('released', itemSlots(of), { items: of.said })], verb, of.missing, 0.5);
+    return order >= 0 ? { ...base, anyMood: true } : base;
   },
 };
+
+/** "Release load 118": nobody else can do it, so that to say it is to do it; nothing but a mark or "ok" stands before. */
+function orders(c: Clause): number {
+  const at = c.parts.findIndex((p) => p.entity === undefined && /^(release|reinstate|unhold)$/.test(p.text));
+  const before = c.parts.slice(0, Math.max(at, 0));
+  const plain = before.every((p) => p.mark || /^(ok|okay|right|yes|and|then|so|now|i|we)$/.test(p.text));
+  const asked = c.has('doubt', 'intend', 'oblige', 'suppose', 'request', 'wh', 'anyq') || c.has('neg');
+  const named = c.entities('load').length + c.entities('tips').length + c.entities('scanner').length > 0;
+  const again = c.scope.memory.items.length > 0 || c.scope.memory.load !== null;
+  return at >= 0 && plain && !asked && (named || again) ? at : -1;
+}
 
 /** What is said after "because of", "due to" belongs to the cause. */
 function useCause(c: Clause, verb: number): void {
