@@ -7,7 +7,7 @@ export interface Peer {
   readonly read: (note: string) => unknown;
 }
 
-const load = createRequire(import.meta.url);
+const require = createRequire(import.meta.url);
 
 interface WinkDoc {
   entities(): { out(): unknown };
@@ -41,8 +41,8 @@ function chrono(): Peer {
 }
 
 function wink(): Peer {
-  const make = load('wink-nlp') as (model: unknown) => { readDoc(text: string): WinkDoc };
-  const nlp = make(load('wink-eng-lite-web-model'));
+  const make = require('wink-nlp') as (model: unknown) => { readDoc(text: string): WinkDoc };
+  const nlp = make(require('wink-eng-lite-web-model'));
   return {
     name: 'wink-nlp with its English model (entities)',
     read: (note) => nlp.readDoc(note).entities().out(),
@@ -50,12 +50,12 @@ function wink(): Peer {
 }
 
 function compromise(): Peer {
-  const nlp = load('compromise') as (text: string) => { json(): unknown };
+  const nlp = require('compromise') as (text: string) => { json(): unknown };
   return { name: 'compromise (tags, json)', read: (note) => nlp(note).json() };
 }
 
 async function nlpjs(): Promise<Peer> {
-  const { dockStart } = load('@nlpjs/basic') as {
+  const { dockStart } = require('@nlpjs/basic') as {
     dockStart(settings: object): Promise<{ get(name: string): NlpJs }>;
   };
   const quiet = {
