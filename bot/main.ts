@@ -1,4 +1,5 @@
 import { createInterface } from 'node:readline';
+import { howToCall, usageOf } from './commands/usage.ts';
 import { PlainError } from './plain-error.ts';
 
 const out = (line: string) => {
@@ -7,6 +8,11 @@ const out = (line: string) => {
 const err = (line: string) => {
   process.stderr.write(`${line}\n`);
 };
+// Whoever reads may stop early, as `head` does: that is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(0);
+});
 const lines = () => createInterface({ input: process.stdin, crlfDelay: Number.POSITIVE_INFINITY });
 
 /** Commands by name; each is loaded only when it is asked for, so that `read` starts fast. */
@@ -38,13 +44,28 @@ export async function main(args: string[]): Promise<number> {
     err(`"${first}" is not a command. There are: ${Object.keys(COMMANDS).join(', ')}.`);
     return 2;
   }
+  if (named.args.some((arg) => arg === '--help' || arg === '-h')) {
+    for (const line of usageOf(named.name)) out(line);
+    return 0;
+  }
   try {
     return await command(named.args);
   } catch (error) {
     if (!(error instanceof Error) || !isPlain(error)) throw error;
-    err(error.message);
+    err(inPlainWords(error, named.name));
     return 1;
   }
+}
+
+/** Node's own words for options say little: ours say where the options are listed. */
+function inPlainWords(error: Error, command: string): string {
+  const code = 'code' in error ? String(error.code) : '';
+  if (!code.startsWith('ERR_PARSE_ARGS')) return error.message;
+  const [, what = ''] = /'([^']+)'/.exec(error.message) ?? [];
+  const wrong = code.endsWith('INVALID_OPTION_VALUE')
+    ? `${what.split(/[ ,]/).find((word) => word.startsWith('--')) ?? 'An option'} is not complete.`
+    : `"${what}" is not known here.`;
+  return `${wrong} ${howToCall(command)} -- --help lists what there is.`;
 }
 
 /** Mistakes that a person can put right are shown as one line; everything else is ours and keeps its stack. */

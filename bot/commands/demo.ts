@@ -2,9 +2,11 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
 import type { Practice } from '../../core/practice/practice.ts';
 import { toLocal } from '../../core/time/zone.ts';
 import { nameOf } from '../chat/terminal/room.ts';
+import { wrapped } from '../chat/terminal/wrap.ts';
 import { loadPractice } from './practice-file.ts';
 import { Rehearsal } from './rehearse.ts';
 import { parseScriptLine } from './script-line.ts';
@@ -13,7 +15,8 @@ const PRACTICE = fileURLToPath(new URL('../../config/practices/example.yaml', im
 const SCRIPT = fileURLToPath(new URL('../../config/demo/week.jsonl', import.meta.url));
 
 /** Plays an invented week of the example practice and tells it as people in the chat would see it. */
-export async function run(_args: string[], io: { out: (line: string) => void }): Promise<number> {
+export async function run(args: string[], io: { out: (line: string) => void }): Promise<number> {
+  parseArgs({ args, options: {} });
   const { practice, text } = loadPractice(PRACTICE);
   const folder = mkdtempSync(join(tmpdir(), 'scanward-demo-'));
   const teller = new Teller(practice, io.out);
@@ -29,6 +32,7 @@ export async function run(_args: string[], io: { out: (line: string) => void }):
       if (!('end' in parsed)) teller.person(JSON.parse(line));
       if (!('end' in parsed)) await rehearsal.play(parsed);
     }
+    teller.flush();
   } finally {
     rehearsal.close();
     rmSync(folder, { recursive: true, force: true });
@@ -47,6 +51,9 @@ class Teller {
   readonly #practice: Practice;
   readonly #out: (line: string) => void;
   #day = '';
+  /** The note just told: its reactions come on its own line, so it waits for them, and what follows waits behind it. */
+  #note: { line: Told; text: string; marks: string[] } | null = null;
+  #behind: [Told, string][] = [];
 
   constructor(practice: Practice, out: (line: string) => void) {
     this.#practice = practice;
@@ -54,17 +61,27 @@ class Teller {
   }
 
   person(line: Told): void {
-    const name = nameOf(this.#practice, String(line.from));
-    const what = typeof line.key === 'string' ? `reacts ${line.key} to the reminder` : String(line.text);
-    this.#tell(line, `${name}: ${what}`);
+    this.flush();
+    const what = typeof line.key === 'string' ? `${line.key} on the reminder` : String(line.text);
+    this.#note = { line, text: `${nameOf(this.#practice, String(line.from))}: ${what}`, marks: [] };
   }
 
   bot(line: Told): void {
-    if (line.does === 'react') this.#tell(line, `Scanward reacts ${String(line.key)}`);
-    else if (line.does === 'edit') this.#tell(line, `Scanward edits: ${String(line.text)}`);
-    else if (line.does === 'file')
-      this.#tell(line, `Scanward sends ${String(line.name)} (${String(line.bytes)} bytes)`);
-    else if (line.does === 'post') this.#tell(line, `Scanward${this.#ring(line)}: ${String(line.text)}`);
+    if (line.does === 'react') {
+      if (this.#note?.line.id === line.to) this.#note?.marks.push(String(line.key));
+    } else if (line.does === 'edit') this.#behind.push([line, `Scanward: ${String(line.text)}`]);
+    else if (line.does === 'file') this.#behind.push([line, `Scanward sends ${String(line.name)}`]);
+    else if (line.does === 'post')
+      this.#behind.push([line, `Scanward${this.#ring(line)}: ${String(line.text)}`]);
+  }
+
+  /** Tells what waits. */
+  flush(): void {
+    const note = this.#note;
+    if (note !== null) this.#tell(note.line, [note.text, note.marks.join(' ')].join('  ').trimEnd());
+    for (const [line, text] of this.#behind) this.#tell(line, text);
+    this.#note = null;
+    this.#behind = [];
   }
 
   #ring(line: Told): string {
@@ -75,14 +92,26 @@ class Teller {
   #tell(line: Told, text: string): void {
     const served = this.#practice.chat.find((entry) => entry.room === line.room);
     const site = this.#practice.sites.find((one) => one.id === served?.sites[0]);
-    const { date, time, weekday } = toLocal(Date.parse(line.at), site?.timezone ?? this.#practice.timezone);
+    const { date, time } = toLocal(Date.parse(line.at), site?.timezone ?? this.#practice.timezone);
     if (date !== this.#day) {
       this.#day = date;
-      this.#out(`\n── ${weekday} ${date} ──`);
+      this.#out(`\n── ${DAY.format(Date.parse(date))} ──`);
     }
-    const head = `${time} ${(site?.name ?? '').padEnd(12)} `;
+    const head = `${time}  ${site?.name ?? ''}  `;
+    const width = process.stdout.columns ?? null;
+    // A phone has no room for a column of names: there the words begin under the time.
+    const indent = ' '.repeat(width !== null && width < 90 ? 4 : head.length);
     const [first = '', ...rest] = text.split('\n');
-    this.#out(head + first);
-    for (const more of rest) this.#out(' '.repeat(head.length + 2) + more);
+    const [start = '', ...more] = wrapped(`${head}${first}`, width === null ? null : width - 4);
+    this.#out(start);
+    for (const each of more) this.#out(`    ${each}`);
+    for (const each of rest.flatMap((one) => wrapped(`${indent}${one}`, width))) this.#out(each);
   }
 }
+
+const DAY = new Intl.DateTimeFormat('en-GB', {
+  weekday: 'long',
+  day: 'numeric',
+  month: 'long',
+  timeZone: 'UTC',
+});
