@@ -135,7 +135,7 @@ export function moodOf(c: Clause, verb: number, future: boolean): Mood {
   const past = isPast(c, pivot, forms, cues.intend);
   if (cues.intend && isMeant(c, pivot, forms, past)) return 'planned';
   if (past) return future ? 'planned' : 'stated';
-  if (forms.includes('s')) return 'stated';
+  if (forms.includes('s')) return future ? 'planned' : 'stated';
   if (forms.includes('g')) return future || !PROGRESS.has(tagAt(c, pivot)) ? 'planned' : 'stated';
   return c.carries ? 'planned' : 'void';
 }
