@@ -13,6 +13,8 @@ export interface Memory {
   /** Items of the last fact, as `scanner:A` or `tip:4`. */
   items: readonly string[];
   by: string | null;
+  /** Days said earlier in the note, for opening hours and bookings that say only the hour. */
+  days: TimeSpan['days'];
   /** Name of the frame that the last clause filled. */
   frame: string;
 }

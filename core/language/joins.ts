@@ -32,20 +32,56 @@ export function merged(
       if (out.empty && !isGreeting(draft.parts, span)) scope.headTime = span;
     } else if (span !== null && sentences.length === 1 && coversAll(list, draft)) {
       scope.headTime = span;
-    } else if (last !== undefined && carriesOver(last, draft)) {
-      list[list.length - 1] = { ...draft, parts: [...last.parts, ...draft.parts], joint: last.joint };
-    } else if (last !== undefined && beforeAside(list, draft)) {
-      const kept = list.splice(-1);
-      const load = list[list.length - 1] ?? last;
-      const parts = [...load.parts, ...draft.parts];
-      list[list.length - 1] = { ...load, parts, sort: sortOf(parts) };
-      list.push(...kept);
-    } else if (last !== undefined && joinsTo(last, draft)) {
-      const parts = [...last.parts, ...draft.parts];
-      list[list.length - 1] = { ...last, parts, sort: sortOf(parts) };
-    } else list.push(draft);
+    } else if (!joined(list, draft)) list.push(draft);
   }
   return list;
+}
+
+/** Puts a draft to the clause it belongs to; false where it stands by itself. */
+function joined(list: Draft[], draft: Draft): boolean {
+  const last = list[list.length - 1];
+  if (last === undefined) return false;
+  if (carriesOver(last, draft)) {
+    list[list.length - 1] = { ...draft, parts: [...last.parts, ...draft.parts], joint: last.joint };
+    return true;
+  }
+  const at = beforeAside(list, draft) ? list.length - 2 : list.length - 1;
+  const own = list[at];
+  if (own === undefined || (at === list.length - 1 && !joinsTo(own, draft))) return false;
+  const parts = [...own.parts, ...draft.parts];
+  list[at] = { ...own, parts, sort: sortOf(parts) };
+  return true;
+}
+
+/** "Two scans on Saturday, 9.15 and 10.45": figures and times behind bookings are when they are. */
+function isBookedTimes(last: Draft, draft: Draft): boolean {
+  if (last.sentence !== draft.sentence) return false;
+  const scans = last.parts.some((p) => p.entity === undefined && /^scans$/.test(p.text));
+  return (
+    scans &&
+    last.parts.some((p) => p.entity?.is === 'time') &&
+    !last.parts.some((p) => p.entity?.is === 'scanner') &&
+    draft.parts.every(
+      (p) =>
+        p.mark ||
+        p.entity?.is === 'time' ||
+        (p.entity?.is === 'number' && !p.unknown) ||
+        (p.entity?.is === 'tips' && !p.entity.named && p.entity.which === undefined) ||
+        (p.entity === undefined && p.text === 'at'),
+    )
+  );
+}
+
+/** "BI positive. Ran Tuesday.": the day a test ran, as a sentence of its own. */
+function isRunDay(last: Draft, draft: Draft): boolean {
+  return (
+    last.parts.some((p) => hasTag(p, 'spore')) &&
+    draft.parts.length <= 5 &&
+    draft.parts.some((p) => p.entity?.is === 'time' && p.entity.span.days.length > 0) &&
+    draft.parts.every(
+      (p) => p.mark || p.entity?.is === 'time' || hasTag(p, 'run') || /^(it|was|on|from)$/.test(p.text),
+    )
+  );
 }
 
 /** "224 passed, printout stapled in, strip turned": what the strip showed is the load's, past an aside of other things. */
@@ -86,7 +122,7 @@ function takesResult(parts: readonly Part[]): boolean {
 }
 
 function joinsTo(last: Draft, draft: Draft): boolean {
-  if (draft.sort === 'time') return true;
+  if (draft.sort === 'time' || isBookedTimes(last, draft) || isRunDay(last, draft)) return true;
   if (draft.sort === 'outcome' && isOutcomeOnly(draft.parts)) return takesResult(last.parts);
   if (
     last.parts.some(

@@ -25,6 +25,7 @@ export function remember(parts: readonly Part[], memory: Memory): void {
   let tips: TipsSaid | null = null;
   for (const part of parts) {
     const { entity } = part;
+    if (entity?.is === 'time' && entity.span.days.length > 0) memory.days = entity.span.days;
     if (entity?.is === 'tips' && (entity.ids.length > 0 || entity.which !== undefined)) {
       tips = together(tips, entity);
       memory.tips = tips;

@@ -28,6 +28,7 @@ export function readNote(allParts: readonly Part[], shared: Shared, spaced: (par
     autoclave: null,
     items: [],
     by: null,
+    days: [],
     frame: '',
   };
   const scope: NoteScope = { ...shared, memory, headTime: null };

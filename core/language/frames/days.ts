@@ -114,9 +114,15 @@ function bookingTime(
   const base = time === null || time.span.now === true ? TODAY : time.span;
   if (base.shift !== undefined || base.range !== undefined) return forward(c, site);
   c.use(...loose.at, ...(time?.said ?? []));
-  const days = time === null ? [] : base.days;
+  const days = time === null ? [] : withDays(c, base).days;
   const span = { ...base, days, bound: 'at' as const, clocks: [...base.clocks, ...loose.clocks] };
   return { time: resolveForward(span, timeContext(c, site)), said: [...(time?.said ?? []), ...loose.at] };
+}
+
+/** "Late start Wednesday, opening at 9:30": the day was said before. */
+function withDays(c: Clause, span: TimeSpan): TimeSpan {
+  const silent = span.days.length === 0 && span.shift === undefined && span.part === undefined;
+  return silent ? { ...span, days: c.scope.headTime?.days ?? c.scope.memory.days } : span;
 }
 
 function forward(
@@ -126,7 +132,7 @@ function forward(
 ): { time: ForwardTime; said: readonly number[] } | null {
   const time = timeOf(c);
   if (time === null) return null;
-  const span = time.span.now === true ? TODAY : time.span;
+  const span = time.span.now === true ? TODAY : withDays(c, time.span);
   c.use(...time.said);
   return { time: resolveForward(span, timeContext(c, site), role), said: time.said };
 }
