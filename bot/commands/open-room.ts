@@ -81,7 +81,8 @@ async function readAll(room: TerminalRoom): Promise<void> {
 }
 
 async function talk(room: TerminalRoom, keeper: Keeper, print: (line: string) => void): Promise<void> {
-  print('Type a note, "help" for what I understand, /keys for replies, reactions and edits, /quit to leave.');
+  print('Type a note, or "help".');
+  print('/keys: replies, reactions, edits. /quit: leave.');
   const lines = createInterface({ input: process.stdin, output: process.stdout, prompt: room.prompt });
   const wake = () => {
     void room.wake().then(() => lines.prompt(true));

@@ -16,7 +16,12 @@ export function recordSummary(entries: readonly Entry[], { incidents }: State): 
   const count = (...kinds: readonly SaidKind[]) =>
     entries.filter(({ fact }) => kinds.includes(fact.kind)).length;
   const opened = entries.flatMap(({ fact }) => (fact.kind === 'incident-opened' ? [fact.incident] : []));
-  const open = opened.filter((id) => incidents.get(id)?.closed === null).length;
+  // A tip that is answered to have reached nobody leaves nothing to close, as in the brief.
+  const isOpen = (id: string) => {
+    const incident = incidents.get(id);
+    return incident?.closed === null && incident.answered?.reached !== false;
+  };
+  const open = opened.filter(isOpen).length;
   return [
     ...(opened.length === 0 ? [] : [incidentLine(opened.length, open)]),
     ...outcomeLine('Calibrations', outcomes('calibrated')),
@@ -31,7 +36,7 @@ export function recordSummary(entries: readonly Entry[], { incidents }: State): 
 }
 
 function incidentLine(count: number, open: number): Line {
-  return [{ strong: `Incidents: ${count}` }, open === 0 ? ', all closed' : `, ${open} still open`];
+  return [{ strong: `Incidents: ${count}` }, open === 0 ? ', none open' : `, ${open} still open`];
 }
 
 function countLine(name: string, count: number): readonly Line[] {
