@@ -39,6 +39,7 @@ export const due: Ask = {
       'open',
       'leave',
     );
+    if (/outstanding|open|due/.test(text)) c.use(c.word(/^(jobs|job|tasks|task|items)$/));
     const site = siteOf(c);
     const scanner = c.entities('scanner').length > 0;
     if (scanner) {

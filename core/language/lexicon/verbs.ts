@@ -39,7 +39,7 @@ export const verbs: Readonly<Record<string, string>> = {
   show: 'show, teach, train, walk, walk through, talk, talk through, demo, demonstrate, coach, take through, explain',
   know: 'know, remember, recall',
   need: 'need, require, want',
-  turn: 'turn, change colour, change color',
+  turn: 'turn, change colour, change color, change the colour, change the color, change its colour',
   open: 'open, open up, reopen',
   shut: 'shut, close, shut down, close up, close down, shut up, lock up, knock off early, finish up',
   see: 'see, notice, spot, clock',
