@@ -1,6 +1,6 @@
 import type { Clause } from '../clause.ts';
 import { wordsNumber } from '../lexicon/count.ts';
-import type { Part } from '../part.ts';
+import type { Entity, Part } from '../part.ts';
 import { type PlaceSaid, placeOf } from '../roles/place.ts';
 import { timeContext, timeOf } from '../roles/time.ts';
 import { resolveForward } from '../times/forward.ts';
@@ -62,6 +62,8 @@ function countAt(c: Clause, part: Part, i: number): Count | null | undefined {
 function looseClocks(c: Clause, count: number): { clocks: Clock[]; at: number[] } {
   const clocks: Clock[] = [];
   const at: number[] = [];
+  // "9.15 and 10.45": two phrases of clock times are a list.
+  const several = c.entities('time').filter(({ entity }) => entity.span.clocks.length > 0).length > 1;
   for (const [i, part] of c.parts.entries()) {
     const { entity } = part;
     const spoken = spokenClock(c, i);
@@ -70,12 +72,11 @@ function looseClocks(c: Clause, count: number): { clocks: Clock[]; at: number[] 
       at.push(i, i + 1);
     }
     if (i === count || entity === undefined) continue;
-    const texts =
-      entity.is === 'number'
-        ? [entity.text]
-        : entity.is === 'tips' && !entity.named
-          ? [...entity.ids, ...entity.unknown].map((id) => id.replace(/\\D/g, ''))
-          : [];
+    if (entity.is === 'time') {
+      if (several && entity.span.shift === undefined) clocks.push(...entity.span.clocks);
+      continue;
+    }
+    const texts = looseTexts(entity);
     const half = /^(half|half past)$/.test(c.parts[i - 1]?.text ?? '');
     const found = texts.map((text) => (half ? clockOf(`${text}.30`) : clockOf(text)));
     if (found.length === 0 || found.some((clock) => clock === null)) continue;
@@ -83,6 +84,12 @@ function looseClocks(c: Clause, count: number): { clocks: Clock[]; at: number[] 
     at.push(i);
   }
   return { clocks, at };
+}
+
+function looseTexts(entity: Entity): readonly string[] {
+  if (entity.is === 'number') return [entity.text];
+  if (entity.is !== 'tips' || entity.named) return [];
+  return [...entity.ids, ...entity.unknown].map((id) => id.replace(/\\D/g, ''));
 }
 
 /** "Two thirty" before the scan that it is the time of. */

@@ -77,9 +77,11 @@ function named(c: Clause): Sign | null {
   if (c.at('disconnect') >= 0 && c.form('disconnect', 'dsg') >= 0)
     return { sort: 'connection', at: c.form('disconnect', 'dsg'), denies: true };
   const wrong =
-    [...WHOLE.map((tag) => c.form(tag, 'dsn')), c.word(/^(loose|gone|dead|playing up|dodgy|wobbly)$/)].find(
-      (i) => i >= 0,
-    ) ?? -1;
+    [
+      ...WHOLE.map((tag) => c.form(tag, 'dsn')),
+      c.word(/^(loose|gone|dead|playing up|dodgy|wobbly)$/),
+      cameOff(c),
+    ].find((i) => i >= 0) ?? -1;
   if (wrong < 0) return null;
   for (const [noun, sort] of [
     ['mirror', 'mirror'],
@@ -88,9 +90,16 @@ function named(c: Clause): Sign | null {
     ['heater', 'heating'],
   ] as const) {
     const at = c.at(noun);
+    // "The loft has the window open" is of the room.
+    if (at >= 0 && c.parts[at]?.text === 'window' && c.at('open') >= 0) return null;
     if (at >= 0) return { sort, at: wrong, also: [at], denies: true };
   }
   return null;
+}
+
+/** "The mirror of tip 12 has come off": nobody took it. */
+function cameOff(c: Clause): number {
+  return c.has('take', 'put') ? -1 : c.word(/(^|\b(come|came|coming|fallen) )off$/);
 }
 
 function general(c: Clause): Sign | null {

@@ -61,8 +61,14 @@ export const removed: Frame = {
     const took = c.form('take', 'd');
     const verb = direct >= 0 ? direct : off >= 0 && took >= 0 ? took : off;
     if (verb < 0) return null;
-    if (direct < 0 && off >= 0 && c.has('hold', 'travel', 'wipe', 'cancel', 'leave', 'cover', 'scan'))
+    if (
+      direct < 0 &&
+      off >= 0 &&
+      c.has('hold', 'travel', 'wipe', 'cancel', 'leave', 'cover', 'scan', 'mirror')
+    )
       return null;
+    // "The mirror of tip 12 has come off": that is a fault of it.
+    if (c.has('mirror') && took < 0) return null;
     if (direct >= 0 && !hasTag(c.parts[direct], 'remove')) return null;
     c.use(direct, took, off);
     const tips = tipsOf(c, { bare: direct >= 0 || took >= 0 || c.parts.length <= 5 });
