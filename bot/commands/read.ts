@@ -4,6 +4,7 @@ import type { NoteContext, NoteRead, Reader } from '../../core/language/read.ts'
 import { makeReader } from '../../core/language/reader.ts';
 import { parsePractice } from '../../core/practice/parse.ts';
 import { fromIso } from '../../core/time/instant.ts';
+import { plainCause } from '../store/trouble.ts';
 
 export interface ReadIo {
   /** Notes, one a line, without their line ends. */
@@ -74,7 +75,7 @@ function textOf(path: string, io: ReadIo): string | null {
   try {
     return readFileSync(path, 'utf8');
   } catch (error) {
-    io.err(`${path}: cannot be read (${error instanceof Error ? error.message : String(error)})`);
+    io.err(`The practice file ${path} cannot be read: ${plainCause(error)}.`);
     return null;
   }
 }
