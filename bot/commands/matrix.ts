@@ -1,4 +1,3 @@
-import { mkdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { parseArgs } from 'node:util';
@@ -13,6 +12,7 @@ import { isOnlyTheLine, isSignedOut } from '../chat/matrix/trouble.ts';
 import { Keeper } from '../keeper/keeper.ts';
 import { PlainError } from '../plain-error.ts';
 import { openStore } from '../store/store.ts';
+import { makeFolder } from './make-folder.ts';
 import { loadPractice } from './practice-file.ts';
 import type { CommandIo } from './verify.ts';
 
@@ -32,7 +32,7 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   const vault = new Vault();
   if (credentials.recoveryKey !== null) vault.open(credentials.recoveryKey);
   const { folder } = options;
-  mkdirSync(folder, { recursive: true });
+  makeFolder(folder);
   const store = openStore(folder);
   const say = (line: string) => io.out(`${new Date().toISOString().slice(0, 19)}Z ${line}`);
   for (const notice of [...store.notices, ...(store.readOnly === null ? [] : [store.readOnly])]) say(notice);
