@@ -1,4 +1,5 @@
-import type { About, Effect } from '../../core/desk/effect.ts';
+import type { Effect } from '../../core/desk/effect.ts';
+import type { About } from '../../core/rules/about.ts';
 import { toIso } from '../../core/time/instant.ts';
 import { toHtml } from '../show/html.ts';
 import { toText } from '../show/text.ts';

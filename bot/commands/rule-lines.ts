@@ -1,7 +1,7 @@
+import type { Origin, RuleDefault, Unit } from '../../core/defaults/rule-default.ts';
+import { isRuleKey, type RuleKey } from '../../core/defaults/rule-table.ts';
+import { ruleInForce, type SetBy } from '../../core/defaults/rule-value.ts';
 import type { Practice } from '../../core/practice/practice.ts';
-import type { Origin, RuleDefault, Unit } from '../../core/rules/defaults/rule-default.ts';
-import { isRuleKey, type RuleKey } from '../../core/rules/defaults/rule-table.ts';
-import { ruleInForce, type SetBy } from '../../core/rules/defaults/rule-value.ts';
 
 /** The lines of one section: each rule as it holds for the whole practice, then where a site or scanner differs. */
 export function ruleLines(

@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { ruleSections } from '../../core/rules/defaults/rule-table.ts';
+import { ruleSections } from '../../core/defaults/rule-table.ts';
 import { PlainError } from '../plain-error.ts';
 import { loadPractice } from './practice-file.ts';
 import { ruleLines, siteLines } from './rule-lines.ts';

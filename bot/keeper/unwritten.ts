@@ -1,6 +1,6 @@
-import { lines } from '../../core/answers/message.ts';
 import type { Desk } from '../../core/desk/desk.ts';
 import type { Effect } from '../../core/desk/effect.ts';
+import { lines } from '../../core/words/message.ts';
 import type { Store } from '../store/store.ts';
 import type { Heard } from './heard.ts';
 import { toInput } from './to-input.ts';

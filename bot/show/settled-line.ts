@@ -1,4 +1,4 @@
-import { type Block, type Line, type Message, wordsOf } from '../../core/answers/message.ts';
+import { type Block, type Line, type Message, wordsOf } from '../../core/words/message.ts';
 import { oneLine } from './clean.ts';
 
 /** A gist shorter than this says too little: "Stop: tip 3 must not be used" is cut at the full stop, not at the colon. */

@@ -1,4 +1,4 @@
-import type { Block, Line, Message, Span } from '../../core/answers/message.ts';
+import type { Block, Line, Message, Span } from '../../core/words/message.ts';
 import { oneLine } from './clean.ts';
 import { settledLine } from './settled-line.ts';
 

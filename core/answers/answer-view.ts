@@ -1,8 +1,8 @@
-import type { About } from '../desk/effect.ts';
 import type { Item } from '../reading/slots.ts';
 import type { Entry } from '../record/entry.ts';
+import type { About } from '../rules/about.ts';
 import type { View } from '../rules/matter.ts';
-import type { Message } from './message.ts';
+import type { Message } from '../words/message.ts';
 
 /** What an answer looks at besides the rules' view. */
 export interface AskView extends View {

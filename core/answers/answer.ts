@@ -1,4 +1,5 @@
 import type { Ask } from '../reading/ask.ts';
+import { lines } from '../words/message.ts';
 import type { Answer, AskView } from './answer-view.ts';
 import { answerDue } from './asks/due.ts';
 import { answerHelp } from './asks/help.ts';
@@ -13,7 +14,6 @@ import { answerTips } from './asks/tips.ts';
 import { answerTrace } from './asks/trace.ts';
 import { answerWhere } from './asks/where.ts';
 import { answerWhoCan } from './asks/who-can.ts';
-import { lines } from './message.ts';
 
 /** Answers one ask from the record as it stands. */
 export function answer(ask: Ask, view: AskView): Answer {

@@ -4,12 +4,12 @@ import { sitesOfRoom, zoneOf } from '../record/where.ts';
 import type { View } from '../rules/matter.ts';
 import { readinessOf } from '../rules/readiness.ts';
 import { reasonWords } from '../rules/scanner/reason-words.ts';
-import { placeWords } from '../rules/tips/place-words.ts';
 import { capital, scannerWords } from '../rules/tips/tip-words.ts';
+import { clockWords } from '../words/clock-words.ts';
+import { idRanges } from '../words/item-words.ts';
+import type { Line, Message } from '../words/message.ts';
+import { placeWords } from '../words/place-words.ts';
 import { answerDue } from './asks/due.ts';
-import { clockWords } from './clock-words.ts';
-import { idRanges } from './item-words.ts';
-import type { Line, Message } from './message.ts';
 import { tipGroups } from './tip-groups.ts';
 
 /**

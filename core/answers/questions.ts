@@ -1,8 +1,8 @@
-import type { Choice } from '../desk/question.ts';
 import type { Gap } from '../language/read.ts';
 import type { View } from '../rules/matter.ts';
-import { idRanges } from './item-words.ts';
-import type { Line, Message } from './message.ts';
+import type { Choice } from '../rules/question.ts';
+import { idRanges } from '../words/item-words.ts';
+import type { Line, Message } from '../words/message.ts';
 import { candidatesFor } from './questions/candidates.ts';
 import { headOf } from './questions/heads.ts';
 

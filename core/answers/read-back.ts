@@ -3,8 +3,8 @@ import { zoneOf } from '../record/where.ts';
 import type { View } from '../rules/matter.ts';
 import { capital } from '../rules/tips/tip-words.ts';
 import { MINUTE, SECOND } from '../time/instant.ts';
-import { clockWords } from './clock-words.ts';
-import { lines, type Message } from './message.ts';
+import { clockWords } from '../words/clock-words.ts';
+import { lines, type Message } from '../words/message.ts';
 import { riskyWords } from './read-back/risky-words.ts';
 import { siteOfEntry } from './record-rows.ts';
 

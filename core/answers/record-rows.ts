@@ -3,12 +3,12 @@ import type { Practice } from '../practice/practice.ts';
 import type { Item } from '../reading/slots.ts';
 import type { Entry, Said, SaidKind } from '../record/entry.ts';
 import { zoneOf } from '../record/where.ts';
-import { placeWords } from '../rules/tips/place-words.ts';
 import { toIso } from '../time/instant.ts';
 import { type LocalDate, toLocal } from '../time/zone.ts';
+import { idOf } from '../words/item-words.ts';
+import { nameOf } from '../words/people-words.ts';
+import { placeWords } from '../words/place-words.ts';
 import { factWords } from './fact-words.ts';
-import { idOf } from './item-words.ts';
-import { nameOf } from './people-words.ts';
 import { siteOfChatRoom } from './site-of-ask.ts';
 
 /** Columns of the record as it is handed out, in order. */

@@ -1,6 +1,6 @@
 import type { Entry, SaidKind } from '../record/entry.ts';
 import type { State } from '../record/state.ts';
-import type { Line } from './message.ts';
+import type { Line } from '../words/message.ts';
 
 /** What a stretch of the record holds, a count a line, only of what there is: what went wrong is bold. */
 export function recordSummary(entries: readonly Entry[], { incidents }: State): readonly Line[] {

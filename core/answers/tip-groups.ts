@@ -1,14 +1,14 @@
 import type { Mark, TipState, UnsafeWhy } from '../record/state.ts';
 import { isSterileStock, reasonsAgainst } from '../record/tip-safety.ts';
 import { zoneOf } from '../record/where.ts';
-import { loadWords } from '../rules/loads/load-words.ts';
 import type { View } from '../rules/matter.ts';
-import { placeWords } from '../rules/tips/place-words.ts';
 import { capital, scannerWords } from '../rules/tips/tip-words.ts';
-import { clockWords } from './clock-words.ts';
-import { tipsAsRanges } from './item-words.ts';
-import type { Line } from './message.ts';
-import { nameOf } from './people-words.ts';
+import { clockWords } from '../words/clock-words.ts';
+import { tipsAsRanges } from '../words/item-words.ts';
+import { loadWords } from '../words/load-words.ts';
+import type { Line } from '../words/message.ts';
+import { nameOf } from '../words/people-words.ts';
+import { placeWords } from '../words/place-words.ts';
 
 /** Tips of which the same is to be said, in the order of the practice file. */
 export interface TipGroup {

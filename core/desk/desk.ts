@@ -1,4 +1,3 @@
-import { lines } from '../answers/message.ts';
 import { makeReader } from '../language/reader.ts';
 import { GRAMMAR_VERSION } from '../language/version.ts';
 import { type ExportedState, exportState } from '../record/export-state.ts';
@@ -8,6 +7,7 @@ import { notReadyWords, readinessOf } from '../rules/readiness.ts';
 import { RULES_VERSION } from '../rules/version.ts';
 import { DAY, type Instant, toIso } from '../time/instant.ts';
 import { toLocal } from '../time/zone.ts';
+import { lines } from '../words/message.ts';
 import { strikeSettled } from './after/strike-settled.ts';
 import { nextMark } from './after/warm-up-marks.ts';
 import { instantOf } from './apply.ts';

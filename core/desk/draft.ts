@@ -1,12 +1,13 @@
-import type { Message } from '../answers/message.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { Item } from '../reading/slots.ts';
 import type { Decision } from '../record/decision.ts';
 import type { Said } from '../record/entry.ts';
+import type { About } from '../rules/about.ts';
 import type { Stage } from '../rules/matter.ts';
+import type { Question } from '../rules/question.ts';
 import { type Instant, toIso } from '../time/instant.ts';
-import type { About, Effect, Post } from './effect.ts';
-import type { Question } from './question.ts';
+import type { Message } from '../words/message.ts';
+import type { Effect, Post } from './effect.ts';
 import type { Cause, SaidMatter, Turn, TurnEntry, Versions } from './turn.ts';
 
 /** What a post says besides its words; everything but `about` and `message` may be left out. */

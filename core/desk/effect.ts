@@ -1,36 +1,6 @@
-import type { Message } from '../answers/message.ts';
 import type { Item } from '../reading/slots.ts';
-
-/**
- * What a post is for. `warning` is kept for infection, so that nobody mutes it; `caution` is for the rest
- * that should make someone stop and look.
- */
-export type About =
-  | 'answer'
-  | 'question'
-  | 'warning'
-  | 'caution'
-  | 'incident'
-  | 'look-back'
-  | 'calibration'
-  | 'settle'
-  | 'warm-up'
-  | 'clean'
-  | 'cover'
-  | 'tips'
-  | 'load'
-  | 'spore-test'
-  | 'fault'
-  | 'supply'
-  | 'order'
-  | 'set-up'
-  | 'brief'
-  | 'close-out'
-  | 'board'
-  | 'escalation'
-  | 'record'
-  | 'privacy'
-  | 'help';
+import type { About } from '../rules/about.ts';
+import type { Message } from '../words/message.ts';
 
 /** A post: `key` is derived from the turn that made it and never used twice. */
 export interface Post {

@@ -1,5 +1,5 @@
+import type { Question } from '../rules/question.ts';
 import type { Instant } from '../time/instant.ts';
-import type { Question } from './question.ts';
 
 /** Questions that still wait, oldest first. */
 export class QuestionLog {

@@ -3,11 +3,11 @@ import { GRAMMAR_VERSION } from '../language/version.ts';
 import type { Practice } from '../practice/practice.ts';
 import { startState } from '../record/start-state.ts';
 import type { SavedTimeline } from '../record/timeline.ts';
+import type { Question } from '../rules/question.ts';
 import { RULES_VERSION } from '../rules/version.ts';
 import type { LateHere } from './late-notes.ts';
 import type { SavedNotes } from './note-log.ts';
 import type { SavedPosts } from './post-log.ts';
-import type { Question } from './question.ts';
 
 /** Counts up with every change of what a saved desk holds or means; one of another version is folded anew. */
 const VERSION = 2;

@@ -2,8 +2,8 @@ import type { Fact } from '../reading/fact.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { Decision } from '../record/decision.ts';
 import type { Stage } from '../rules/matter.ts';
+import type { Question } from '../rules/question.ts';
 import type { Effect } from './effect.ts';
-import type { Question } from './question.ts';
 
 /**
  * One line of the journal: what one note, one tick or one change of settings brought, with what is to be said about it.

@@ -1,4 +1,4 @@
-import { ruleValue } from '../rules/defaults/rule-value.ts';
+import { ruleValue } from '../defaults/rule-value.ts';
 import { gapOnArrival, settlingMinutes, wholeMinutesUp } from '../science/settling.ts';
 import { HOUR, type Instant } from '../time/instant.ts';
 import type { Arrival, Reading, State } from './state.ts';

@@ -1,5 +1,5 @@
+import { ruleValue } from '../defaults/rule-value.ts';
 import type { Practice } from '../practice/practice.ts';
-import { ruleValue } from '../rules/defaults/rule-value.ts';
 import { DAY, type Instant } from '../time/instant.ts';
 import { addDays, addMonths, type LocalDate } from '../time/local-date.ts';
 import type { LoadState, State, SterileSince, TipState, UnsafeReason, UnsafeWhy } from './state.ts';

@@ -1,6 +1,6 @@
-import type { Message } from '../answers/message.ts';
-import type { About } from '../desk/effect.ts';
 import type { Item } from '../reading/slots.ts';
+import type { Message } from '../words/message.ts';
+import type { About } from './about.ts';
 import { gathered } from './compose/gathered.ts';
 import { howToAnswer } from './compose/how-to-answer.ts';
 import { lateWords } from './compose/late-words.ts';

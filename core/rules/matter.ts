@@ -1,11 +1,11 @@
-import type { Message } from '../answers/message.ts';
-import type { About } from '../desk/effect.ts';
-import type { Choice, Purpose } from '../desk/question.ts';
 import type { Practice } from '../practice/practice.ts';
 import type { Fact } from '../reading/fact.ts';
 import type { Item } from '../reading/slots.ts';
 import type { State } from '../record/state.ts';
 import type { Instant } from '../time/instant.ts';
+import type { Message } from '../words/message.ts';
+import type { About } from './about.ts';
+import type { Choice, Purpose } from './question.ts';
 
 /** What every rule looks at: nothing else decides. */
 export interface View {

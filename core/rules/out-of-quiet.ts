@@ -1,5 +1,5 @@
-import type { About } from '../desk/effect.ts';
 import type { Instant } from '../time/instant.ts';
+import type { About } from './about.ts';
 import type { Matter, View } from './matter.ts';
 import { isQuiet, whenOpen } from './quiet.ts';
 

@@ -1,9 +1,9 @@
+import { ruleValue } from '../defaults/rule-value.ts';
 import { peopleOf } from '../practice/look-up.ts';
 import type { Practice } from '../practice/practice.ts';
 import { answersForScanners, seniorsWhoWrite } from '../record/authority.ts';
 import type { Hold } from '../record/state.ts';
 import { type Instant, MINUTE } from '../time/instant.ts';
-import { ruleValue } from './defaults/rule-value.ts';
 
 /**
  * True for the lead, the deputy and the manager, by chat id. A practice file that gives nobody who writes such a part:

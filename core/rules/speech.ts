@@ -1,10 +1,10 @@
-import type { Message } from '../answers/message.ts';
-import type { About } from '../desk/effect.ts';
-import type { Choice, Purpose } from '../desk/question.ts';
 import type { Item } from '../reading/slots.ts';
 import type { Decision } from '../record/decision.ts';
 import type { FindingKind, FindingOf } from '../record/finding.ts';
+import type { Message } from '../words/message.ts';
+import type { About } from './about.ts';
 import type { View } from './matter.ts';
+import type { Choice, Purpose } from './question.ts';
 
 /** What a rule wants said at once because of something that was just noted. */
 export interface Speech {

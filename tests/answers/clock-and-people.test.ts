@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { clockWords, dayWords } from '../../core/answers/clock-words.ts';
-import { nameOf } from '../../core/answers/people-words.ts';
+import { clockWords, dayWords } from '../../core/words/clock-words.ts';
+import { nameOf } from '../../core/words/people-words.ts';
 import { Given } from '../rules/given.ts';
 import { FERNGATE } from '../rules/scanner/ferngate.ts';
 

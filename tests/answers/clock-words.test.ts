@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clockWords, dateReadBack, dayWords } from '../../core/answers/clock-words.ts';
-import { spanWords } from '../../core/answers/span-words.ts';
 import { DAY } from '../../core/time/instant.ts';
 import { toLocal } from '../../core/time/zone.ts';
+import { clockWords, dateReadBack, dayWords } from '../../core/words/clock-words.ts';
+import { spanWords } from '../../core/words/span-words.ts';
 
 const at = (iso: string) => Date.parse(iso);
 const now = at('2026-11-24T11:00:00Z');

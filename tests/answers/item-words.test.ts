@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { idRanges, itemWords, tipsAsRanges } from '../../core/answers/item-words.ts';
-import { nameOf } from '../../core/answers/people-words.ts';
+import { idRanges, itemWords, tipsAsRanges } from '../../core/words/item-words.ts';
+import { nameOf } from '../../core/words/people-words.ts';
 import { practiceIn } from '../practice/base-file.ts';
 import { FERNGATE } from '../rules/scanner/ferngate.ts';
 

@@ -4,8 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { editContent, postContent } from '../../bot/chat/matrix/out/content.ts';
 import { transactionOf } from '../../bot/chat/matrix/out/transaction.ts';
 import { waitFor } from '../../bot/chat/matrix/out/wait-for.ts';
-import type { Message } from '../../core/answers/message.ts';
 import type { Post } from '../../core/desk/effect.ts';
+import type { Message } from '../../core/words/message.ts';
 
 const post = (message: Message, mentions: readonly string[] = []): Post => {
   return { does: 'post', key: '3/0', room: '!r:example.org', message, about: 'answer', items: [], mentions };

@@ -5,7 +5,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { loadPractice } from '../../bot/commands/practice-file.ts';
 import { run } from '../../bot/commands/rules.ts';
 import { PlainError } from '../../bot/plain-error.ts';
-import { ruleTable } from '../../core/rules/defaults/rule-table.ts';
+import { ruleTable } from '../../core/defaults/rule-table.ts';
 import { BASE, baseWith } from './base-file.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'practice-file-'));

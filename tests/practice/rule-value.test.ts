@@ -1,8 +1,8 @@
 import { describe, expect, expectTypeOf, test } from 'vitest';
-import { accepts } from '../../core/rules/defaults/override.ts';
-import type { RuleDefault } from '../../core/rules/defaults/rule-default.ts';
-import { isRuleKey, type RuleKey, ruleSections, ruleTable } from '../../core/rules/defaults/rule-table.ts';
-import { ruleInForce, ruleValue } from '../../core/rules/defaults/rule-value.ts';
+import { accepts } from '../../core/defaults/override.ts';
+import type { RuleDefault } from '../../core/defaults/rule-default.ts';
+import { isRuleKey, type RuleKey, ruleSections, ruleTable } from '../../core/defaults/rule-table.ts';
+import { ruleInForce, ruleValue } from '../../core/defaults/rule-value.ts';
 import { BASE, baseWith, practiceIn } from './base-file.ts';
 
 const keys = Object.keys(ruleTable).filter(isRuleKey);

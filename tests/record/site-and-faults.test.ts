@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { ruleValue } from '../../core/defaults/rule-value.ts';
 import { exportState } from '../../core/record/export-state.ts';
 import { findingOf, findingsOfTurns, findingsSince } from '../../core/record/findings.ts';
-import { ruleValue } from '../../core/rules/defaults/rule-value.ts';
 import { ferngate, NORTH_ROOM, twoAutoclaves } from './ferngate.ts';
 import { at, type Given, given, sterile } from './given.ts';
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Block, Line, Message, Span } from '../../core/answers/message.ts';
+import type { Block, Line, Message, Span } from '../../core/words/message.ts';
 
 /** Anything a person can type, with the characters that HTML and line breaks care about often among them. */
 const words = fc.oneof(

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { toHtml } from '../../bot/show/html.ts';
 import { toText } from '../../bot/show/text.ts';
-import { lines, type Message } from '../../core/answers/message.ts';
+import { lines, type Message } from '../../core/words/message.ts';
 import { anyMessage, standingMessage } from './any-message.ts';
 
 /** Matrix Client-Server API v1.19, m.room.message msgtypes: the tags that clients are to show, all 37. */

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { toText } from '../../bot/show/text.ts';
-import { lines, type Message, struck } from '../../core/answers/message.ts';
+import { lines, type Message, struck } from '../../core/words/message.ts';
 import { standingMessage } from './any-message.ts';
 
 describe('a message as plain text', () => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { Screen } from '../../bot/chat/terminal/screen.ts';
-import { lines } from '../../core/answers/message.ts';
 import type { Post } from '../../core/desk/effect.ts';
+import { lines } from '../../core/words/message.ts';
 
 const sent = { eventIdOf: (key: string) => `$post-${key}` };
 

@@ -1,9 +1,9 @@
 import type { DatabaseSync } from 'node:sqlite';
 import { HttpApiEvent } from 'matrix-js-sdk/lib/http-api/index.js';
 import { ClientEvent, type ISyncResponse, type MatrixClient, SyncState } from 'matrix-js-sdk/lib/matrix.js';
-import { lines } from '../../../core/answers/message.ts';
 import type { Effect } from '../../../core/desk/effect.ts';
 import type { Practice } from '../../../core/practice/practice.ts';
+import { lines } from '../../../core/words/message.ts';
 import { type Clock, startClock } from '../../clock/clock.ts';
 import type { Heard } from '../../keeper/heard.ts';
 import type { Keeper } from '../../keeper/keeper.ts';

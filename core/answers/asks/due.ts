@@ -5,9 +5,9 @@ import type { Matter } from '../../rules/matter.ts';
 import { openMatters } from '../../rules/matters.ts';
 import type { Instant } from '../../time/instant.ts';
 import { type LocalDate, localDateOf } from '../../time/zone.ts';
+import { clockWords, dateReadBack } from '../../words/clock-words.ts';
+import { type Line, lines, type Message, wordsOf } from '../../words/message.ts';
 import type { Answer, AskView } from '../answer-view.ts';
-import { clockWords, dateReadBack } from '../clock-words.ts';
-import { type Line, lines, type Message, wordsOf } from '../message.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
 
 /** Posts of the day itself are no work to be done. */

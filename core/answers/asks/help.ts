@@ -1,7 +1,7 @@
 import { sitesOfChatRoom } from '../../practice/look-up.ts';
+import type { Message } from '../../words/message.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { guidePlace } from '../guides/guide-place.ts';
-import type { Message } from '../message.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
 
 /** What the bot is for, in examples made of this practice's own names, and how to put a slip right. */

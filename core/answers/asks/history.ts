@@ -4,13 +4,13 @@ import type { Entry } from '../../record/entry.ts';
 import type { LoadState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { capital } from '../../rules/tips/tip-words.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import { idOf, itemWords } from '../../words/item-words.ts';
+import { type Line, lines, type Message } from '../../words/message.ts';
+import { nameOf } from '../../words/people-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
-import { clockWords } from '../clock-words.ts';
 import { csvFile } from '../csv.ts';
 import { factWords } from '../fact-words.ts';
-import { idOf, itemWords } from '../item-words.ts';
-import { type Line, lines, type Message } from '../message.ts';
-import { nameOf } from '../people-words.ts';
 import { isForReaders, itemsOfFact, RECORD_COLUMNS, recordRow, siteOfEntry } from '../record-rows.ts';
 import { loadsAsked } from './load.ts';
 

@@ -1,7 +1,7 @@
 import type { AskOf } from '../../reading/ask.ts';
+import type { Message } from '../../words/message.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { guideFor, WHOSE_WORD } from '../guide.ts';
-import type { Message } from '../message.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
 
 /** "How do I calibrate?": numbered steps with the cautions in them, what to do when it does not work, whose word comes first. */

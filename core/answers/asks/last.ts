@@ -5,13 +5,13 @@ import { zoneOf } from '../../record/where.ts';
 import { readinessOf } from '../../rules/readiness.ts';
 import { reasonWords } from '../../rules/scanner/reason-words.ts';
 import { celsiusWords } from '../../rules/scanner/time-words.ts';
-import { placeWords } from '../../rules/tips/place-words.ts';
 import { capital, scannerWords } from '../../rules/tips/tip-words.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import { idOf } from '../../words/item-words.ts';
+import type { Line, Message } from '../../words/message.ts';
+import { nameOf } from '../../words/people-words.ts';
+import { placeWords } from '../../words/place-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
-import { clockWords } from '../clock-words.ts';
-import { idOf } from '../item-words.ts';
-import type { Line, Message } from '../message.ts';
-import { nameOf } from '../people-words.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
 import { whereLine } from './where.ts';
 

@@ -3,14 +3,14 @@ import { loadMeant, loadName, loadsMeant } from '../../record/load-key.ts';
 import type { LoadState, Mark } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { figuresInWords } from '../../rules/loads/judge-load.ts';
-import { loadWords } from '../../rules/loads/load-words.ts';
 import { lookBack } from '../../rules/loads/look-back.ts';
 import { capital, inWords } from '../../rules/tips/tip-words.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import { tipsAsRanges } from '../../words/item-words.ts';
+import { loadWords } from '../../words/load-words.ts';
+import { type Line, lines, type Message } from '../../words/message.ts';
+import { nameOf } from '../../words/people-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
-import { clockWords } from '../clock-words.ts';
-import { tipsAsRanges } from '../item-words.ts';
-import { type Line, lines, type Message } from '../message.ts';
-import { nameOf } from '../people-words.ts';
 
 const STATUS = {
   open: 'no result yet',

@@ -3,12 +3,12 @@ import type { AskOf } from '../../reading/ask.ts';
 import type { Entry } from '../../record/entry.ts';
 import { DAY } from '../../time/instant.ts';
 import { startOfDay } from '../../time/zone.ts';
+import { lines, type Message } from '../../words/message.ts';
+import { spanWords } from '../../words/span-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { csvFile } from '../csv.ts';
-import { lines, type Message } from '../message.ts';
 import { dateOfEntry, isForReaders, RECORD_COLUMNS, recordRow, siteOfEntry } from '../record-rows.ts';
 import { recordSummary } from '../record-summary.ts';
-import { spanWords } from '../span-words.ts';
 
 /** "October's record please": what is in it, in a few counts, and all of it as a file. */
 export function answerRecord(ask: AskOf<'record'>, view: AskView): Answer {

@@ -5,10 +5,10 @@ import { zoneOf } from '../../record/where.ts';
 import { sterileHere } from '../../rules/tips/tip-words.ts';
 import { DAY } from '../../time/instant.ts';
 import { toInstant } from '../../time/zone.ts';
+import { dayWords } from '../../words/clock-words.ts';
+import { idRanges, tipsAsRanges } from '../../words/item-words.ts';
+import type { Line, Message } from '../../words/message.ts';
 import type { Answer, AskView } from '../answer-view.ts';
-import { dayWords } from '../clock-words.ts';
-import { idRanges, tipsAsRanges } from '../item-words.ts';
-import type { Line, Message } from '../message.ts';
 
 /** A tip whose last good day is nearer than this is named with that day. */
 const SOON = 31 * DAY;

@@ -1,14 +1,14 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { siteOf } from '../../practice/look-up.ts';
 import type { AskOf } from '../../reading/ask.ts';
 import { zoneOf } from '../../record/where.ts';
 import { type SiteSupply, supplyFor } from '../../rules/day/supply/supply-for.ts';
 import { bookedWords, shortWords, tightWords } from '../../rules/day/supply/supply-words.ts';
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import { localDateOf, toInstant } from '../../time/zone.ts';
+import { dayWords } from '../../words/clock-words.ts';
+import { tipsAsRanges } from '../../words/item-words.ts';
+import type { Line, Message } from '../../words/message.ts';
 import type { Answer, AskView } from '../answer-view.ts';
-import { dayWords } from '../clock-words.ts';
-import { tipsAsRanges } from '../item-words.ts';
-import type { Line, Message } from '../message.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
 
 /** "Have we enough tips for tomorrow?": per site, yes or no first, then what would prevent the shortage. */

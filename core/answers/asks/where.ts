@@ -3,13 +3,13 @@ import type { AskOf } from '../../reading/ask.ts';
 import type { Item } from '../../reading/slots.ts';
 import type { Departure, Mark, ScannerState, TipState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
-import { placeWords } from '../../rules/tips/place-words.ts';
 import { capital, scannerWords } from '../../rules/tips/tip-words.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import { idOf, itemWords } from '../../words/item-words.ts';
+import type { Line } from '../../words/message.ts';
+import { nameOf } from '../../words/people-words.ts';
+import { placeWords } from '../../words/place-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
-import { clockWords } from '../clock-words.ts';
-import { idOf, itemWords } from '../item-words.ts';
-import type { Line } from '../message.ts';
-import { nameOf } from '../people-words.ts';
 import { tipStateWords } from '../tip-groups.ts';
 import { answerLoad } from './load.ts';
 

@@ -1,8 +1,8 @@
 import type { AskOf } from '../../reading/ask.ts';
+import { dayWords } from '../../words/clock-words.ts';
+import type { Line } from '../../words/message.ts';
+import { nameOf } from '../../words/people-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
-import { dayWords } from '../clock-words.ts';
-import type { Line } from '../message.ts';
-import { nameOf } from '../people-words.ts';
 import { shownWords } from '../topics.ts';
 
 /** "Who can calibrate?": who was shown it, latest first. Being shown is not being licensed: that is the practice's to judge. */

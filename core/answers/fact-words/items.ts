@@ -1,4 +1,4 @@
-import { itemWords } from '../item-words.ts';
+import { itemWords } from '../../words/item-words.ts';
 import { atPlace, because, type FactWords, itemsWords } from './parts.ts';
 
 /** What each sort of fault is called. */

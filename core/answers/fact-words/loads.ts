@@ -1,7 +1,7 @@
 import type { FactOf } from '../../reading/fact.ts';
 import { TESTS } from '../../rules/loads/autoclave-tests.ts';
-import { autoclaveWords } from '../../rules/loads/load-words.ts';
-import { itemWords } from '../item-words.ts';
+import { itemWords } from '../../words/item-words.ts';
+import { autoclaveWords } from '../../words/load-words.ts';
 import { type FactWords, tipsWords } from './parts.ts';
 
 export const loadFacts = {

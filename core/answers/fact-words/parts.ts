@@ -1,9 +1,9 @@
 import type { Practice } from '../../practice/practice.ts';
 import type { Item } from '../../reading/slots.ts';
 import type { SaidKind, SaidMap } from '../../record/entry.ts';
-import { placeWords } from '../../rules/tips/place-words.ts';
 import { inWords } from '../../rules/tips/tip-words.ts';
-import { itemWords, tipsAsRanges } from '../item-words.ts';
+import { itemWords, tipsAsRanges } from '../../words/item-words.ts';
+import { placeWords } from '../../words/place-words.ts';
 
 /** How each kind reads in a list, to stand behind its time: what it happened to comes first. */
 export type AllFactWords = {

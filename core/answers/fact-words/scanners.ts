@@ -1,5 +1,5 @@
-import { placeWords } from '../../rules/tips/place-words.ts';
 import { scannerWords } from '../../rules/tips/tip-words.ts';
+import { placeWords } from '../../words/place-words.ts';
 import { atPlace, type FactWords, itemsWords } from './parts.ts';
 
 export const scannerFacts = {

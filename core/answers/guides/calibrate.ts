@@ -1,5 +1,5 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Weekday } from '../../practice/practice.ts';
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import { TRY_AGAIN_STEPS } from '../../rules/scanner/calibration-reply.ts';
 import type { Guide } from '../guide.ts';
 import { type GuidePlace, ownNotes, sameOrEach, settleWords } from './guide-place.ts';

@@ -1,7 +1,7 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { autoclavesOfSite, siteOf } from '../../practice/look-up.ts';
 import type { Practice, Scanner, ScannerNote, Site } from '../../practice/practice.ts';
 import { minutesToSettle } from '../../record/settling.ts';
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import type { View } from '../../rules/matter.ts';
 import { capital } from '../../rules/tips/tip-words.ts';
 import { LOAD_TABLES } from '../../science/load-tables.ts';

@@ -1,8 +1,8 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { autoclavesOfSite } from '../../practice/look-up.ts';
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
-import { autoclaveWords } from '../../rules/loads/load-words.ts';
 import { capital } from '../../rules/tips/tip-words.ts';
 import { type HoldRow, LOAD_TABLES } from '../../science/load-tables.ts';
+import { autoclaveWords } from '../../words/load-words.ts';
 import type { Guide } from '../guide.ts';
 import type { GuidePlace } from './guide-place.ts';
 

@@ -1,4 +1,4 @@
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Guide } from '../guide.ts';
 import type { GuidePlace } from './guide-place.ts';
 

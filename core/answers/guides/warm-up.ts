@@ -1,6 +1,6 @@
 import { celsiusWords, timeAt } from '../../rules/scanner/time-words.ts';
 import { warmUpFor } from '../../rules/scanner/warm-up.ts';
-import { placeWords } from '../../rules/tips/place-words.ts';
+import { placeWords } from '../../words/place-words.ts';
 import type { Guide } from '../guide.ts';
 import { type GuidePlace, sameOrEach } from './guide-place.ts';
 

@@ -1,8 +1,8 @@
-import type { Choice } from '../../desk/question.ts';
 import type { Gap } from '../../language/read.ts';
 import { roomOf, scannerOf, siteOf } from '../../practice/look-up.ts';
 import type { TipShown } from '../../record/state.ts';
 import type { View } from '../../rules/matter.ts';
+import type { Choice } from '../../rules/question.ts';
 import { sterileStock } from '../../rules/tips/sterile-stock.ts';
 
 /**

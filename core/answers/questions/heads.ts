@@ -5,10 +5,10 @@ import { item as itemSchema } from '../../reading/slots.ts';
 import { zoneOf } from '../../record/where.ts';
 import type { View } from '../../rules/matter.ts';
 import { capital } from '../../rules/tips/tip-words.ts';
-import { clockWords } from '../clock-words.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import { itemWords } from '../../words/item-words.ts';
+import type { Line } from '../../words/message.ts';
 import { factWords } from '../fact-words.ts';
-import { itemWords } from '../item-words.ts';
-import type { Line } from '../message.ts';
 
 /** What was done, to stand behind "Which scanner" and the like. */
 const DONE: Readonly<Record<string, string>> = {

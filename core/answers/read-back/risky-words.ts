@@ -5,11 +5,11 @@ import { loadMeant } from '../../record/load-key.ts';
 import { sitesOfRoom, zoneOf } from '../../record/where.ts';
 import type { View } from '../../rules/matter.ts';
 import { celsiusWords } from '../../rules/scanner/time-words.ts';
-import { placeWords } from '../../rules/tips/place-words.ts';
 import { inWords, scannerWords } from '../../rules/tips/tip-words.ts';
 import { type LocalDate, localDateOf } from '../../time/zone.ts';
-import { dateReadBack } from '../clock-words.ts';
-import { idOf, itemWords, tipsAsRanges } from '../item-words.ts';
+import { dateReadBack } from '../../words/clock-words.ts';
+import { idOf, itemWords, tipsAsRanges } from '../../words/item-words.ts';
+import { placeWords } from '../../words/place-words.ts';
 import { siteOfEntry } from '../record-rows.ts';
 
 /** Ids, readings and dates that are read back because a slip in them would matter; most kinds need none. */

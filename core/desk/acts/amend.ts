@@ -1,5 +1,5 @@
-import { lines } from '../../answers/message.ts';
 import { type Fact, fact as factSchema } from '../../reading/fact.ts';
+import { lines } from '../../words/message.ts';
 import { correct } from '../corrections/correct.ts';
 import type { Target } from '../input.ts';
 import type { NoteLine } from '../note-log.ts';

@@ -1,9 +1,9 @@
-import { itemWords } from '../../answers/item-words.ts';
-import { lines } from '../../answers/message.ts';
 import type { Item } from '../../reading/slots.ts';
 import type { IncidentState } from '../../record/state.ts';
 import { isOfTip, openIncidents, tipsOf } from '../../rules/incidents/open-incidents.ts';
 import { toIso } from '../../time/instant.ts';
+import { itemWords } from '../../words/item-words.ts';
+import { lines } from '../../words/message.ts';
 import { followUp } from '../after/follow-up.ts';
 import { apply } from '../apply.ts';
 import type { Target } from '../input.ts';

@@ -1,17 +1,17 @@
-import { itemWords } from '../../answers/item-words.ts';
-import { lines } from '../../answers/message.ts';
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
+import type { About } from '../../rules/about.ts';
 import type { Matter } from '../../rules/matter.ts';
 import { openMatters } from '../../rules/matters.ts';
+import type { Purpose } from '../../rules/question.ts';
 import { MINUTE } from '../../time/instant.ts';
+import { itemWords } from '../../words/item-words.ts';
+import { lines } from '../../words/message.ts';
 import { followUp } from '../after/follow-up.ts';
 import { tickMarks } from '../after/tick-marks.ts';
-import type { About } from '../effect.ts';
 import type { Target } from '../input.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { BUTTONS } from '../notes/raise-gaps.ts';
 import type { PostLine } from '../post-log.ts';
-import type { Purpose } from '../question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
 /** A tick on a reminder: the post replied to, else what is open in this chat room; with several things, it asks which. */

@@ -1,7 +1,7 @@
-import { lines } from '../../answers/message.ts';
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { openMatters } from '../../rules/matters.ts';
 import { HOUR, MINUTE, toIso } from '../../time/instant.ts';
+import { lines } from '../../words/message.ts';
 import type { Target } from '../input.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 

@@ -1,4 +1,4 @@
-import { lines } from '../../answers/message.ts';
+import { lines } from '../../words/message.ts';
 import { strikeReplies } from '../after/strike-replies.ts';
 import { closeQuestionsOf } from '../corrections/close-questions.ts';
 import { correct } from '../corrections/correct.ts';

@@ -1,6 +1,6 @@
-import { type Line, lines, type Message } from '../../answers/message.ts';
 import type { Why } from '../../language/read.ts';
 import { openMatters } from '../../rules/matters.ts';
+import { type Line, lines, type Message } from '../../words/message.ts';
 import type { Target } from '../input.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 

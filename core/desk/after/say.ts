@@ -1,11 +1,11 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Entry } from '../../record/entry.ts';
 import type { Finding } from '../../record/finding.ts';
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import type { Purpose } from '../../rules/question.ts';
 import type { Speech } from '../../rules/speech.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
 import { apply } from '../apply.ts';
 import { BUTTONS } from '../notes/raise-gaps.ts';
-import type { Purpose } from '../question.ts';
 import type { Session, Speaker } from '../session.ts';
 
 /** Abouts that must reach the phone of whoever typed the note. */

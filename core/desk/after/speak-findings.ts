@@ -1,7 +1,7 @@
 import type { Finding } from '../../record/finding.ts';
+import type { About } from '../../rules/about.ts';
 import { speak } from '../../rules/speak.ts';
 import type { Speech } from '../../rules/speech.ts';
-import type { About } from '../effect.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 import { say } from './say.ts';
 

@@ -1,8 +1,8 @@
+import type { About } from '../../rules/about.ts';
 import { composePost, dueAgainMessage, type Settling, settledMessage } from '../../rules/compose.ts';
 import type { Matter } from '../../rules/matter.ts';
 import { openMatters } from '../../rules/matters.ts';
 import { inWords } from '../../rules/tips/tip-words.ts';
-import type { About } from '../effect.ts';
 import type { PostLine } from '../post-log.ts';
 import { type Session, viewOf } from '../session.ts';
 import { doneBy } from './tick-marks.ts';

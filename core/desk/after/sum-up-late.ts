@@ -1,10 +1,10 @@
-import { clockWords } from '../../answers/clock-words.ts';
 import { factWords } from '../../answers/fact-words.ts';
-import type { Block, Message } from '../../answers/message.ts';
-import { nameOf } from '../../answers/people-words.ts';
 import { isForReaders } from '../../answers/record-rows.ts';
 import { zoneOfChatRoom } from '../../practice/look-up.ts';
 import { inWords } from '../../rules/tips/tip-words.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import type { Block, Message } from '../../words/message.ts';
+import { nameOf } from '../../words/people-words.ts';
 import { type LateHere, summaryKey } from '../late-notes.ts';
 import type { Session } from '../session.ts';
 

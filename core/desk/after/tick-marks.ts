@@ -1,7 +1,7 @@
-import { nameOf } from '../../answers/people-words.ts';
 import type { Entry, Said } from '../../record/entry.ts';
 import type { Instant } from '../../time/instant.ts';
 import { DAY } from '../../time/instant.ts';
+import { nameOf } from '../../words/people-words.ts';
 import type { PostLine } from '../post-log.ts';
 import type { Session } from '../session.ts';
 

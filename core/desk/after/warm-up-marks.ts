@@ -1,6 +1,6 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Entry } from '../../record/entry.ts';
 import type { ScannerState } from '../../record/state.ts';
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import { warmUpFor } from '../../rules/scanner/warm-up.ts';
 import { type Instant, MINUTE, SECOND } from '../../time/instant.ts';
 import type { Session, Speaker } from '../session.ts';

@@ -1,5 +1,5 @@
 import { settledMessage } from '../../rules/compose.ts';
-import type { Question } from '../question.ts';
+import type { Question } from '../../rules/question.ts';
 import type { Session } from '../session.ts';
 
 /** What was asked about a note as it stood is no longer the question. */

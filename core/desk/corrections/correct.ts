@@ -1,13 +1,13 @@
-import { lines } from '../../answers/message.ts';
 import { leadOf } from '../../practice/look-up.ts';
 import type { Fact } from '../../reading/fact.ts';
+import type { Correction } from '../../rules/question.ts';
 import { mayLoosen } from '../../rules/rights.ts';
+import { lines } from '../../words/message.ts';
 import { followUp } from '../after/follow-up.ts';
 import { speakFindings } from '../after/speak-findings.ts';
 import { strikeReplies } from '../after/strike-replies.ts';
 import type { NoteLine } from '../note-log.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
-import type { Correction } from '../question.ts';
 import type { Session, Speaker } from '../session.ts';
 import { closeWaitingCorrections } from './close-questions.ts';
 import { keepIncidents } from './keep-incidents.ts';

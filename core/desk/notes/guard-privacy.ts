@@ -1,8 +1,8 @@
-import { lines, type Message } from '../../answers/message.ts';
 import type { NoteRead } from '../../language/read.ts';
 import type { Practice } from '../../practice/practice.ts';
 import { findPersonal, type PersonalSort } from '../../privacy/find-personal.ts';
 import { type Instant, toIso } from '../../time/instant.ts';
+import { lines, type Message } from '../../words/message.ts';
 
 const WORDS: Readonly<Record<PersonalSort, string>> = {
   'health-number': 'a health-service number',

@@ -1,12 +1,12 @@
 import { questionFor } from '../../answers/questions.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Gap } from '../../language/read.ts';
 import { sitesOfChatRoom } from '../../practice/look-up.ts';
 import { item } from '../../reading/slots.ts';
 import { loadMeant } from '../../record/load-key.ts';
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import type { Purpose } from '../../rules/question.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
 import { apply } from '../apply.ts';
-import type { Purpose } from '../question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 import { type Filled, fillGap } from './fill-gap.ts';
 

@@ -1,7 +1,7 @@
-import { lines } from '../../answers/message.ts';
+import type { Purpose, Question } from '../../rules/question.ts';
 import { isSenior } from '../../rules/rights.ts';
+import { lines } from '../../words/message.ts';
 import { correct } from '../corrections/correct.ts';
-import type { Purpose, Question } from '../question.ts';
 import type { Session, Speaker } from '../session.ts';
 
 /** The lead's word on a correction that would loosen something; anybody else's leaves the question open. */

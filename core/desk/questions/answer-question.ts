@@ -1,6 +1,6 @@
 import type { NoteRead } from '../../language/read.ts';
+import type { Purpose, Question } from '../../rules/question.ts';
 import type { NoteInput } from '../input.ts';
-import type { Purpose, Question } from '../question.ts';
 import type { Session, Speaker } from '../session.ts';
 import { allowCorrection } from './allow-correction.ts';
 import { complete } from './complete.ts';

@@ -1,10 +1,10 @@
 import type { Fact } from '../../reading/fact.ts';
 import type { Entry } from '../../record/entry.ts';
 import type { State } from '../../record/state.ts';
+import type { Purpose } from '../../rules/question.ts';
 import { toIso } from '../../time/instant.ts';
 import { followUp } from '../after/follow-up.ts';
 import { apply } from '../apply.ts';
-import type { Purpose } from '../question.ts';
 import type { Session, Speaker } from '../session.ts';
 import type { TurnEntry } from '../turn.ts';
 

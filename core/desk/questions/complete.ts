@@ -1,13 +1,13 @@
 import { answer } from '../../answers/answer.ts';
-import { lines } from '../../answers/message.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { ask as askSchema } from '../../reading/ask.ts';
 import { fact as factSchema } from '../../reading/fact.ts';
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import type { Purpose } from '../../rules/question.ts';
 import { MINUTE } from '../../time/instant.ts';
+import { lines } from '../../words/message.ts';
 import { followUp } from '../after/follow-up.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { withSlot } from '../notes/fill-gap.ts';
-import type { Purpose } from '../question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 import { NO_TIPS } from './tips-named.ts';
 

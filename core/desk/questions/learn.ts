@@ -1,6 +1,6 @@
+import type { Purpose } from '../../rules/question.ts';
 import { toIso } from '../../time/instant.ts';
 import { apply } from '../apply.ts';
-import type { Purpose } from '../question.ts';
 import type { Session, Speaker } from '../session.ts';
 
 /** Keeps a word that a person explained, only on yes; the reader knows it from the next note on. */

@@ -1,5 +1,5 @@
 import type { NoteRead } from '../../language/read.ts';
-import type { Question } from '../question.ts';
+import type { Question } from '../../rules/question.ts';
 
 /** Which of the offered answers a typed note names: by number, by label or value, by yes or no; `null` when none. */
 export function matchChoice(question: Question, text: string, read: NoteRead): string | null {

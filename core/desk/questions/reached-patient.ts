@@ -1,7 +1,7 @@
+import type { Purpose } from '../../rules/question.ts';
 import { toIso } from '../../time/instant.ts';
 import { followUp } from '../after/follow-up.ts';
 import { apply } from '../apply.ts';
-import type { Purpose } from '../question.ts';
 import type { Session, Speaker } from '../session.ts';
 
 /** The answer to "did it reach a patient?": yes holds the tip and calls the lead; both answers stay in the record. */

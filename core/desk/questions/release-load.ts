@@ -1,7 +1,7 @@
+import type { Purpose } from '../../rules/question.ts';
 import { toIso } from '../../time/instant.ts';
 import { followUp } from '../after/follow-up.ts';
 import { apply } from '../apply.ts';
-import type { Purpose } from '../question.ts';
 import type { Session, Speaker } from '../session.ts';
 
 /** "Release load 118?" answered by yes: the record checks whose word it is. No leaves it waiting. */

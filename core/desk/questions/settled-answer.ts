@@ -1,7 +1,7 @@
+import type { Purpose } from '../../rules/question.ts';
 import { toIso } from '../../time/instant.ts';
 import { followUp } from '../after/follow-up.ts';
 import { apply } from '../apply.ts';
-import type { Purpose } from '../question.ts';
 import type { Session, Speaker } from '../session.ts';
 
 /** Whether a scanner that passed before settling was over had sat at room temperature: yes makes the pass count from its own time. */

@@ -1,5 +1,5 @@
+import type { Question } from '../../rules/question.ts';
 import type { NoteInput } from '../input.ts';
-import type { Question } from '../question.ts';
 import type { Session } from '../session.ts';
 
 /** "7", "T7", "N-7", "2-5". */

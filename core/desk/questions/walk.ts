@@ -1,14 +1,14 @@
 import { guideFor, WHOSE_WORD } from '../../answers/guide.ts';
-import { lines, type Message } from '../../answers/message.ts';
-import { nameOf } from '../../answers/people-words.ts';
 import { sitesOfAsk } from '../../answers/site-of-ask.ts';
 import { shownWords } from '../../answers/topics.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { HowTopic } from '../../reading/ask.ts';
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import type { Purpose, Question } from '../../rules/question.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
+import { lines, type Message } from '../../words/message.ts';
+import { nameOf } from '../../words/people-words.ts';
 import { followUp } from '../after/follow-up.ts';
 import { apply } from '../apply.ts';
-import type { Purpose, Question } from '../question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
 type Walk = Extract<Purpose, { sort: 'walk' }>;

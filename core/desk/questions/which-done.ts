@@ -1,6 +1,6 @@
 import { openMatters } from '../../rules/matters.ts';
+import type { Purpose } from '../../rules/question.ts';
 import { recordTick } from '../acts/done.ts';
-import type { Purpose } from '../question.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
 /** The answer to "which one is done?": one of them, or all. */

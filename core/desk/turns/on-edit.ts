@@ -1,7 +1,7 @@
+import type { About } from '../../rules/about.ts';
 import { strikeReplies } from '../after/strike-replies.ts';
 import { closeQuestionsOf } from '../corrections/close-questions.ts';
 import { correct } from '../corrections/correct.ts';
-import type { About } from '../effect.ts';
 import type { Input } from '../input.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
 import { askGaps, fillGaps } from '../notes/raise-gaps.ts';

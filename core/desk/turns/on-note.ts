@@ -1,7 +1,7 @@
 import { answer } from '../../answers/answer.ts';
-import { lines } from '../../answers/message.ts';
 import type { NoteRead } from '../../language/read.ts';
 import type { Act } from '../../reading/act.ts';
+import { lines } from '../../words/message.ts';
 import { carryOut } from '../acts/carry-out.ts';
 import { explain } from '../acts/why.ts';
 import { followUp } from '../after/follow-up.ts';

@@ -1,8 +1,8 @@
-import { lines } from '../../answers/message.ts';
+import type { Question } from '../../rules/question.ts';
+import { lines } from '../../words/message.ts';
 import { tick } from '../acts/done.ts';
 import { later } from '../acts/later.ts';
 import type { Input } from '../input.ts';
-import type { Question } from '../question.ts';
 import { answerQuestion } from '../questions/answer-question.ts';
 import type { Session, Speaker } from '../session.ts';
 

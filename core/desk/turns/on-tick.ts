@@ -1,5 +1,5 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { composePost } from '../../rules/compose.ts';
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
 import type { Matter, Stage } from '../../rules/matter.ts';
 import { openMatters, unsaidStages } from '../../rules/matters.ts';
 import { DAY } from '../../time/instant.ts';

@@ -1,6 +1,6 @@
-import { allowed, readOverride } from '../../rules/defaults/override.ts';
-import type { RuleDefault, Scope } from '../../rules/defaults/rule-default.ts';
-import { isRuleKey, ruleTable } from '../../rules/defaults/rule-table.ts';
+import { allowed, readOverride } from '../../defaults/override.ts';
+import type { RuleDefault, Scope } from '../../defaults/rule-default.ts';
+import { isRuleKey, ruleTable } from '../../defaults/rule-table.ts';
 import type { Finding, Path } from '../mistakes.ts';
 import type { RuleOverrides, RuleValue } from '../practice.ts';
 import { shown } from './leaf.ts';

@@ -1,4 +1,4 @@
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { type AutoclaveState, type LoadState, type TestSort, UNNAMED } from '../state.ts';
 import { dateAt } from '../where.ts';
 import { recall, recallNow } from './recall.ts';

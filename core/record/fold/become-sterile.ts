@@ -1,4 +1,4 @@
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { SterileSince, TipState } from '../state.ts';
 import { setStage } from '../tip-change.ts';
 import { addTo } from './contact.ts';

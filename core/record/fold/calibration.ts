@@ -1,4 +1,4 @@
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { readingAt } from '../settling.ts';
 import type { Pass, Reading, ScannerState } from '../state.ts';
 import { siteOfRoom } from '../where.ts';

@@ -1,4 +1,4 @@
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { judgeHold } from '../../science/sterilisation.ts';
 import { MINUTE } from '../../time/instant.ts';
 import { answersForScanners } from '../authority.ts';

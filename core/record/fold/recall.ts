@@ -1,4 +1,4 @@
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { AutoclaveState, LoadState, State } from '../state.ts';
 import { unsterile } from './load-tips.ts';
 import type { Step } from './step.ts';

@@ -1,4 +1,4 @@
-import { ruleValue } from '../../rules/defaults/rule-value.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Mark, SiteState, State } from '../state.ts';
 import type { Step } from './step.ts';
 

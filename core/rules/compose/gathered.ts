@@ -1,4 +1,4 @@
-import type { Block, Line, Message } from '../../answers/message.ts';
+import type { Block, Line, Message } from '../../words/message.ts';
 
 /**
  * Several matters in one message: their own lines under one another, then what each adds to its line, said once where

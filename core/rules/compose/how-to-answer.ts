@@ -1,4 +1,4 @@
-import type { Block } from '../../answers/message.ts';
+import type { Block } from '../../words/message.ts';
 
 /** Reactions may do nothing in an encrypted chat room, so there is always a word to type. */
 const HOW: Block = { line: ['✅ or reply "done" when it is; ⏰ or "later" to put it off.'] };

@@ -1,8 +1,8 @@
-import { clockWords } from '../../answers/clock-words.ts';
-import type { Message } from '../../answers/message.ts';
 import { zoneOf } from '../../record/where.ts';
 import { type Instant, MINUTE } from '../../time/instant.ts';
 import { localDateOf } from '../../time/zone.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import type { Message } from '../../words/message.ts';
 import type { Matter, Stage, View } from '../matter.ts';
 
 /** A post this much behind its time is late: the program was down. */

@@ -1,6 +1,6 @@
-import type { Message } from '../../answers/message.ts';
-import { nameOf } from '../../answers/people-words.ts';
 import type { Practice } from '../../practice/practice.ts';
+import type { Message } from '../../words/message.ts';
+import { nameOf } from '../../words/people-words.ts';
 import type { Stage } from '../matter.ts';
 import { inWords } from '../tips/tip-words.ts';
 

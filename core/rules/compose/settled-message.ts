@@ -1,10 +1,9 @@
-import { clockWords } from '../../answers/clock-words.ts';
-import { type Message, struck } from '../../answers/message.ts';
-import { nameOf } from '../../answers/people-words.ts';
-import type { Post } from '../../desk/effect.ts';
 import { zoneOfChatRoom } from '../../practice/look-up.ts';
 import type { Practice } from '../../practice/practice.ts';
 import type { Instant } from '../../time/instant.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import { type Message, struck } from '../../words/message.ts';
+import { nameOf } from '../../words/people-words.ts';
 import { withoutHowToAnswer } from './how-to-answer.ts';
 
 /** How a post came to hold no longer; `by` is `null` where nobody's note did it. */
@@ -15,8 +14,14 @@ export interface Settling {
   readonly how: 'done' | 'taken back';
 }
 
+/** What was said, and in which chat room. */
+interface Settled {
+  readonly room: string;
+  readonly message: Message;
+}
+
 /** The post as it reads from then on: who settled it and when, in front of its own words struck through. */
-export function settledMessage(post: Post, { practice, by, at, how }: Settling): Message {
+export function settledMessage(post: Settled, { practice, by, at, how }: Settling): Message {
   const time = clockWords(at, at, zoneOfChatRoom(practice, post.room));
   return [
     {
@@ -32,7 +37,7 @@ function words(how: Settling['how'], by: string | null): string {
 }
 
 /** The post as it reads once a correction has made what it asks for due again. */
-export function dueAgainMessage(post: Post, { practice, by, at }: Omit<Settling, 'how'>): Message {
+export function dueAgainMessage(post: Settled, { practice, by, at }: Omit<Settling, 'how'>): Message {
   const time = clockWords(at, at, zoneOfChatRoom(practice, post.room));
   const who = by === null ? '' : ` ${nameOf(practice, by)} took that back,`;
   return [{ line: [{ strong: 'Due again:' }, `${who} ${time}.`] }, ...post.message];

@@ -1,9 +1,9 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { siteOf } from '../../practice/look-up.ts';
 import type { Site } from '../../practice/practice.ts';
 import { type Instant, MINUTE } from '../../time/instant.ts';
 import { firstOpening, lastClosing, nextOpenDay } from '../../time/opening.ts';
 import { type LocalDate, localDateOf } from '../../time/zone.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
 import type { View } from '../matter.ts';
 import { changesOf } from '../quiet.ts';
 

@@ -1,7 +1,7 @@
-import { tipsAsRanges } from '../../answers/item-words.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Mark, TipShown } from '../../record/state.ts';
 import { DAY } from '../../time/instant.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
+import { tipsAsRanges } from '../../words/item-words.ts';
 import type { Matter, Rule, View } from '../matter.ts';
 import { chatRoomFor } from '../room-of.ts';
 import { nextBrief } from './brief/next-brief.ts';

@@ -1,7 +1,7 @@
-import { type Line, lines } from '../../answers/message.ts';
 import type { FactOf } from '../../reading/fact.ts';
 import type { Entry } from '../../record/entry.ts';
 import { SECOND } from '../../time/instant.ts';
+import { type Line, lines } from '../../words/message.ts';
 import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
 import { capital, scannerWords } from '../tips/tip-words.ts';

@@ -1,9 +1,9 @@
 import { roomOf } from '../../practice/look-up.ts';
 import { MINUTE } from '../../time/instant.ts';
+import { placeWords } from '../../words/place-words.ts';
 import type { View } from '../matter.ts';
 import { celsiusWords, timeAt } from '../scanner/time-words.ts';
 import { warmUpFor } from '../scanner/warm-up.ts';
-import { placeWords } from '../tips/place-words.ts';
 
 /** Where the mirror that fogged was. */
 export interface FoggedAt {

@@ -1,8 +1,8 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Practice } from '../../practice/practice.ts';
 import type { Item } from '../../reading/slots.ts';
 import type { FaultNote, State } from '../../record/state.ts';
 import { binomialUpperTail } from '../../science/binomial.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
 
 /** More faults than chance would give an item, with the figures that say so. */
 export interface Unlikely {

@@ -1,5 +1,5 @@
-import { lines } from '../../answers/message.ts';
 import type { Entry } from '../../record/entry.ts';
+import { lines } from '../../words/message.ts';
 import type { View } from '../matter.ts';
 import { leadIds, seniorsInWords } from '../rights.ts';
 import type { Speech } from '../speech.ts';

@@ -1,9 +1,9 @@
-import { clockWords } from '../../answers/clock-words.ts';
-import { itemWords } from '../../answers/item-words.ts';
-import { type Line, lines, type Message } from '../../answers/message.ts';
 import type { UnsafeTip } from '../../record/finding.ts';
 import type { IncidentState, State } from '../../record/state.ts';
 import { siteOfRoom, zoneOf } from '../../record/where.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import { itemWords } from '../../words/item-words.ts';
+import { type Line, lines, type Message } from '../../words/message.ts';
 import type { View } from '../matter.ts';
 import { seniorsInWords } from '../rights.ts';
 import { inWords } from '../tips/tip-words.ts';

@@ -1,10 +1,10 @@
-import { clockWords } from '../../answers/clock-words.ts';
-import { lines, type Message } from '../../answers/message.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { peopleOf } from '../../practice/look-up.ts';
 import type { IncidentState } from '../../record/state.ts';
 import { dateAt, zoneOf } from '../../record/where.ts';
 import { MINUTE } from '../../time/instant.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import { lines, type Message } from '../../words/message.ts';
 import type { Matter, Rule, View } from '../matter.ts';
 import { leadIds } from '../rights.ts';
 import { inWords } from '../tips/tip-words.ts';

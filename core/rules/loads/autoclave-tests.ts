@@ -1,16 +1,16 @@
-import { clockWords } from '../../answers/clock-words.ts';
-import { lines } from '../../answers/message.ts';
-import { nameOf } from '../../answers/people-words.ts';
 import { autoclaveOf, autoclavesOfSite } from '../../practice/look-up.ts';
 import type { AutoclaveHeld, AutoclaveTestFailed, AutoclaveUnsaid, Untested } from '../../record/finding.ts';
 import type { Hold, TestSort } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import { autoclaveWords, loadItem } from '../../words/load-words.ts';
+import { lines } from '../../words/message.ts';
+import { nameOf } from '../../words/people-words.ts';
 import type { View } from '../matter.ts';
 import { leadIds, seniorsInWords } from '../rights.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords } from '../tips/tip-words.ts';
 import { foundWith } from '../tips/together.ts';
-import { autoclaveWords, loadItem } from './load-words.ts';
 
 /** The tests as the trade names them. */
 export const TESTS: Readonly<Record<TestSort, string>> = {

@@ -1,14 +1,14 @@
-import { lines } from '../../answers/message.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { LoadCountsFailed, LoadNoValue, LoadWet } from '../../record/finding.ts';
 import type { LoadState } from '../../record/state.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
+import { loadWords } from '../../words/load-words.ts';
+import { lines } from '../../words/message.ts';
 import type { View } from '../matter.ts';
 import { leadIds, mayReleaseLoad, seniorsAreNamed, seniorsInWords } from '../rights.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords } from '../tips/tip-words.ts';
 import { figuresInWords, judgedBy, judgeLoad } from './judge-load.ts';
 import { lookBackWarning, notSterile } from './load-failed.ts';
-import { loadWords } from './load-words.ts';
 import { lookBack } from './look-back.ts';
 
 /** Said to have passed, but its figures miss their time or its indicator failed: it counts as failed. */

@@ -1,11 +1,11 @@
-import { clockWords } from '../../answers/clock-words.ts';
-import type { Line, Message } from '../../answers/message.ts';
-import { lines } from '../../answers/message.ts';
-import { nameOf } from '../../answers/people-words.ts';
 import type { Practice } from '../../practice/practice.ts';
 import { zoneOf } from '../../record/where.ts';
 import type { Instant } from '../../time/instant.ts';
-import { placeWords } from '../tips/place-words.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import type { Line, Message } from '../../words/message.ts';
+import { lines } from '../../words/message.ts';
+import { nameOf } from '../../words/people-words.ts';
+import { placeWords } from '../../words/place-words.ts';
 import { scannerWords } from '../tips/tip-words.ts';
 import type { Concerned } from './look-back.ts';
 

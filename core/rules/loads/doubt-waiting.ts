@@ -1,17 +1,17 @@
-import { clockWords } from '../../answers/clock-words.ts';
-import { lines, type Message } from '../../answers/message.ts';
-import { nameOf } from '../../answers/people-words.ts';
-import type { About } from '../../desk/effect.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Item } from '../../reading/slots.ts';
 import type { LoadState, Mark } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { MINUTE } from '../../time/instant.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import { loadItem, loadWords } from '../../words/load-words.ts';
+import { lines, type Message } from '../../words/message.ts';
+import { nameOf } from '../../words/people-words.ts';
+import type { About } from '../about.ts';
 import type { Matter, View } from '../matter.ts';
 import { whenOpen } from '../quiet.ts';
 import { chatRoomFor } from '../room-of.ts';
 import { inWords, scannerWords } from '../tips/tip-words.ts';
-import { loadItem, loadWords } from './load-words.ts';
 
 /** Something that someone was not sure of and nobody has answered. */
 interface Doubt {

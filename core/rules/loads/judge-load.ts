@@ -1,8 +1,8 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { autoclaveOf } from '../../practice/look-up.ts';
 import type { Practice } from '../../practice/practice.ts';
 import type { LoadState } from '../../record/state.ts';
 import { type HoldJudgement, judgeHold } from '../../science/sterilisation.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
 
 const TABLES = {
   uk: 'the UK table',

@@ -1,6 +1,7 @@
-import { lines, type Message } from '../../answers/message.ts';
 import type { LoadFailed } from '../../record/finding.ts';
 import type { LoadState, State } from '../../record/state.ts';
+import { loadItem, loadWords } from '../../words/load-words.ts';
+import { lines, type Message } from '../../words/message.ts';
 import { openedBy } from '../incidents/opened-by.ts';
 import type { View } from '../matter.ts';
 import { leadIds } from '../rights.ts';
@@ -8,7 +9,6 @@ import type { Speech } from '../speech.ts';
 import { capital, inWords, scannerWords, tipsInWords } from '../tips/tip-words.ts';
 import { foundWith } from '../tips/together.ts';
 import { concernedCount, concernedList } from './concerned-words.ts';
-import { loadItem, loadWords } from './load-words.ts';
 import { type Concerned, itemsConcerned, lookBack } from './look-back.ts';
 
 /**

@@ -1,12 +1,12 @@
-import { type Line, lines } from '../../answers/message.ts';
 import type { Entry } from '../../record/entry.ts';
 import type { LoadResult, LoadState, State } from '../../record/state.ts';
+import { loadItem, loadWords } from '../../words/load-words.ts';
+import { type Line, lines } from '../../words/message.ts';
 import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords, tipsInWords } from '../tips/tip-words.ts';
 import { figuresInWords, judgedBy } from './judge-load.ts';
 import { speakLoadFailed } from './load-failed.ts';
-import { loadItem, loadWords } from './load-words.ts';
 import { firstWithoutLimit, firstWithoutTable } from './said-once.ts';
 
 /**

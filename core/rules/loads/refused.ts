@@ -1,17 +1,17 @@
-import { lines, type Message } from '../../answers/message.ts';
-import { nameOf } from '../../answers/people-words.ts';
-import type { About } from '../../desk/effect.ts';
 import { scannerOf } from '../../practice/look-up.ts';
 import type { Practice } from '../../practice/practice.ts';
 import type { Item } from '../../reading/slots.ts';
 import type { Refused } from '../../record/finding.ts';
 import { loadMeant } from '../../record/load-key.ts';
 import type { Hold } from '../../record/state.ts';
+import { autoclaveWords, loadWords } from '../../words/load-words.ts';
+import { lines, type Message } from '../../words/message.ts';
+import { nameOf } from '../../words/people-words.ts';
+import type { About } from '../about.ts';
 import type { View } from '../matter.ts';
 import { isSenior, leadIds, seniorsInWords } from '../rights.ts';
 import type { Speech } from '../speech.ts';
 import { capital } from '../tips/tip-words.ts';
-import { autoclaveWords, loadWords } from './load-words.ts';
 
 /** The author may not say this of it, or nobody may: nothing changes, and who may is said. */
 export function speakRefused(finding: Refused, view: View): readonly Speech[] {

@@ -1,16 +1,16 @@
-import { dayWords } from '../../answers/clock-words.ts';
-import { type Line, lines, type Message } from '../../answers/message.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { SporePositive } from '../../record/finding.ts';
 import type { LoadState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
+import { dayWords } from '../../words/clock-words.ts';
+import { autoclaveWords, loadItem } from '../../words/load-words.ts';
+import { type Line, lines, type Message } from '../../words/message.ts';
 import { openedBy } from '../incidents/opened-by.ts';
 import type { View } from '../matter.ts';
 import { leadIds } from '../rights.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords, tipsInWords } from '../tips/tip-words.ts';
 import { concernedCount, concernedList } from './concerned-words.ts';
-import { autoclaveWords, loadItem } from './load-words.ts';
 import { itemsConcerned, lookBack } from './look-back.ts';
 
 /**

@@ -1,16 +1,16 @@
-import { dayWords } from '../../answers/clock-words.ts';
-import { lines } from '../../answers/message.ts';
-import type { About } from '../../desk/effect.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { type AutoclaveState, type Mark, UNNAMED } from '../../record/state.ts';
 import { dateAt, siteOfRoom, zoneOf } from '../../record/where.ts';
 import { addDays, type LocalDate, startOfDay } from '../../time/zone.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
+import { dayWords } from '../../words/clock-words.ts';
+import { autoclaveWords } from '../../words/load-words.ts';
+import { lines } from '../../words/message.ts';
+import type { About } from '../about.ts';
 import type { Matter, View } from '../matter.ts';
 import { whenOpen } from '../quiet.ts';
 import { chatRoomFor } from '../room-of.ts';
 import { capital } from '../tips/tip-words.ts';
 import { TESTS } from './autoclave-tests.ts';
-import { autoclaveWords } from './load-words.ts';
 
 /** The last test of a sort on one autoclave: its date counts, its note tells where to speak of it. */
 interface LastTest {

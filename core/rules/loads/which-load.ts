@@ -1,13 +1,13 @@
-import { dayWords } from '../../answers/clock-words.ts';
-import { lines, type Message } from '../../answers/message.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { LoadAmbiguous, LoadNumberAgain, LoadWithoutTips } from '../../record/finding.ts';
 import { type LoadState, UNNAMED } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
+import { dayWords } from '../../words/clock-words.ts';
+import { autoclaveWords, loadWords } from '../../words/load-words.ts';
+import { lines, type Message } from '../../words/message.ts';
 import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
 import { capital, tipsInWords } from '../tips/tip-words.ts';
-import { autoclaveWords, loadWords } from './load-words.ts';
 
 /** A result with no load to go with: which tips were in it? Until then nothing becomes sterile. */
 export function speakWithoutTips(finding: LoadWithoutTips, view: View): readonly Speech[] {

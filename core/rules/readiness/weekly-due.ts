@@ -1,10 +1,10 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { siteOf } from '../../practice/look-up.ts';
 import type { Practice, Weekday } from '../../practice/practice.ts';
 import type { ScannerState, State } from '../../record/state.ts';
 import type { Instant } from '../../time/instant.ts';
 import { lastClosing, openDayFrom } from '../../time/opening.ts';
 import { addDays, type LocalDate, localDateOf, weekdayOf } from '../../time/zone.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
 import { changesOf } from '../quiet.ts';
 
 /** Practice, record and moment that readiness and due days are judged at; any `View` is one. */

@@ -1,11 +1,11 @@
-import { lines } from '../../answers/message.ts';
 import { scannerOf } from '../../practice/look-up.ts';
 import type { Entry } from '../../record/entry.ts';
 import type { Arrival, ScannerState } from '../../record/state.ts';
+import { lines } from '../../words/message.ts';
+import { placeWords } from '../../words/place-words.ts';
 import type { View } from '../matter.ts';
 import { whenOpen } from '../quiet.ts';
 import type { Speech } from '../speech.ts';
-import { placeWords } from '../tips/place-words.ts';
 import { capital, inWords, scannerWords } from '../tips/tip-words.ts';
 import { timeAt } from './time-words.ts';
 

@@ -1,7 +1,7 @@
-import { lines } from '../../answers/message.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { scannerOf } from '../../practice/look-up.ts';
 import type { Entry } from '../../record/entry.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
+import { lines } from '../../words/message.ts';
 import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
 import { capital, scannerWords } from '../tips/tip-words.ts';

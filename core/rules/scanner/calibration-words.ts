@@ -1,6 +1,6 @@
-import type { Block, Message } from '../../answers/message.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { scannerOf } from '../../practice/look-up.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
+import type { Block, Message } from '../../words/message.ts';
 import { type CalibrationWord, type Moment, type Reason, readinessOf } from '../readiness.ts';
 import { capital, scannerWords } from '../tips/tip-words.ts';
 import { reasonWords } from './reason-words.ts';

@@ -1,8 +1,8 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Mark, ScannerState, State } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
 import { localDateOf } from '../../time/zone.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
 import type { Matter, Rule, View } from '../matter.ts';
 import { chatRoomFor } from '../room-of.ts';
 import { scannerWords } from '../tips/tip-words.ts';

@@ -1,10 +1,10 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { siteOf } from '../../practice/look-up.ts';
 import type { CauseStanding, ScannerState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { type Instant, MINUTE } from '../../time/instant.ts';
 import { lastClosing, openDayFrom } from '../../time/opening.ts';
 import { addDays, type LocalDate, localDateOf, startOfDay } from '../../time/zone.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
 import { changesOf } from '../quiet.ts';
 import { weeklyDue } from '../readiness/weekly-due.ts';
 import { type CalibrationWord, type Moment, settlingUntil } from '../readiness.ts';

@@ -1,6 +1,6 @@
-import type { Line } from '../../answers/message.ts';
+import type { Line } from '../../words/message.ts';
+import { placeWords } from '../../words/place-words.ts';
 import { type Moment, readinessOf } from '../readiness.ts';
-import { placeWords } from '../tips/place-words.ts';
 import { inWords, scannerWords } from '../tips/tip-words.ts';
 
 /** Ids of the scanners that are ready now, in the practice file's order, this one left out. */

@@ -1,10 +1,10 @@
-import { dayWords } from '../../answers/clock-words.ts';
-import { nameOf } from '../../answers/people-words.ts';
 import type { Scan, TemperatureStep } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { toInstant } from '../../time/zone.ts';
+import { dayWords } from '../../words/clock-words.ts';
+import { nameOf } from '../../words/people-words.ts';
+import { placeWords } from '../../words/place-words.ts';
 import type { Moment, Reason } from '../readiness.ts';
-import { placeWords } from '../tips/place-words.ts';
 import { celsiusWords, timeAt } from './time-words.ts';
 
 /**

@@ -1,8 +1,8 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { ScannerState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import type { Instant } from '../../time/instant.ts';
 import { type LocalDate, startOfDay, toInstant } from '../../time/zone.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
 import type { Moment } from '../readiness.ts';
 import { type RoomTrend, roomTrend } from './room-unsteady.ts';
 

@@ -1,7 +1,7 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Practice } from '../../practice/practice.ts';
 import type { Reading, State } from '../../record/state.ts';
 import { HOUR, type Instant } from '../../time/instant.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
 
 /** The last two readings that can be compared, and whether the room still changes too fast to calibrate in. */
 export interface RoomTrend {

@@ -1,10 +1,10 @@
 import type { ScannerState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { localDateOf } from '../../time/zone.ts';
+import { placeWords } from '../../words/place-words.ts';
 import type { Matter, Rule, View } from '../matter.ts';
 import { weeklyDue } from '../readiness/weekly-due.ts';
 import { chatRoomFor } from '../room-of.ts';
-import { placeWords } from '../tips/place-words.ts';
 import { type DueCause, dueCauses } from './due-causes.ts';
 import { type RequestTime, requestTime } from './request-time.ts';
 import { onlyOnce } from './stages.ts';

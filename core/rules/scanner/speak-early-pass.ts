@@ -1,4 +1,4 @@
-import { lines } from '../../answers/message.ts';
+import { lines } from '../../words/message.ts';
 import type { Speak } from '../speech.ts';
 import { scannerWords } from '../tips/tip-words.ts';
 import { timeAt } from './time-words.ts';

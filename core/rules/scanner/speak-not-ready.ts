@@ -1,5 +1,5 @@
-import { lines, type Message } from '../../answers/message.ts';
 import type { Entry } from '../../record/entry.ts';
+import { lines, type Message } from '../../words/message.ts';
 import type { View } from '../matter.ts';
 import { type Moment, type Reason, readinessOf } from '../readiness.ts';
 import type { Speak, Speech } from '../speech.ts';

@@ -1,5 +1,5 @@
-import { lines } from '../../answers/message.ts';
 import { toIso } from '../../time/instant.ts';
+import { lines } from '../../words/message.ts';
 import type { Speak } from '../speech.ts';
 import { scannerWords, sterileHere } from '../tips/tip-words.ts';
 import { foundWith } from '../tips/together.ts';

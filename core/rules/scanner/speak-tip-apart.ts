@@ -1,6 +1,6 @@
-import { lines } from '../../answers/message.ts';
+import { lines } from '../../words/message.ts';
+import { placeWords } from '../../words/place-words.ts';
 import type { Speak } from '../speech.ts';
-import { placeWords } from '../tips/place-words.ts';
 import { capital, scannerWords } from '../tips/tip-words.ts';
 
 /** A scanner at one site and its calibration tip at another: it cannot be calibrated until they meet. */

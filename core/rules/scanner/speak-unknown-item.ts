@@ -1,5 +1,5 @@
-import { lines } from '../../answers/message.ts';
 import type { Practice } from '../../practice/practice.ts';
+import { lines } from '../../words/message.ts';
 import type { Speak } from '../speech.ts';
 
 /** Something that the practice file does not have: nothing was recorded of it, and what there is is named. */

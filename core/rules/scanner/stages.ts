@@ -1,5 +1,5 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { type Instant, MINUTE } from '../../time/instant.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
 import type { Matter, View } from '../matter.ts';
 import { isQuiet, whenOpen } from '../quiet.ts';
 

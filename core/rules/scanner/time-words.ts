@@ -1,7 +1,7 @@
-import { clockWords } from '../../answers/clock-words.ts';
 import type { Practice } from '../../practice/practice.ts';
 import { zoneOf } from '../../record/where.ts';
 import type { Instant } from '../../time/instant.ts';
+import { clockWords } from '../../words/clock-words.ts';
 
 /** A time as it is said at that site: "10:30", "yesterday 17:00"; by the practice's clock where the site is not known. */
 export function timeAt(

@@ -1,8 +1,8 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Practice } from '../../practice/practice.ts';
 import type { Reading, State } from '../../record/state.ts';
 import { warmUpSeconds } from '../../science/warm-up.ts';
 import { HOUR, type Instant } from '../../time/instant.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
 
 /** How long a tip warms on the scanner before its mirror stays clear of breath. */
 export interface WarmUpFor {

@@ -1,7 +1,7 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { scannerOf } from '../../practice/look-up.ts';
 import type { Mark, ScannerState } from '../../record/state.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
 import type { Matter, Rule, View } from '../matter.ts';
 import { chatRoomFor } from '../room-of.ts';
 import { scannerWords } from '../tips/tip-words.ts';

@@ -1,8 +1,8 @@
-import { type Line, lines } from '../../answers/message.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { NearLimit, PastLimit } from '../../record/finding.ts';
 import type { TipState } from '../../record/state.ts';
 import { MINUTE } from '../../time/instant.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
+import { type Line, lines } from '../../words/message.ts';
 import type { Matter, View } from '../matter.ts';
 import { whenOpen } from '../quiet.ts';
 import { chatRoomFor } from '../room-of.ts';

@@ -1,6 +1,6 @@
-import { type Line, lines } from '../../answers/message.ts';
 import type { InTwoLoads, LeftOpenLoad, NeverUsedInTwoLoads } from '../../record/finding.ts';
-import { loadWords } from '../loads/load-words.ts';
+import { loadWords } from '../../words/load-words.ts';
+import { type Line, lines } from '../../words/message.ts';
 import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords, tipsInWords } from './tip-words.ts';

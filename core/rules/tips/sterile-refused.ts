@@ -1,5 +1,5 @@
-import { lines } from '../../answers/message.ts';
 import type { SterileRefused } from '../../record/finding.ts';
+import { lines } from '../../words/message.ts';
 import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
 import { tipsInWords } from './tip-words.ts';

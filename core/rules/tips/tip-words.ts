@@ -1,7 +1,7 @@
-import { type Line, lines, type Message } from '../../answers/message.ts';
 import { scannerOf } from '../../practice/look-up.ts';
 import type { Practice } from '../../practice/practice.ts';
-import { placeWords } from './place-words.ts';
+import { type Line, lines, type Message } from '../../words/message.ts';
+import { placeWords } from '../../words/place-words.ts';
 import { type StockView, sterileStock } from './sterile-stock.ts';
 
 /** More than this is not read on a phone; the rest is counted. */

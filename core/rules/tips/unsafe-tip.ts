@@ -1,8 +1,8 @@
-import { clockWords } from '../../answers/clock-words.ts';
-import { type Line, lines, type Message } from '../../answers/message.ts';
 import type { UnsafeTip } from '../../record/finding.ts';
 import { zoneOf } from '../../record/where.ts';
 import { toIso } from '../../time/instant.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import { type Line, lines, type Message } from '../../words/message.ts';
 import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
 import { scannerWords, sterileHere } from './tip-words.ts';

@@ -1,11 +1,11 @@
-import { clockWords, dayWords } from '../../answers/clock-words.ts';
-import { nameOf } from '../../answers/people-words.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Practice } from '../../practice/practice.ts';
 import type { Mark, State, TipState, UnsafeReason, UnsafeWhy } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import type { Instant } from '../../time/instant.ts';
-import { ruleValue } from '../defaults/rule-value.ts';
-import { loadWords } from '../loads/load-words.ts';
+import { clockWords, dayWords } from '../../words/clock-words.ts';
+import { loadWords } from '../../words/load-words.ts';
+import { nameOf } from '../../words/people-words.ts';
 import { scannerWords } from './tip-words.ts';
 
 interface WordsView {

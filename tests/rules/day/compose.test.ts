@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { toText } from '../../../bot/show/text.ts';
-import { lines } from '../../../core/answers/message.ts';
 import { composePost, settledMessage } from '../../../core/rules/compose.ts';
 import type { Matter } from '../../../core/rules/matter.ts';
+import { lines } from '../../../core/words/message.ts';
 import { Given } from '../given.ts';
 import { ONE_SITE, TWO_ZONES } from './practices.ts';
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { lines } from '../../../core/answers/message.ts';
 import type { Matter } from '../../../core/rules/matter.ts';
 import { outOfQuiet } from '../../../core/rules/out-of-quiet.ts';
 import { isQuiet, whenOpen } from '../../../core/rules/quiet.ts';
 import { chatRoomFor } from '../../../core/rules/room-of.ts';
+import { lines } from '../../../core/words/message.ts';
 import { Given } from '../given.ts';
 import { ONE_SITE, TWO_ZONES } from './practices.ts';
 

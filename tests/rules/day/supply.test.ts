@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { wordsOf } from '../../../core/answers/message.ts';
 import { type SiteSupply, supplyFor } from '../../../core/rules/day/supply/supply-for.ts';
 import { shortWords } from '../../../core/rules/day/supply/supply-words.ts';
+import { wordsOf } from '../../../core/words/message.ts';
 import { baseWith } from '../../practice/base-file.ts';
 import { Given } from '../given.ts';
 import { play, told } from '../play.ts';

@@ -1,5 +1,5 @@
-import type { Message } from '../../../core/answers/message.ts';
-import { wordsOf } from '../../../core/answers/message.ts';
+import type { Message } from '../../../core/words/message.ts';
+import { wordsOf } from '../../../core/words/message.ts';
 import { Given } from '../given.ts';
 
 /** An invented practice of three sites in three zones, one half an hour off; Mondays shut at the third. */

@@ -1,5 +1,5 @@
-import type { Message } from '../../../../core/answers/message.ts';
 import type { Post } from '../../../../core/desk/effect.ts';
+import type { Message } from '../../../../core/words/message.ts';
 import { toHtml } from '../../../show/html.ts';
 import { toText } from '../../../show/text.ts';
 

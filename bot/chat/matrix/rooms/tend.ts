@@ -1,6 +1,6 @@
 import { type MatrixClient, Method, type Room } from 'matrix-js-sdk/lib/matrix.js';
-import { lines } from '../../../../core/answers/message.ts';
 import type { Practice } from '../../../../core/practice/practice.ts';
+import { lines } from '../../../../core/words/message.ts';
 import { postContent } from '../out/content.ts';
 import { RoomNotReady, type Sender } from '../out/sender.ts';
 import { waitFor } from '../out/wait-for.ts';

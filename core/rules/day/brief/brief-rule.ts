@@ -1,5 +1,5 @@
-import { lines, type Message } from '../../../answers/message.ts';
 import type { Item } from '../../../reading/slots.ts';
+import { lines, type Message } from '../../../words/message.ts';
 import type { Matter, Rule, View } from '../../matter.ts';
 import { chatRoomFor } from '../../room-of.ts';
 import { buildBrief } from './brief.ts';

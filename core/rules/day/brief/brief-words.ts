@@ -1,11 +1,11 @@
-import { clockWords, dayWords } from '../../../answers/clock-words.ts';
-import { idRanges } from '../../../answers/item-words.ts';
-import type { Line, Message } from '../../../answers/message.ts';
 import { scannerOf, siteOf } from '../../../practice/look-up.ts';
 import type { Item } from '../../../reading/slots.ts';
 import { zoneOf } from '../../../record/where.ts';
+import { clockWords, dayWords } from '../../../words/clock-words.ts';
+import { idRanges } from '../../../words/item-words.ts';
+import { autoclaveWords, loadWords } from '../../../words/load-words.ts';
+import type { Line, Message } from '../../../words/message.ts';
 import { TESTS } from '../../loads/autoclave-tests.ts';
-import { autoclaveWords, loadWords } from '../../loads/load-words.ts';
 import type { View } from '../../matter.ts';
 import type { Readiness } from '../../readiness.ts';
 import { reasonWords } from '../../scanner/reason-words.ts';

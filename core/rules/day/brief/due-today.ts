@@ -1,7 +1,7 @@
-import type { Line } from '../../../answers/message.ts';
-import type { About } from '../../../desk/effect.ts';
 import type { Item } from '../../../reading/slots.ts';
 import type { Instant } from '../../../time/instant.ts';
+import type { Line } from '../../../words/message.ts';
+import type { About } from '../../about.ts';
 import { loadRules } from '../../loads/rules.ts';
 import type { Matter, View } from '../../matter.ts';
 import { scannerRules } from '../../scanner/rules.ts';

@@ -1,5 +1,5 @@
-import { lines } from '../../../answers/message.ts';
 import { MINUTE } from '../../../time/instant.ts';
+import { lines } from '../../../words/message.ts';
 import type { Matter, Rule, View } from '../../matter.ts';
 import { chatRoomFor } from '../../room-of.ts';
 import { type DayTimes, daysAhead } from '../day-times.ts';

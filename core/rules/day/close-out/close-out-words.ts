@@ -1,11 +1,11 @@
-import { clockWords } from '../../../answers/clock-words.ts';
-import { tipsAsRanges } from '../../../answers/item-words.ts';
-import type { Line, Message } from '../../../answers/message.ts';
 import { siteOf } from '../../../practice/look-up.ts';
 import type { Item } from '../../../reading/slots.ts';
 import type { ScannerState } from '../../../record/state.ts';
 import { zoneOf } from '../../../record/where.ts';
-import { loadWords } from '../../loads/load-words.ts';
+import { clockWords } from '../../../words/clock-words.ts';
+import { tipsAsRanges } from '../../../words/item-words.ts';
+import { loadWords } from '../../../words/load-words.ts';
+import type { Line, Message } from '../../../words/message.ts';
 import type { View } from '../../matter.ts';
 import { capital, inWords, scannerWords } from '../../tips/tip-words.ts';
 import type { CloseOut } from './close-out.ts';

@@ -1,7 +1,7 @@
-import type { Message } from '../../../answers/message.ts';
 import type { Site } from '../../../practice/practice.ts';
 import type { Instant } from '../../../time/instant.ts';
 import { startOfDay } from '../../../time/zone.ts';
+import type { Message } from '../../../words/message.ts';
 import type { Matter, Rule, View } from '../../matter.ts';
 import { whenOpen } from '../../quiet.ts';
 import { chatRoomFor } from '../../room-of.ts';

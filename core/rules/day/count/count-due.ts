@@ -1,7 +1,7 @@
+import { ruleValue } from '../../../defaults/rule-value.ts';
 import type { State } from '../../../record/state.ts';
 import { zoneOf } from '../../../record/where.ts';
 import { type LocalDate, localDateOf } from '../../../time/zone.ts';
-import { ruleValue } from '../../defaults/rule-value.ts';
 import type { View } from '../../matter.ts';
 import { monthsOn } from '../months-on.ts';
 

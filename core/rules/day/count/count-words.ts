@@ -1,6 +1,6 @@
-import { idRanges } from '../../../answers/item-words.ts';
-import type { Line } from '../../../answers/message.ts';
 import { siteOf } from '../../../practice/look-up.ts';
+import { idRanges } from '../../../words/item-words.ts';
+import type { Line } from '../../../words/message.ts';
 import type { View } from '../../matter.ts';
 import { inWords } from '../../tips/tip-words.ts';
 import { tipsOf, unknownTips } from './count-due.ts';

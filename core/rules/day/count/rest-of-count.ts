@@ -1,6 +1,6 @@
-import { tipsAsRanges } from '../../../answers/item-words.ts';
 import type { State } from '../../../record/state.ts';
 import { MINUTE } from '../../../time/instant.ts';
+import { tipsAsRanges } from '../../../words/item-words.ts';
 import type { Matter, Rule } from '../../matter.ts';
 import { whenOpen } from '../../quiet.ts';
 import { chatRoomFor } from '../../room-of.ts';

@@ -1,4 +1,4 @@
-import type { Message } from '../../../answers/message.ts';
+import type { Message } from '../../../words/message.ts';
 import type { Rule, View } from '../../matter.ts';
 import { whenOpen } from '../../quiet.ts';
 import { chatRoomFor } from '../../room-of.ts';

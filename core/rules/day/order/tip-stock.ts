@@ -1,8 +1,8 @@
+import { ruleValue } from '../../../defaults/rule-value.ts';
 import { median } from '../../../science/median.ts';
 import { type Reorder, reorder } from '../../../supply/reorder.ts';
 import { isOpenDay } from '../../../time/opening.ts';
 import { addDays, type LocalDate, localDateOf } from '../../../time/zone.ts';
-import { ruleValue } from '../../defaults/rule-value.ts';
 import type { View } from '../../matter.ts';
 import { changesOf } from '../../quiet.ts';
 

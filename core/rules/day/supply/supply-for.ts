@@ -1,3 +1,4 @@
+import { ruleValue } from '../../../defaults/rule-value.ts';
 import { siteOf } from '../../../practice/look-up.ts';
 import type { Site } from '../../../practice/practice.ts';
 import { bookingsOf, serve } from '../../../supply/served-bookings.ts';
@@ -6,7 +7,6 @@ import type { Spare, SupplyDay } from '../../../supply/supply-day.ts';
 import { type LearnedTurnaround, learnTurnaround } from '../../../supply/turnaround.ts';
 import { type Instant, MINUTE } from '../../../time/instant.ts';
 import { addDays, type LocalDate, localDateOf, startOfDay } from '../../../time/zone.ts';
-import { ruleValue } from '../../defaults/rule-value.ts';
 import type { View } from '../../matter.ts';
 import { sterileStock } from '../../tips/sterile-stock.ts';
 import { type BookedScan, bookingsOn } from './bookings-on.ts';

@@ -1,12 +1,12 @@
-import { clockWords } from '../../../answers/clock-words.ts';
-import { tipsAsRanges } from '../../../answers/item-words.ts';
-import type { Line } from '../../../answers/message.ts';
+import { ruleValue } from '../../../defaults/rule-value.ts';
 import { siteOf } from '../../../practice/look-up.ts';
 import type { Practice } from '../../../practice/practice.ts';
 import { zoneOf } from '../../../record/where.ts';
 import type { LoadToSend } from '../../../supply/loads-to-send.ts';
 import type { Instant } from '../../../time/instant.ts';
-import { ruleValue } from '../../defaults/rule-value.ts';
+import { clockWords } from '../../../words/clock-words.ts';
+import { tipsAsRanges } from '../../../words/item-words.ts';
+import type { Line } from '../../../words/message.ts';
 import type { View } from '../../matter.ts';
 import { lastOpen } from '../last-open.ts';
 import type { SiteSupply } from './supply-for.ts';

@@ -1,4 +1,4 @@
-import type { Practice, RuleValue } from '../../practice/practice.ts';
+import type { Practice, RuleValue } from '../practice/practice.ts';
 import { accepts } from './override.ts';
 import { type RuleKey, type RuleValueOf, ruleTable } from './rule-table.ts';
 

@@ -1,5 +1,5 @@
-import { roomOf, siteOf } from '../../practice/look-up.ts';
-import type { Practice } from '../../practice/practice.ts';
+import { roomOf, siteOf } from '../practice/look-up.ts';
+import type { Practice } from '../practice/practice.ts';
 
 /** "Quay Street", "Surgery 2, Quay Street"; the site is left out where the practice has only one. */
 export function placeWords(practice: Practice, site: string | null, room: string | null): string {

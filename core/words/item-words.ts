@@ -2,7 +2,7 @@ import { autoclaveOf, scannerOf } from '../practice/look-up.ts';
 import type { Practice } from '../practice/practice.ts';
 import type { Item } from '../reading/slots.ts';
 import { loadName } from '../record/load-key.ts';
-import { autoclaveWords } from '../rules/loads/load-words.ts';
+import { autoclaveWords } from './load-words.ts';
 
 /** The bare id of an item: `4` of `tip:4`; empty for the one unnamed autoclave. */
 export function idOf(item: Item): string {

@@ -1,7 +1,7 @@
-import { autoclaveOf } from '../../practice/look-up.ts';
-import type { Practice } from '../../practice/practice.ts';
-import type { Item } from '../../reading/slots.ts';
-import { type LoadState, UNNAMED } from '../../record/state.ts';
+import { autoclaveOf } from '../practice/look-up.ts';
+import type { Practice } from '../practice/practice.ts';
+import type { Item } from '../reading/slots.ts';
+import { type LoadState, UNNAMED } from '../record/state.ts';
 
 /** "load 118"; with its autoclave where the practice has several and the record knows which. */
 export function loadWords(practice: Practice, load: LoadState): string {

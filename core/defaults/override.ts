@@ -1,4 +1,4 @@
-import { isLocalTime } from '../../time/local-time.ts';
+import { isLocalTime } from '../time/local-time.ts';
 import type { RuleDefault } from './rule-default.ts';
 import { type RuleKey, type RuleValueOf, ruleTable } from './rule-table.ts';
 
