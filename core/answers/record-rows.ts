@@ -1,7 +1,8 @@
 import { autoclaveOf, scannerOf, tipOf } from '../practice/look-up.ts';
 import type { Practice } from '../practice/practice.ts';
 import type { Item } from '../reading/slots.ts';
-import type { Entry, Said, SaidKind } from '../record/entry.ts';
+import type { Entry, SaidKind } from '../record/entry.ts';
+import { itemsOf } from '../record/items-of.ts';
 import { zoneOf } from '../record/where.ts';
 import { toIso } from '../time/instant.ts';
 import { type LocalDate, toLocal } from '../time/zone.ts';
@@ -40,7 +41,7 @@ export function recordRow(practice: Practice, entry: Entry): readonly string[] {
     `${date} ${time}`,
     toIso(when),
     factWords(practice, fact),
-    itemsOfFact(fact).join(' '),
+    itemsOf(fact).join(' '),
     site === null ? '' : placeWords(practice, site, room),
     nameOf(practice, by),
     toIso(noted),
@@ -50,7 +51,7 @@ export function recordRow(practice: Practice, entry: Entry): readonly string[] {
 /** Site of an entry: the one said, else its chat room's, else where what it speaks of is at home. `null`: not known. */
 export function siteOfEntry(practice: Practice, { fact, room }: Entry): string | null {
   if ('site' in fact && fact.site !== undefined) return fact.site;
-  return siteOfChatRoom(practice, room) ?? homeOf(practice, itemsOfFact(fact));
+  return siteOfChatRoom(practice, room) ?? homeOf(practice, itemsOf(fact));
 }
 
 function homeOf(practice: Practice, items: readonly Item[]): string | null {
@@ -67,17 +68,4 @@ function homeOf(practice: Practice, items: readonly Item[]): string | null {
 /** Its local date, on its site's calendar. */
 export function dateOfEntry(practice: Practice, entry: Entry): LocalDate {
   return toLocal(entry.when, zoneOf(practice, siteOfEntry(practice, entry))).date;
-}
-
-/** What a fact or a decision speaks of, written as items. */
-export function itemsOfFact(fact: Said): readonly Item[] {
-  const items: Item[] = [];
-  if ('items' in fact) items.push(...fact.items);
-  if ('item' in fact) items.push(fact.item);
-  if ('scanner' in fact && fact.scanner !== undefined) items.push(`scanner:${fact.scanner}`);
-  if ('tip' in fact && fact.tip !== undefined) items.push(`tip:${fact.tip}`);
-  if ('tips' in fact && fact.tips !== undefined) items.push(...fact.tips.map((tip): Item => `tip:${tip}`));
-  if ('load' in fact) items.push(`load:${fact.load}`);
-  if ('autoclave' in fact && fact.autoclave !== undefined) items.push(`autoclave:${fact.autoclave}`);
-  return items;
 }

@@ -2,6 +2,7 @@ import type { Reading } from '../reading/reading.ts';
 import type { Item } from '../reading/slots.ts';
 import type { Decision } from '../record/decision.ts';
 import type { Said } from '../record/entry.ts';
+import { itemsOf } from '../record/items-of.ts';
 import type { About } from '../rules/about.ts';
 import type { Stage } from '../rules/matter.ts';
 import type { Question } from '../rules/question.ts';
@@ -159,17 +160,4 @@ export class Draft {
 
 function some<K extends string, T>(key: K, list: readonly T[]): { [P in K]?: readonly T[] } {
   return list.length === 0 ? {} : ({ [key]: list } as { [P in K]?: readonly T[] });
-}
-
-/** What a fact or a decision speaks of, written as items. */
-export function itemsOf(what: Said): Item[] {
-  const items: Item[] = [];
-  if ('items' in what) items.push(...what.items);
-  if ('item' in what) items.push(what.item);
-  if ('scanner' in what && what.scanner !== undefined) items.push(`scanner:${what.scanner}`);
-  if ('tip' in what && what.tip !== undefined) items.push(`tip:${what.tip}`);
-  if ('tips' in what && what.tips !== undefined) items.push(...what.tips.map((tip): Item => `tip:${tip}`));
-  if ('load' in what && what.load !== undefined) items.push(`load:${what.load}`);
-  if ('autoclave' in what && what.autoclave !== undefined) items.push(`autoclave:${what.autoclave}`);
-  return items;
 }

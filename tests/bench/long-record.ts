@@ -1,6 +1,6 @@
-import { itemsOf } from '../../core/desk/draft.ts';
 import type { Turn } from '../../core/desk/turn.ts';
 import type { Fact } from '../../core/reading/fact.ts';
+import { itemsOf } from '../../core/record/items-of.ts';
 import { DAY, MINUTE, toIso } from '../../core/time/instant.ts';
 
 const QUAY = '!quay:example.org';
@@ -65,7 +65,7 @@ function turnOf(fact: Fact, number: number): Turn {
     reading: { facts: [fact], asks: [], acts: [], plans: [], unclear: [] },
     entries: [{ what: fact, noted: when, by: TOM, from: TOM, room: QUAY, place: number, index: 0 }],
     effects: [{ does: 'react', key: `${number}/0`, room: QUAY, to: id, emoji: '👍' }],
-    items: itemsOf(fact).sort(),
+    items: itemsOf(fact).toSorted(),
     made: { grammar: '1', rules: '1' },
   };
 }

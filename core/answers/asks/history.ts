@@ -1,6 +1,7 @@
 import type { AskOf } from '../../reading/ask.ts';
 import type { Item } from '../../reading/slots.ts';
 import type { Entry } from '../../record/entry.ts';
+import { itemsOf } from '../../record/items-of.ts';
 import type { LoadState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { capital } from '../../rules/tips/tip-words.ts';
@@ -11,7 +12,7 @@ import { nameOf } from '../../words/people-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { csvFile } from '../csv.ts';
 import { factWords } from '../fact-words.ts';
-import { isForReaders, itemsOfFact, RECORD_COLUMNS, recordRow, siteOfEntry } from '../record-rows.ts';
+import { isForReaders, RECORD_COLUMNS, recordRow, siteOfEntry } from '../record-rows.ts';
 import { loadsAsked } from './load.ts';
 
 /** What is shown on the phone; the rest is in the file. */
@@ -63,7 +64,7 @@ function entriesAbout(view: AskView, item: Item): Entry[] {
   const isLoad = item.startsWith('load:');
   return view.entries.filter((entry) => {
     if (!isForReaders(entry)) return false;
-    return marked.has(entry.id) || (!isLoad && itemsOfFact(entry.fact).includes(item));
+    return marked.has(entry.id) || (!isLoad && itemsOf(entry.fact).includes(item));
   });
 }
 

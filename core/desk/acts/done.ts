@@ -1,9 +1,7 @@
-import { ruleValue } from '../../defaults/rule-value.ts';
 import type { About } from '../../rules/about.ts';
 import type { Matter } from '../../rules/matter.ts';
 import { openMatters } from '../../rules/matters.ts';
 import type { Purpose } from '../../rules/question.ts';
-import { MINUTE } from '../../time/instant.ts';
 import { itemWords } from '../../words/item-words.ts';
 import { lines } from '../../words/message.ts';
 import { followUp } from '../after/follow-up.ts';
@@ -12,6 +10,7 @@ import type { Target } from '../input.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { BUTTONS } from '../notes/raise-gaps.ts';
 import type { PostLine } from '../post-log.ts';
+import { askPerson } from '../questions/ask-person.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
 /** A tick on a reminder: the post replied to, else what is open in this chat room; with several things, it asks which. */
@@ -78,7 +77,7 @@ function sayCannotTick(session: Session, speaker: Speaker): void {
 }
 
 function askWhich(session: Session, speaker: Speaker, matters: readonly Matter[]): void {
-  const { draft, now } = session;
+  const { draft } = session;
   const kinds = new Set(matters.map((matter) => marksOf(matter)[0]?.split(' ')[0]));
   const all = { label: 'all of them', value: 'all' };
   const choices = [
@@ -92,10 +91,8 @@ function askWhich(session: Session, speaker: Speaker, matters: readonly Matter[]
     ...(speaker.note === '' ? {} : { replyTo: speaker.note }),
     buttons: BUTTONS.slice(0, choices.length),
   });
-  const until = now + ruleValue(session.practice, 'questionMinutes') * MINUTE;
   const purpose: Purpose = { sort: 'which-done', matters: matters.map((matter) => matter.key) };
-  const { room, from: person } = speaker;
-  draft.asked.push({ key, room, person, asked: now, until, choices, items: [], purpose });
+  askPerson(session, speaker, key, choices, purpose);
 }
 
 /** "green scanner"; with the deed where several sorts stand to choose from: "green scanner: wiped". */

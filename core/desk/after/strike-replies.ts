@@ -1,6 +1,6 @@
+import { itemsOf } from '../../record/items-of.ts';
 import type { About } from '../../rules/about.ts';
 import { settledMessage } from '../../rules/compose.ts';
-import { itemsOf } from '../draft.ts';
 import type { NoteLine } from '../note-log.ts';
 import type { Session } from '../session.ts';
 import type { TurnEntry } from '../turn.ts';

@@ -1,5 +1,4 @@
 import { questionFor } from '../../answers/questions.ts';
-import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Gap } from '../../language/read.ts';
 import { sitesOfChatRoom } from '../../practice/look-up.ts';
 import { item } from '../../reading/slots.ts';
@@ -7,6 +6,7 @@ import { loadMeant } from '../../record/load-key.ts';
 import type { Purpose } from '../../rules/question.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
 import { apply } from '../apply.ts';
+import { askPerson } from '../questions/ask-person.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 import { type Filled, fillGap } from './fill-gap.ts';
 
@@ -48,7 +48,7 @@ function doubt(session: Session, speaker: Speaker, gap: Gap): void {
 }
 
 function ask(session: Session, speaker: Speaker, gap: Gap): void {
-  const { draft, now } = session;
+  const { draft } = session;
   const sites = sitesOfChatRoom(session.practice, speaker.room).map((site) => site.id);
   const wording = questionFor(gap, viewOf(session), sites);
   if (wording === null) return;
@@ -65,17 +65,7 @@ function ask(session: Session, speaker: Speaker, gap: Gap): void {
     draft.matterSaid(hintOf(speaker.room), 'first', '');
     return;
   }
-  const until = now + ruleValue(session.practice, 'questionMinutes') * MINUTE;
-  draft.asked.push({
-    key,
-    room: speaker.room,
-    person: speaker.from,
-    asked: now,
-    until,
-    choices,
-    items: [],
-    purpose,
-  });
+  askPerson(session, speaker, key, choices, purpose);
 }
 
 /** Talk that merely resembles a note draws one line in ten minutes at most: noise makes people mute us. */

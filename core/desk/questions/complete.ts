@@ -1,14 +1,13 @@
 import { answer } from '../../answers/answer.ts';
-import { ruleValue } from '../../defaults/rule-value.ts';
 import { ask as askSchema } from '../../reading/ask.ts';
 import { fact as factSchema } from '../../reading/fact.ts';
 import type { Purpose } from '../../rules/question.ts';
-import { MINUTE } from '../../time/instant.ts';
 import { lines } from '../../words/message.ts';
 import { followUp } from '../after/follow-up.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { withSlot } from '../notes/fill-gap.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
+import { askPerson } from './ask-person.ts';
 import { NO_TIPS } from './tips-named.ts';
 
 type Completion = Extract<Purpose, { sort: 'complete' }>;
@@ -63,7 +62,7 @@ function recordCompleted(session: Session, speaker: Speaker, purpose: Completion
 function offerLearning(session: Session, speaker: Speaker, purpose: Completion, value: string): void {
   if (purpose.words === undefined || !/^(scanner|site|room|tip)$/.test(purpose.about)) return;
   const means = value.includes(':') ? value : `${purpose.about}:${value}`;
-  const { draft, now } = session;
+  const { draft } = session;
   const message = lines([
     `Shall I remember “${purpose.words}” for ${value}? `,
     { strong: 'yes' },
@@ -80,16 +79,5 @@ function offerLearning(session: Session, speaker: Speaker, purpose: Completion, 
     { label: 'yes', value: 'yes' },
     { label: 'no', value: 'no' },
   ];
-  const until = now + ruleValue(session.practice, 'questionMinutes') * MINUTE;
-  const learn: Purpose = { sort: 'learn', words: purpose.words, means };
-  draft.asked.push({
-    key,
-    room: speaker.room,
-    person: speaker.from,
-    asked: now,
-    until,
-    choices,
-    items: [],
-    purpose: learn,
-  });
+  askPerson(session, speaker, key, choices, { sort: 'learn', words: purpose.words, means });
 }

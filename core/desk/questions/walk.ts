@@ -1,15 +1,15 @@
 import { guideFor, WHOSE_WORD } from '../../answers/guide.ts';
 import { sitesOfAsk } from '../../answers/site-of-ask.ts';
 import { shownWords } from '../../answers/topics.ts';
-import { ruleValue } from '../../defaults/rule-value.ts';
 import type { HowTopic } from '../../reading/ask.ts';
 import type { Purpose, Question } from '../../rules/question.ts';
-import { MINUTE, toIso } from '../../time/instant.ts';
+import { toIso } from '../../time/instant.ts';
 import { lines, type Message } from '../../words/message.ts';
 import { nameOf } from '../../words/people-words.ts';
 import { followUp } from '../after/follow-up.ts';
 import { apply } from '../apply.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
+import { askPerson } from './ask-person.ts';
 
 type Walk = Extract<Purpose, { sort: 'walk' }>;
 
@@ -94,8 +94,6 @@ export function walkAnswered(
 }
 
 function ask(session: Session, speaker: Speaker, key: string, purpose: Walk): void {
-  const { draft, now, practice } = session;
-  const until = now + ruleValue(practice, 'questionMinutes') * MINUTE;
   const choices =
     purpose.step === 0
       ? [{ label: 'walk me through it', value: 'next' }]
@@ -103,14 +101,5 @@ function ask(session: Session, speaker: Speaker, key: string, purpose: Walk): vo
           { label: 'next', value: 'next' },
           { label: 'stop', value: 'stop' },
         ];
-  draft.asked.push({
-    key,
-    room: speaker.room,
-    person: speaker.from,
-    asked: now,
-    until,
-    choices,
-    items: [],
-    purpose,
-  });
+  askPerson(session, speaker, key, choices, purpose);
 }
