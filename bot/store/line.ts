@@ -61,12 +61,10 @@ export function writeLine(parts: LineParts): WrittenLine {
   const people = parts.people === null ? '' : `"people":${canonicalize(parts.people)},`;
   const sealed = parts.sealed.length === 0 ? '' : `,"sealed":${JSON.stringify(parts.sealed)}`;
   const before = `{"at":"${parts.at}","n":${parts.n},${people}"prev":"${parts.prev}"${sealed}`;
-  const bytes = Buffer.from(`${before},"sum":"--------","turn":${parts.turn},"v":${schemaVersion}}\n`);
-  // In bytes, `before` is as long as it is only where it is ASCII: pointers may not be.
-  const at = Buffer.byteLength(before);
-  const sum = hexOf(crc32(bytes.subarray(at + 17, -1), crc32(bytes.subarray(0, at))));
-  bytes.write(sum, at + 8, 'latin1');
-  return { bytes, sum, hash: hashOfLine(bytes.subarray(0, -1)) };
+  const after = `,"turn":${parts.turn},"v":${schemaVersion}}`;
+  const sum = hexOf(crc32(after, crc32(before)));
+  const text = `${before},"sum":"${sum}"${after}`;
+  return { bytes: Buffer.from(`${text}\n`), sum, hash: hashOfLine(text) };
 }
 
 /** CRC-32 of a text's UTF-8 bytes, 8 hex digits. */
