@@ -83,6 +83,7 @@ export function doRepair(fs: FsLike, folder: string, plan: Repair): void {
   }
   if (plan.aside === null) return;
   const { place } = plan.aside;
+  dropSnapshot(fs, folder);
   keepBeside(fs, folder, plan.head.n);
   const later = listMonths(fs, folder).filter((month) => month.name > place.month);
   for (const month of later.reverse()) {
@@ -92,6 +93,14 @@ export function doRepair(fs: FsLike, folder: string, plan: Repair): void {
     syncFolder(fs, journalFolder(folder));
   }
   setAside(fs, folder, place, plan.head.n);
+}
+
+/** It may be of lines that count no more: the next start works it out again. */
+function dropSnapshot(fs: FsLike, folder: string): void {
+  const { snapshot } = filesOf(folder);
+  if (!fs.exists(snapshot)) return;
+  fs.remove(snapshot);
+  syncFolder(fs, folder);
 }
 
 function* patchedParts(fs: FsLike, path: string, patches: readonly Patch[]): Generator<Uint8Array> {

@@ -1,3 +1,4 @@
+import { canonical } from '../reading/canonical.ts';
 import type { Fact } from '../reading/fact.ts';
 import { fact as factSchema } from '../reading/fact.ts';
 import { instantOf } from './apply.ts';
@@ -22,7 +23,7 @@ export function rememberNote(notes: NoteLog, turn: Turn, number: number): void {
     const note = notes.noteOf(cause.of);
     if (note !== null) {
       notes.reads(note.id, cause.id, factsAt(turn, note.turn));
-      notes.asksNow(note.id, JSON.stringify(turn.reading?.asks ?? []));
+      notes.asksNow(note.id, canonical(turn.reading?.asks ?? []));
     }
   }
   // A tick is taken back as a note is: by "undo", or by taking the reaction off.
@@ -37,7 +38,7 @@ function put(
   id: string,
   number: number,
 ): void {
-  const asked = JSON.stringify(turn.reading?.asks ?? []);
+  const asked = canonical(turn.reading?.asks ?? []);
   const noted = instantOf(turn.entries?.find(({ place }) => place === number)?.noted ?? heard);
   notes.put({ id, turn: number, room, from, noted, asked, gone: false });
 }

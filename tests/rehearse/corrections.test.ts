@@ -23,6 +23,28 @@ describe('an edited note says what it now says, from its own time', () => {
   });
 });
 
+describe('over a restart', () => {
+  const asked = script([COUNTED, ['09:00', 'tom', 'used tip 4. is blue ready?']]);
+  const edit = {
+    at: '2026-11-23T09:03:00Z',
+    room: '!quay:example.org',
+    from: '@tom:example.org',
+    id: '$9',
+    edits: '$2',
+    text: 'used tip 5. is blue ready?',
+  };
+
+  // What comes back from the record has its members in another order than what was just read.
+  test.each([
+    ['without', []],
+    ['with', [{ at: '2026-11-23T09:02:00Z', restart: true }]],
+  ])('a question that an edit leaves as it was is answered once, %s one', async (_, restart) => {
+    const did = await play([...asked, ...restart, edit, end('09:04')]);
+    expect(stateOf(did).tips['5'].state).toBe('used');
+    expect(posts(did, 'answer')).toHaveLength(1);
+  });
+});
+
 describe('a note taken back says nothing', () => {
   test.each([
     ['undo typed', { text: 'undo' }],

@@ -1,3 +1,4 @@
+import { canonical } from '../../reading/canonical.ts';
 import { type Fact, fact as factSchema } from '../../reading/fact.ts';
 import { lines } from '../../words/message.ts';
 import { correct } from '../corrections/correct.ts';
@@ -17,7 +18,7 @@ export function amend(
   const note = targetNote(session, speaker, target);
   const before = note === null ? [] : factsAt(session, note);
   const after = before.map((one) => replaced(one, from, to, timeline.state.tips));
-  if (note === null || JSON.stringify(before) === JSON.stringify(after)) {
+  if (note === null || canonical(before) === canonical(after)) {
     const what =
       from === undefined ? 'Which note should say that' : `I find no note of yours here that says ${from}`;
     const message = lines(`${what}? Edit the note itself, or type it again after “undo”.`);

@@ -1,4 +1,5 @@
 import { leadOf } from '../../practice/look-up.ts';
+import { canonical } from '../../reading/canonical.ts';
 import type { Fact } from '../../reading/fact.ts';
 import type { Correction } from '../../rules/question.ts';
 import { mayLoosen } from '../../rules/rights.ts';
@@ -55,8 +56,8 @@ export function correct(
   keepIncidents(session, kept, note.turn);
   // What the note said before is gone; what it says now is followed up like a new one, in reply to the correction.
   const reply: Speaker = { ...author, note: speaker.note };
-  const said = new Set(kept.map(({ fact }) => JSON.stringify(fact)));
-  const same = entered.filter(({ what }) => said.has(JSON.stringify(what)));
+  const said = new Set(kept.map(({ fact }) => canonical(fact)));
+  const same = entered.filter(({ what }) => said.has(canonical(what)));
   if (same.length < Math.max(kept.length, entered.length)) strikeReplies(session, note, same, speaker.from);
   const changed = entered.filter((entry) => !same.includes(entry));
   if (changed.length > 0) followUp(session, reply, changed, []);

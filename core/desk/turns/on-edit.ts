@@ -1,3 +1,4 @@
+import { canonical } from '../../reading/canonical.ts';
 import type { About } from '../../rules/about.ts';
 import { strikeReplies } from '../after/strike-replies.ts';
 import { closeQuestionsOf } from '../corrections/close-questions.ts';
@@ -29,7 +30,7 @@ export function onEdit(session: Session, input: EditInput): void {
   } else strikeReplies(session, note, [], input.from);
   if (message === null) strikeReplies(session, note, [], input.from, PRIVACY);
   askGaps(session, speaker, open);
-  const asks = JSON.stringify(read.reading.asks);
+  const asks = canonical(read.reading.asks);
   if (asks !== note.asked) answerAsks(session, speaker, read);
   if (message !== null) {
     draft.post(note.room, { about: 'privacy', message, replyTo: note.id, mentions: [note.from] });
