@@ -4,8 +4,9 @@ import { type Line, lines, type Message } from '../../words/message.ts';
 import { placeWords } from '../../words/place-words.ts';
 import { type StockView, sterileStock } from './sterile-stock.ts';
 
-/** More than this is not read on a phone; the rest is counted. */
-const NAMED = 8;
+/** So many are named; the rest is counted where there are a few of them, since "and 1 more" helps nobody. */
+const NAMED = 6;
+const A_FEW = 3;
 
 /** "tip 4", "tips 2, 4 and 7", in the order given. */
 export function tipsInWords(ids: readonly string[]): string {
@@ -43,7 +44,7 @@ function elsewhere(view: StockView & { readonly practice: Practice }, site: stri
 
 function named(ids: readonly string[]): string {
   const more = ids.length - NAMED;
-  return more > 0
+  return more >= A_FEW
     ? `${tipsInWords(ids.slice(0, NAMED)).replace(/ and (\S+)$/, ', $1')} and ${more} more`
     : tipsInWords(ids);
 }
