@@ -1,17 +1,16 @@
 import type { DatabaseSync } from 'node:sqlite';
 import { HttpApiEvent } from 'matrix-js-sdk/lib/http-api/index.js';
-import { ClientEvent, type ISyncResponse, type MatrixClient, SyncState } from 'matrix-js-sdk/lib/matrix.js';
-import type { Effect } from '../../../core/desk/effect.ts';
+import type { ISyncResponse, MatrixClient } from 'matrix-js-sdk/lib/matrix.js';
 import type { Practice } from '../../../core/practice/practice.ts';
-import { lines } from '../../../core/words/message.ts';
 import { type Clock, startClock } from '../../clock/clock.ts';
 import type { Heard } from '../../keeper/heard.ts';
 import type { Keeper } from '../../keeper/keeper.ts';
 import type { Transport } from '../../store/transport.ts';
 import { openClient, signDevice } from './client.ts';
 import { Pulse } from './health/pulse.ts';
-import { newRecoveryKey, useBackup, type Vault } from './keys/key-backup.ts';
-import { setFact } from './matrix-db.ts';
+import { keepBackup } from './keys/keep-backup.ts';
+import type { Vault } from './keys/key-backup.ts';
+import { gaveUp } from './out/gave-up.ts';
 import { MatrixChat } from './out/matrix-chat.ts';
 import { Outbox } from './out/outbox.ts';
 import { Sender } from './out/sender.ts';
@@ -20,8 +19,10 @@ import { RoomHomes } from './rooms/homes.ts';
 import { Rooms } from './rooms/tend.ts';
 import { acceptVerification } from './rooms/verification.ts';
 import type { Session } from './sign-in/session.ts';
+import { beginSync } from './sync/begin-sync.ts';
 import { Listener } from './sync/listener.ts';
 import { LockedNotes, PATIENCE_MS } from './sync/locked-notes.ts';
+import { sayLocked } from './sync/say-locked.ts';
 import { SyncStore } from './sync/sync-store.ts';
 
 /** What the bot works with: made once by the command that starts it. */
@@ -41,9 +42,6 @@ export interface BotParts {
   /** Told once when it cannot go on: the process must end. */
   readonly failed: (error: unknown) => void;
 }
-
-/** How many of the newest events the homeserver gives at a time; what is left out is read by itself (`readGap`). */
-const SYNC_LIMIT = 50;
 
 /** Events of a room that the SDK may keep in memory: nothing here reads them again. */
 const TIMELINE_MOST = 150;
@@ -77,7 +75,7 @@ export class MatrixBot {
     this.#locked = new LockedNotes(db);
     this.#rooms = new Rooms({ client, sender: this.#sender, homes, practice, say });
     this.#outbox = new Outbox(transport, new MatrixChat(client, this.#sender, homes), {
-      gaveUp: (effect, why) => this.#gaveUp(effect, why),
+      gaveUp: (effect, why) => gaveUp(effect, why, parts),
       failed: parts.failed,
     });
     this.#boards = new Boards(db, transport, listed, (room) => homes.nowOf(room));
@@ -118,47 +116,17 @@ export class MatrixBot {
     const { say, failed, keeper, now } = this.#parts;
     const client = this.#client;
     client.on(HttpApiEvent.SessionLoggedOut, (error) => failed(error));
-    client.on(ClientEvent.Sync, (state, before) => {
-      if (state === SyncState.Error && before !== SyncState.Error)
-        say('The homeserver does not answer; trying on.');
-      if (state === SyncState.Syncing && before === SyncState.Error) say('The homeserver answers again.');
-    });
     acceptVerification(client, this.#parts.practice, say);
-    const ready = new Promise<void>((resolve) => {
-      const listen = (state: SyncState) => {
-        if (state !== SyncState.Syncing) return;
-        client.off(ClientEvent.Sync, listen);
-        resolve();
-      };
-      client.on(ClientEvent.Sync, listen);
-    });
-    await client.startClient({ initialSyncLimit: SYNC_LIMIT, lazyLoadMembers: false, disablePresence: true });
-    await ready;
+    await beginSync(client, say);
     const unsigned = await signDevice(client, this.#parts.password);
     if (unsigned !== null) say(unsigned);
-    await this.#backUpKeys();
+    await keepBackup(this.#parts, client);
     this.#clock = startClock(
       () => this.#work(),
       () => keeper.next(now()),
     );
     this.#retryLocked();
     this.#work();
-  }
-
-  /** Without a backup a lost folder takes the keys of the rooms with it; the record itself is in the folder's own backup. */
-  async #backUpKeys(): Promise<void> {
-    const { db, vault, say, showRecoveryKey } = this.#parts;
-    try {
-      if (showRecoveryKey !== null) showRecoveryKey(await newRecoveryKey(this.#client, vault));
-      const { version, restored } = await useBackup(this.#client, vault);
-      if (restored > 0) say(`${restored} keys of what was said before came back.`);
-      if (version === null) db.exec("DELETE FROM fact WHERE name = 'backup'");
-      else setFact(db, 'backup', `version ${version}`);
-      if (version === null)
-        say('The keys are not backed up. Start once with --new-recovery-key, in a terminal.');
-    } catch (error) {
-      say(`The keys could not be backed up: ${error instanceof Error ? error.message : String(error)}`);
-    }
   }
 
   /** Works once the present sync is out of the way, however many came together. */
@@ -177,7 +145,7 @@ export class MatrixBot {
     try {
       keeper.work(now());
       keeper.wake(now());
-      this.#sayLocked();
+      sayLocked(this.#locked, this.#parts.transport, now());
       this.#boards.look(
         now,
         (at) => keeper.desk.view(at),
@@ -199,42 +167,6 @@ export class MatrixBot {
       this.#soon();
     };
     void this.#locked.retry(this.#listener, taken).catch(this.#parts.failed);
-  }
-
-  /** Said once a day and room, with what to do; the note is read by itself if its key still comes. */
-  #sayLocked(): void {
-    const { transport, now } = this.#parts;
-    for (const { id, room, seen } of this.#locked.overdue(now())) {
-      const key = `locked/${room}/${new Date(seen).toISOString().slice(0, 10)}`;
-      const message = lines(
-        'I could not read a note here: its key has not reached me. Please type it again. (Later notes may be meant too.)',
-      );
-      const post: Effect = {
-        does: 'post',
-        key,
-        room,
-        message,
-        about: 'question',
-        items: [],
-        replyTo: id,
-        mentions: [],
-      };
-      transport.enqueue(0, [{ key, room, body: post }]);
-    }
-  }
-
-  /** What could not be sent is told to the machine's owner; a board that may not be pinned is told in the room, once. */
-  #gaveUp(effect: Effect, why: string): void {
-    const { say, transport } = this.#parts;
-    say(`Could not ${effect.does} in ${effect.room}: ${why}`);
-    if (effect.does !== 'pin') return;
-    const { room } = effect;
-    const key = `board/no-pin/${room}`;
-    const message = lines(
-      'I may not pin my board here. Whoever runs this chat room can let me: the power to pin messages, mostly that of a moderator (50).',
-    );
-    const post: Effect = { does: 'post', key, room, message, about: 'board', items: [], mentions: [] };
-    transport.enqueue(0, [{ key, room, body: post }]);
   }
 
   #dropOldTimelines(): void {
