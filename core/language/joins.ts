@@ -47,7 +47,8 @@ function joined(list: Draft[], draft: Draft): boolean {
   }
   const at = beforeAside(list, draft) ? list.length - 2 : list.length - 1;
   const own = list[at];
-  if (own === undefined || (at === list.length - 1 && !joinsTo(own, draft))) return false;
+  if (own === undefined || (at === list.length - 1 && !joinsTo(own, draft) && !sparesOf(list, draft)))
+    return false;
   const parts = [...own.parts, ...draft.parts];
   list[at] = { ...own, parts, sort: sortOf(parts) };
   return true;
@@ -156,6 +157,29 @@ function joinsTo(last: Draft, draft: Draft): boolean {
   if (last.sort !== 'act' && last.parts.some((p) => hasTag(p, 'samept'))) return true;
   if (last.sort === 'entities' && draft.sort === 'outcome' && last.sentence === draft.sentence) return true;
   return false;
+}
+
+/** "All used ones - in the autoclave - not 5": those left out of a set, set off by a mark. */
+function sparesOf(list: readonly Draft[], draft: Draft): boolean {
+  const speaking = list.findLast((one) => one.parts.some((p) => p.entity?.is === 'tips'));
+  const words = draft.parts.filter((p) => !p.mark);
+  return (
+    speaking?.sentence === draft.sentence &&
+    speaking.parts.some(isOpenSet) &&
+    /^(except|bar|apart|excluding|minus|but|barring|not|other than|except for|save)$/.test(
+      words[0]?.text ?? '',
+    ) &&
+    words.some((p) => p.entity?.is === 'tips' && p.entity.which === undefined) &&
+    words.every(
+      (p) =>
+        p.entity?.is === 'tips' ||
+        (p.entity === undefined && (hasSort(p, 'glue') || hasTag(p, 'neg') || hasTag(p, 'tip'))),
+    )
+  );
+}
+
+function isOpenSet(part: Part): boolean {
+  return part.entity?.is === 'tips' && part.entity.which !== undefined && part.entity.except.length === 0;
 }
 
 /** "It's not clean", "both spotless", "bit of gunk on it still": what an inspection showed. */

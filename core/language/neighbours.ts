@@ -61,7 +61,7 @@ function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: 
   if (next.quoted || supposition(next.parts) >= 0) return false;
   if (fillsLoad(read, next)) return true;
   if (next.sort !== 'entities' || next.sentence !== draft.sentence) return false;
-  if (read !== null && hasOwnResult(next)) return false;
+  if (read !== null && hasOwnResult(next, read)) return false;
   const alone = interpret(next.parts, scope);
   return alone === null || (read !== null && isAdjunct(alone, read));
 }
@@ -72,9 +72,11 @@ function fillsLoad(read: Interpretation | null, next: Draft): boolean {
   return lacks && next.parts.some((p) => p.entity?.is === 'tips');
 }
 
-/** "Lefty failed calibration, Biscuit passed": another's result. */
-function hasOwnResult(next: Draft): boolean {
-  const result = next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail'));
+/** "Lefty failed calibration, Biscuit passed", "debris on 3, 8 is fine": another's result. */
+function hasOwnResult(next: Draft, read: Interpretation): boolean {
+  const result = next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail') || hasTag(p, 'debris'));
+  if (read.frame.name === 'inspected' && read.result.made.some((m) => 'outcome' in m.entry))
+    return result && next.parts.some((p) => p.entity?.is === 'tips');
   return result && next.parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'load');
 }
 
@@ -161,9 +163,26 @@ function readDraft(
     draft.joint === 'and' &&
     previous.result.made.some((m) => 'scanner' in m.entry);
   const alone = alike ? null : interpret(parts, scope);
+  if (alone === null && previous?.frame.name === 'inspected' && isVerdictOnTips(parts))
+    return interpret([LOOKED, ...parts], scope);
   if (alone !== null || !bare) return alone;
   return interpret([verb, ...parts], scope);
 }
+
+/** "Tip 6 had residue; tip 4 was clean": what the same look showed of another. */
+function isVerdictOnTips(parts: readonly Part[]): boolean {
+  const verdict = ['pass', 'fail', 'debris', 'clean'].some((tag) => parts.some((p) => hasTag(p, tag)));
+  return verdict && parts.some((p) => p.entity?.is === 'tips');
+}
+
+const LOOKED: Part = {
+  from: 0,
+  to: 0,
+  text: 'mag',
+  senses: [{ sort: 'noun', tag: 'magnifier', form: 'b', ref: '' }],
+  mark: false,
+  unknown: false,
+};
 
 const GLUE = { sort: 'glue', tag: 'glue', form: '', ref: '' } as const;
 

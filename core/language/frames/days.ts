@@ -35,6 +35,7 @@ interface Count {
 
 /** "330 scan cancelled" tells when it was to be. */
 function isPackedTime(part: Part, beside: boolean): boolean {
+  if (part.entity?.is === 'number') return beside && /^\d{3,}$/.test(part.entity.text);
   if (part.entity?.is !== 'tips' || !beside) return false;
   return /^\d{3,}$/.test([...part.entity.ids, ...part.entity.unknown].join('').replace(/\D/g, ''));
 }
@@ -94,6 +95,10 @@ function looseTexts(entity: Entity): readonly string[] {
 
 /** "Two thirty" before the scan that it is the time of. */
 function spokenClock(c: Clause, i: number): Clock | null {
+  const said =
+    c.parts[i]?.entity === undefined ? c.parts[i]?.senses.find((s) => s.tag === 'number')?.ref : undefined;
+  if (said !== undefined && Number(said) <= 12 && /^(half|half past)$/.test(c.parts[i - 1]?.text ?? ''))
+    return clockOf(`${said}.30`);
   const [hour, minute] = [c.parts[i], c.parts[i + 1]].map((part) =>
     part?.entity === undefined ? part?.senses.find((s) => s.tag === 'number')?.ref : undefined,
   );
@@ -147,7 +152,9 @@ function forward(
 function booking(c: Clause): { at: number; plural: boolean } | null {
   const scan = c.form('scan', 'n');
   const noun = c.at('booking');
-  const at = noun >= 0 && (scan >= 0 || /scan/.test(c.parts[noun]?.text ?? '')) ? noun : scan;
+  const named = noun >= 0 && /scan/.test(c.parts[noun]?.text ?? '');
+  // "Bookings tomorrow: 3 scans": what is counted is the scans.
+  const at = named || (noun > scan && scan >= 0) ? noun : scan;
   if (at < 0) return null;
   return { at, plural: /s$/.test(c.parts[at]?.text ?? '') };
 }

@@ -297,7 +297,10 @@ function looksAtTips(c: Clause, look: Look, tips: TipsFound): boolean {
   if (look.mag >= 0 || look.noun >= 0 || c.word(/^inspected$/) >= 0 || c.at('tip') >= 0) return true;
   if (typeof tips.said === 'string' || c.entities('tips').some(({ entity }) => entity.named)) return true;
   if (look.check >= 0 && c.scope.strange <= 0.5) return true;
-  return /^(debris|residue|blood|gunk|soiling)/.test(c.parts[look.debris]?.text ?? '');
+  if (/^(debris|residue|blood|gunk|soiling)/.test(c.parts[look.debris]?.text ?? '')) return true;
+  return (
+    look.debris >= 0 && c.scope.strange <= 1 && !/^(dirt|stain|muck)/.test(c.parts[look.debris]?.text ?? '')
+  );
 }
 
 export const inspected: Frame = {

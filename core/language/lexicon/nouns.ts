@@ -35,11 +35,11 @@ export const nouns: Readonly<Record<string, string>> = {
   fahrenheit: 'fahrenheit, degrees f, deg f, degrees fahrenheit, farenheit, degf',
   minute: 'minute, min, mins',
   magnifier:
-    'microscope, x3.5, mag, magnifier, magnification, magnifying glass, magnifying lamp, loupe, illuminated magnifier, mag lamp, mag light, loupes, maglight, mag lens, inspection lamp, magnifying light, magnifer, lit magnifier, maglamp, inspection light',
+    'microscope, x3.5, mag, magnifier, magnification, magnifying glass, magnifying lamp, loupe, illuminated magnifier, mag lamp, mag light, loupes, maglight, mag lens, inspection lamp, magnifying light, magnifer, under glass, under the glass, lit magnifier, maglamp, inspection light',
   inspection:
     'inspection, visual inspection, visual check, mag check, visual, inspection check, magnifier check',
   debris:
-    'debris, residue, gunk, blood, saliva, muck, dirt, gunge, crud, plaque, calculus, stain, staining, impression material, protein, soiling, bit of gunk, gunky bits, a bit left, smudges, visible debris, dried blood, goo, schmutz',
+    'debris, residue, gunk, blood, saliva, muck, dirt, gunge, crud, plaque, calculus, stain, staining, impression material, protein, soiling, bit of gunk, gunky bits, a bit left, smudges, visible debris, dried blood, goo, schmutz, cement, cement residue, bond, bonding, speck, fleck, film, scum, rest of composite, rests of composite, bits of composite, composite left, composite still, alginate left, still alginate, alginate still, bits of alginate, dried alginate, cement left, fluff, lint, something on it, something on the mirror, still something on, something still on, something stuck, stuff on it, bits on it, bits still on, marks on it',
   shelf:
     'shelf, drawer, cupboard, storage, tray, box, rack, cabinet, sterile store, container, bench, worktop, counter, side, table, trolley, tub, tidy, bracket',
   patient: 'patient, pt, px, pat, pnt, pts',

@@ -92,6 +92,8 @@ export const verbForms: Readonly<Record<string, string>> = {
   clean: 'n:clean; n:cleaning; d:cleand; d:clnd',
   move: 'n:move; d:mvd; d:moved; d:movd',
   fit: 'n:fitting; d:fitted',
+  check:
+    'd:had a look at; d:had a wee look at; d:had a good look at; d:had a quick look at; d:took a look at; d:second look at; d:another look at; d:gave a once over; d:having a look at; d:been over',
   wash: 'n:wash; d:hand scrubbed; d:put through the washer; d:through the washer; d:been through the washer; d:through the ultrasonic; d:in the ultrasonic; d:washer disinfected; d:out of the washer; d:put through the ultrasonic; d:through the washer disinfector; n:scrub; d:had a wash; d:had a scrub',
   bag: 'd:pouched; d:packed in pouches; d:packed in a pouch; d:double bagged; d:double pouched; d:bagged up and sealed; d:in pouches; d:in bags; d:in a pouch; d:in pouch; d:in its pouch; d:in their pouches; d:in a bag; d:in bag; n:bagging; d:bagged n tagged; d:bagged and tagged; d:in sterilisation pouches; d:in sealed pouches',
   sterilise:

@@ -1,5 +1,5 @@
 import { isMeasured, wholeNumber } from './numbers.ts';
-import { endOfTag, glued, isNumber, type Scan, textAt } from './scan.ts';
+import { endOfTag, glued, isNumber, matchAt, type Scan, textAt } from './scan.ts';
 
 export interface IdList {
   readonly ids: readonly string[];
@@ -49,12 +49,30 @@ function pastNumberWord(scan: Scan, at: number): number {
 function idAt(scan: Scan, from: number, words: boolean): IdSaid | null {
   const at = textAt(scan, from) === '#' ? from + 1 : from;
   const lettered = letteredAt(scan, at);
-  if (lettered !== null) return lettered;
+  if (lettered !== null) return spoilt(scan, lettered);
+  if (words && struckBeside(scan, at))
+    return { letters: textAt(scan, at), digits: textAt(scan, at + 1), to: at + 2, words: false };
   const number = wholeNumber(scan, at);
   if (number === null || (number.words && !words)) return null;
   if (thousands(scan, number.to) || slashed(scan, number.to)) return null;
-  if (isMeasured(scan, number.to, words) || gluedLetters(scan, number.to)) return null;
-  return { letters: '', digits: number.text, to: number.to, words: number.words };
+  if (isMeasured(scan, number.to, words)) return null;
+  const said = { letters: '', digits: number.text, to: number.to, words: number.words };
+  if (!gluedLetters(scan, number.to)) return said;
+  return words && !number.words ? spoilt(scan, said, true) : null;
+}
+
+/** "T12q", "5t": one letter too many makes an id that is none; which was meant is asked, never guessed. */
+function spoilt(scan: Scan, said: IdSaid, must = false): IdSaid | null {
+  const hangs = gluedLetters(scan, said.to) && textAt(scan, said.to).length === 1;
+  if (!hangs) return must ? null : said;
+  return { ...said, digits: said.digits + textAt(scan, said.to), to: said.to + 1 };
+}
+
+/** "G1, y4 and G6": where ids have letters, another letter before a number that is no name of ours. */
+function struckBeside(scan: Scan, at: number): boolean {
+  if (scan.names.tips.prefixes.size === 0 || !/^[a-z]$/.test(textAt(scan, at))) return false;
+  if (!isNumber(scan, at + 1) || !glued(scan, at + 1) || isMeasured(scan, at + 2, true)) return false;
+  return matchAt(scan, at)?.senses.some((s) => s.sort === 'name') !== true;
 }
 
 function letteredAt(scan: Scan, at: number): IdSaid | null {
@@ -118,10 +136,17 @@ export function tipList(scan: Scan, from: number, named: Naming): IdList | null 
     const either = eitherAt(scan, from, said, to);
     if (either !== null) return either;
     const next = goesOn(scan, from, to, named, item.said[0]?.words === true);
-    if (next < 0) break;
+    if (next < 0 || (named !== 'several' && opensClause(scan, to, next))) break;
     at = next;
   }
   return to < 0 ? null : asList(scan, said, to);
+}
+
+/** "Debris on 3, 8 is fine": behind a comma alone, an id with a verb of one thing speaks of that one. */
+function opensClause(scan: Scan, to: number, next: number): boolean {
+  if (textAt(scan, to) !== ',' || next !== to + 1) return false;
+  const item = idAt(scan, next, false);
+  return item !== null && /^(is|was|has|isn't|wasn't|hasn't|needs|looks)$/.test(textAt(scan, item.to));
 }
 
 type Naming = 'one' | 'several' | 'no';
@@ -166,7 +191,12 @@ function banned(scan: Scan, from: number): boolean {
 
 function pastJoint(scan: Scan, at: number): number {
   let to = at;
-  while (JOINTS.has(textAt(scan, to)) && to < at + 3) to++;
+  while (
+    JOINTS.has(textAt(scan, to)) &&
+    !(/^[ny]$/.test(textAt(scan, to)) && glued(scan, to + 1)) &&
+    to < at + 3
+  )
+    to++;
   if (to === at) return at;
   const noun = endOfTag(scan, to, 'tip');
   if (noun < 0) return to;

@@ -29,7 +29,10 @@ export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
   const all = c.entities('tips').filter(({ at }) => !wanted.skip?.(at));
   const noun = c.at('tip');
   const sure = all.filter(({ entity }) => entity.named);
-  const named = sure.length > 0 ? sure : all.filter(() => noun >= 0 || wanted.bare);
+  const named =
+    sure.length > 0
+      ? all.filter(({ at, entity }) => entity.named || besideSet(c, at))
+      : all.filter(() => noun >= 0 || wanted.bare);
   const spared = sparedTips(c, all);
   if (spared !== null) {
     c.use(...named.map(({ at }) => at), noun);
@@ -75,6 +78,15 @@ export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
   };
 }
 
+/** "1, 4 and the remaining washed ones": numbers joined to a set are tips too. */
+function besideSet(c: Clause, at: number): boolean {
+  const next = c.parts.findIndex(
+    (part, i) => i > at && (part.entity !== undefined || !/^(and|&|\+|,|plus|n|the)$/.test(part.text)),
+  );
+  const entity = c.parts[next]?.entity;
+  return entity?.is === 'tips' && entity.which !== undefined;
+}
+
 /** "Tips 13 ot 18": one word that nobody knows between two ids may be "to", "and" or "or". */
 function brokenList(c: Clause, places: readonly number[]): boolean {
   return places.some(
@@ -92,6 +104,7 @@ function sparedTips(c: Clause, named: readonly { at: number; entity: TipsSaid }[
   );
   const spared = named.filter(({ at, entity }) => bar >= 0 && at > bar && entity.which === undefined);
   if (spared.length === 0) return null;
+  c.use(bar, ...spared.map(({ at }) => at));
   const rest = named.filter(({ at }) => at < bar);
   const found = gathered(
     rest.map(({ entity }) => entity),

@@ -80,8 +80,19 @@ function hourAt(
   if (cue === 'none' || cue === 'evident') return null;
   if (gluedAt(scan, next) === 'h' && cue === 'strong')
     return made(timeOf(hour, 0, null, leadingZero), next + 1);
+  if (hour > 12 && hour < 24 && headsPlan(scan, i, next)) return made(timeOf(hour, 0, null), next);
   if (hour < 1 || hour > 12 || !bareAllowed(scan, i, next, cue)) return null;
   return made(timeOf(hour, 0, null, leadingZero), next);
+}
+
+/** "At 16 I will calibrate": at the head of a note, with who does it after it, no room and no tip. */
+function headsPlan(scan: Scan, i: number, next: number): boolean {
+  const before = scan.tokens[i - 2];
+  return (
+    textAt(scan, i - 1) === 'at' &&
+    (before === undefined || before.kind === 'mark') &&
+    /^(i|we|i'll|we'll|ill|i'm|we're)$/.test(textAt(scan, next))
+  );
 }
 
 /** "9 in the morning", "8 tonight": the part of the day makes the number an hour. */

@@ -36,6 +36,8 @@ const NEAR = new Set(['just', 'shortly', 'straight', 'right', 'soon', 'bit']);
 
 /** The cue words at `i`, up to three of them ("since about", "just after"). */
 export function cueAt(scan: Scan, i: number): Parsed<Cue> | null {
+  // "Apart from 3" leaves tips out.
+  if (textAt(scan, i) === 'from' && /^(apart|aside)$/.test(textAt(scan, i - 1))) return null;
   const near = nearAt(scan, i);
   if (near !== null) return near;
   let cue: Cue | null = null;

@@ -57,7 +57,11 @@ function monthFirstAt(scan: Scan, i: number): Parsed<string> | null {
   const shy = !BOLD_MONTHS.has(word) && word.length > 3;
   if (ordinal === the + 1) {
     if (shy && !mayFollow(scan, ordinal)) return null;
-    if (countedAfter(scan, ordinal) || /^[:.h]$/.test(gluedAt(scan, ordinal))) return null;
+    if (
+      countedAfter(scan, ordinal) ||
+      (/^[:.h]$/.test(gluedAt(scan, ordinal)) && gluedNumber(scan, ordinal + 1))
+    )
+      return null;
   }
   return dayMonth(scan, digitsAt(scan, the), word, ordinal);
 }

@@ -32,6 +32,7 @@ export function shiftAt(scan: Scan, i: number): Parsed<Shifted> | null {
   if (first === 'in' || first === 'within')
     return withinAt(scan, i + 1) ?? (first === 'in' ? inAt(scan, i + 1) : null);
   if (first === 'over' || first === 'during') return withinAt(scan, i + 1);
+  if (first === 'before' || first === 'since') return agoInFront(scan, i + 1);
   return agoAt(scan, i);
 }
 
@@ -43,6 +44,17 @@ function withinAt(scan: Scan, i: number): Parsed<Shifted> | null {
   const length = lengthAt(scan, at + 1);
   if (length === null || length.value >= 1440) return null;
   return { value: { shift: { minutes: -length.value, sense: 'within' } }, next: length.next };
+}
+
+/** "Before one hour", "since ten minutes", as many say whose own language puts "ago" in front. */
+function agoInFront(scan: Scan, i: number): Parsed<Shifted> | null {
+  const length = lengthAt(scan, i);
+  const after = length === null ? undefined : scan.tokens[length.next];
+  if (length === null || length.value >= 1440 || /^(ago|back|before|since)$/.test(after?.text ?? ''))
+    return null;
+  const ends =
+    after === undefined || after.kind === 'mark' || /^(in|on|to|with|at|the|and|from|by)$/.test(after.text);
+  return ends ? made(scan, -length.value, 'ago', length.next, length.next) : null;
 }
 
 function agoAt(scan: Scan, i: number): Parsed<Shifted> | null {

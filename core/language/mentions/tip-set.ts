@@ -1,0 +1,184 @@
+import type { TipSet } from '../../reading/slots.ts';
+import type { TipsSaid } from '../part.ts';
+import { endOfTag, type Finder, type Found, isNumber, matchAt, type Scan, textAt } from './scan.ts';
+import { tipList } from './tip-list.ts';
+
+const SETS: Readonly<Record<string, TipSet>> = {
+  used: 'used',
+  dirty: 'used',
+  contaminated: 'used',
+  soiled: 'used',
+  washed: 'washed',
+  rinsed: 'washed',
+  scrubbed: 'washed',
+  cleaned: 'washed',
+  bagged: 'bagged',
+  pouched: 'bagged',
+  wrapped: 'bagged',
+  packed: 'bagged',
+  sealed: 'bagged',
+  packaged: 'bagged',
+  sent: 'sent',
+  sterile: 'sterile',
+  sterilised: 'sterile',
+  sterilized: 'sterile',
+  clean: 'sterile',
+  autoclaved: 'sterile',
+};
+function setNamed(word: string): TipSet | undefined {
+  return Object.hasOwn(SETS, word) ? SETS[word] : undefined;
+}
+
+const WHOLE = new Set(['all', 'every', 'remaining', 'each', 'rest', 'other', 'others', 'everything']);
+const FILLERS = new Set([
+  'the',
+  'of',
+  'our',
+  'my',
+  'those',
+  'these',
+  'other',
+  'remaining',
+  'rest',
+  'them',
+  'lot',
+  "today's",
+  'todays',
+  'still',
+  'just',
+]);
+const NOUNS = new Set(['tips', 'ones', 'tip', 'lot', 'stuff']);
+const BARRING = new Set([
+  'except',
+  'bar',
+  'but',
+  'excluding',
+  'minus',
+  'excl',
+  'barring',
+  'without',
+  'besides',
+  'exc',
+]);
+
+/** "All the used tips bar 3", "the rest of the bagged ones", "all tips". */
+export const tipsBySet: Finder = (scan, from) => {
+  const head = textAt(scan, from);
+  if (!WHOLE.has(head) && head !== 'the' && setNamed(head) === undefined) return null;
+  const lead = leadOf(scan, from);
+  if (lead === null) return null;
+  const said = relativeSet(scan, lead.to);
+  if (said !== null && lead.whole) return withExceptions(scan, said.which, said.to);
+  const which = setNamed(textAt(scan, lead.to)) ?? setBySense(scan, lead.to);
+  const at = which === undefined ? lead.to : lead.to + 1;
+  const noun = textAt(scan, at);
+  if (!NOUNS.has(noun)) {
+    // "Used ones - all washed": the set was named before.
+    const named = scan.tokens[from - 1]?.kind === 'mark' && NOUNS.has(textAt(scan, from - 2));
+    const bare =
+      lead.whole && !named && which !== undefined && (barring(scan, at) > 0 || AFTER_SET.test(noun));
+    return bare ? withExceptions(scan, which, at) : null;
+  }
+  const whole = lead.whole || (which !== undefined && opens(scan, from) && !countsOut(scan, at + 1));
+  if (!isSet(which, whole, noun, head)) return null;
+  // "used tips 2 and 6" names them.
+  if (tipList(scan, at + 1, 'several') !== null && !BARRING.has(textAt(scan, at + 1))) return null;
+  return withExceptions(scan, which ?? 'all', at + 1);
+};
+
+/** "Everything that was sent", "all the tips that are washed", "everything used". */
+function relativeSet(scan: Scan, from: number): { which: TipSet; to: number } | null {
+  const everything = textAt(scan, from - 1) === 'everything';
+  let at = from;
+  if (!everything) {
+    if (!NOUNS.has(textAt(scan, at))) return null;
+    at++;
+  }
+  const relative = /^(that|which)$/.test(textAt(scan, at));
+  if (relative) at++;
+  while (relative && /^(was|were|is|are|'s|has|have|had|been|got)$/.test(textAt(scan, at))) at++;
+  if (!relative && !everything) return null;
+  const which = setNamed(textAt(scan, at)) ?? setBySense(scan, at);
+  // "Everything washed" says what was done to all; with "that was", or a verb after it, it tells which.
+  if (which === undefined || (!relative && !AFTER_SET.test(textAt(scan, at + 1)))) return null;
+  return { which, to: at + 1 };
+}
+
+/** The beginning of a note, or of what a mark sets off: "used ones - all washed". */
+function opens(scan: Scan, at: number): boolean {
+  return at === 0 || scan.tokens[at - 1]?.kind === 'mark';
+}
+
+/** "Used ones on the tray are 13 and 14" names them. */
+function countsOut(scan: Scan, from: number): boolean {
+  for (let at = from; at < from + 6; at++)
+    if (/^(are|is|:|were)$/.test(textAt(scan, at))) return isNumber(scan, at + 1);
+  return isNumber(scan, from) || endOfTag(scan, from, 'tip') > 0;
+}
+
+/** What may follow "all used" where the noun goes unsaid. */
+const AFTER_SET = /^(in|to|are|is|has|sent|gone|went|now|washed|bagged|except|sterile)$/;
+
+/** Past "all of the", "the rest of the", and whether every one is meant. */
+function leadOf(scan: Scan, from: number): { to: number; whole: boolean } | null {
+  let to = from;
+  let whole = false;
+  while (FILLERS.has(textAt(scan, to)) || WHOLE.has(textAt(scan, to))) {
+    whole ||= WHOLE.has(textAt(scan, to)) && textAt(scan, to) !== 'other';
+    to++;
+    if (to > from + 6) return null;
+  }
+  return { to, whole };
+}
+
+function isSet(which: TipSet | undefined, whole: boolean, noun: string, head: string): boolean {
+  if (which === undefined) return whole && noun === 'tips';
+  return whole || noun === 'tips' || (noun === 'ones' && head === 'the');
+}
+
+const SET_TAGS: Readonly<Record<string, TipSet>> = {
+  use: 'used',
+  wash: 'washed',
+  bag: 'bagged',
+  send: 'sent',
+  sterile: 'sterile',
+};
+
+function setBySense(scan: Scan, at: number): TipSet | undefined {
+  const match = matchAt(scan, at);
+  const sense =
+    match !== null && match.to === at + 1
+      ? match.senses.find((s) => s.form === 'd' && Object.hasOwn(SET_TAGS, s.tag))
+      : undefined;
+  return sense === undefined ? undefined : SET_TAGS[sense.tag];
+}
+
+function withExceptions(scan: Scan, which: TipSet, after: number): Found {
+  const entity: TipsSaid = { is: 'tips', ids: [], unknown: [], choices: [], which, except: [], named: true };
+  const at = barring(scan, after);
+  if (at < 0) return { entity, to: after };
+  const noun = endOfTag(scan, at, 'tip');
+  const list = tipList(scan, noun > 0 ? noun : at, 'several');
+  if (list === null || list.choices.length > 0) return { entity, to: after };
+  return { entity: { ...entity, except: list.ids, unknown: list.unknown }, to: list.to };
+}
+
+/** Past "except for", "apart from", "other than", "but not"; −1 where none stands there. */
+export function barring(scan: Scan, from: number): number {
+  const at = /^([,(-]|--)$/.test(textAt(scan, from)) ? from + 1 : from;
+  const exception = textAt(scan, at) === 'with' ? at + (textAt(scan, at + 1) === 'the' ? 2 : 1) : -1;
+  if (/^exceptions?$/.test(textAt(scan, exception)) && textAt(scan, exception + 1) === 'of')
+    return exception + 2;
+  const [one, two] = [textAt(scan, at), textAt(scan, at + 1)];
+  const pair = `${one} ${two}`;
+  if (
+    /^(apart from|other than|except for|but not|aside from|all but|bar for|with exception|and not|just not)$/.test(
+      pair,
+    )
+  )
+    return at + 2;
+  if (pair === 'not including' || pair === 'leaving out' || pair === 'save for' || pair === 'not counting')
+    return at + 2;
+  if (one === 'not' && at > from) return at + 1;
+  return BARRING.has(one) ? at + 1 : -1;
+}
