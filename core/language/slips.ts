@@ -35,6 +35,7 @@ export function bySlips(
     return own;
   const choice = new Choice(first.read.score + BETTER);
   for (const [i, token] of tokens.entries()) {
+    if (hangsOnNumber(tokens, i)) continue;
     for (const { word, near } of spelling.alternatives(token)) {
       const other = read(tokens.with(i, { ...token, text: word }));
       if (other.strange < 1 && !isEmpty(other.read.read))
@@ -42,6 +43,13 @@ export function bySlips(
     }
   }
   return choice.taken ?? own;
+}
+
+/** "5t", "y4": a letter that hangs on a number spoils an id, and is no word. */
+function hangsOnNumber(tokens: readonly Token[], i: number): boolean {
+  const [before, token, next] = [tokens[i - 1], tokens[i], tokens[i + 1]];
+  if (token?.text.length !== 1) return false;
+  return (before?.kind === 'number' && !token.spaced) || (next?.kind === 'number' && !next.spaced);
 }
 
 /** The best of several readings, none where two that differ are as good. */

@@ -1,4 +1,5 @@
 import { closeness } from './closeness.ts';
+import { type FigureWords, withoutFigures } from './figures.ts';
 import { isEnglish } from './lexicon/english-words.ts';
 import { numberWords, shorthandFor } from './lexicon/words.ts';
 import type { Table } from './table.ts';
@@ -110,6 +111,11 @@ export class Spelling {
   /** Every target less one letter → the targets. */
   readonly #less = new Map<string, string[]>();
   readonly #known = new Map<string, readonly string[]>();
+  readonly #figures: FigureWords = {
+    rank: (text) => this.#rank(text),
+    english: isEnglish,
+    takesNumber: (text) => TAKES_NUMBER.has(text) || this.#table.names(text),
+  };
 
   constructor(table: Table) {
     this.#table = table;
@@ -136,7 +142,8 @@ export class Spelling {
   }
 
   /** The tokens with their spelling put right; offsets stay those of what was typed. */
-  correct(tokens: readonly Token[]): readonly Token[] {
+  correct(typed: readonly Token[]): readonly Token[] {
+    const tokens = withoutFigures(typed, this.#figures);
     let out: Token[] | null = null;
     for (let i = 0; i < tokens.length; i++) {
       const token = tokens[i];
@@ -151,6 +158,12 @@ export class Spelling {
       i += fixed.taken - 1;
     }
     return out ?? tokens;
+  }
+
+  /** 2 to 5 for words of the lexicon, 1 for a known way of typing one, else 0. */
+  #rank(text: string): number {
+    if (this.#table.words.has(text)) return 2 + (this.#table.targets.get(text) ?? 0);
+    return shorthandFor(text) !== undefined || this.#table.aliases.has(text) ? 1 : 0;
   }
 
   /** Every word that a token left alone may be a slip for, the nearest first; none where it is certainly meant. */
@@ -334,6 +347,13 @@ export class Spelling {
     return [];
   }
 }
+
+/** Prepositions that an hour or a number may be run on to. */
+const TAKES_NUMBER = new Set(
+  'at to by till until til before after from for over under about around past no number and or is in on of with'.split(
+    ' ',
+  ),
+);
 
 const BEFORE_TO = new Set(
   'ok okay fine good safe ready going gonna need want able moved gone went taken took sent back over way off got ready alright happy'.split(

@@ -89,6 +89,12 @@ export class Table {
     if (!known) node.senses.push(sense);
   }
 
+  /** True for a single word that is a noun, a verb or a name. */
+  names(word: string): boolean {
+    const senses = this.#root.next?.get(word)?.senses;
+    return senses?.some((s) => s.sort === 'noun' || s.sort === 'name' || s.sort === 'verb') === true;
+  }
+
   /** True where two words have a meaning in common. */
   sameSense(a: string, b: string): boolean {
     const other = this.#tags.get(b);
