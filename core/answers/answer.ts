@@ -5,6 +5,7 @@ import { answerDue } from './asks/due.ts';
 import { answerHelp } from './asks/help.ts';
 import { answerHistory } from './asks/history.ts';
 import { answerHow } from './asks/how.ts';
+import { answerIncidents } from './asks/incidents.ts';
 import { answerLast } from './asks/last.ts';
 import { answerLoad } from './asks/load.ts';
 import { answerReady } from './asks/ready.ts';
@@ -38,6 +39,8 @@ export function answer(ask: Ask, view: AskView): Answer {
       return answerTrace(ask, view);
     case 'record':
       return answerRecord(ask, view);
+    case 'incidents':
+      return answerIncidents(ask, view);
     case 'how':
       return answerHow(ask, view);
     case 'who-can':

@@ -33,6 +33,8 @@ export const ask = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('trace'), load: maybe(z.string()), item: maybe(item) }),
   z.strictObject({ kind: z.literal('record'), from: localDate, to: localDate, site }),
   z.strictObject({ kind: z.literal('how'), topic: howTopic }),
+  /** The incidents of a stretch of time, as an inspector asks for them ("incidents this year"); local dates. */
+  z.strictObject({ kind: z.literal('incidents'), from: localDate, to: localDate, site }),
   /** Who has been shown how ("who can calibrate?"): answered from the `shown` facts. */
   z.strictObject({ kind: z.literal('who-can'), topic: howTopic }),
   /** "why?" in reply: which words and which rule. */

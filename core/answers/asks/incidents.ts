@@ -1,0 +1,61 @@
+import { siteOf } from '../../practice/look-up.ts';
+import type { AskOf } from '../../reading/ask.ts';
+import type { IncidentState } from '../../record/state.ts';
+import { dateAt, zoneOf } from '../../record/where.ts';
+import { siteOfIncident } from '../../rules/incidents/open-incidents.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import { type Line, lines, type Message } from '../../words/message.ts';
+import { spanWords } from '../../words/span-words.ts';
+import type { Answer, AskView } from '../answer-view.ts';
+import { csvFile } from '../csv.ts';
+import { howItStands, INCIDENT_COLUMNS, incidentRow, incidentWords } from '../incident-rows.ts';
+
+/** What is read on a phone; all of it is in the file. */
+const SHOWN = 6;
+
+/** "Incidents this year": each with what it was, who answered and who closed it with what; open ones first, then the latest. */
+export function answerIncidents(ask: AskOf<'incidents'>, view: AskView): Answer {
+  const found = incidentsAsked(ask, view);
+  const of = ask.site === undefined ? '' : `, ${siteOf(view.practice, ask.site)?.name ?? ask.site}`;
+  const span = spanWords(ask.from, ask.to) + of;
+  if (found.length === 0)
+    return {
+      about: 'record',
+      message: lines([{ strong: 'No incident' }, ` on record: ${span}.`]),
+      items: [],
+    };
+  const open = found.filter((each) => howItStands(each, view) === 'open').length;
+  const count = found.length === 1 ? '1 incident' : `${found.length} incidents`;
+  const more = found.length - SHOWN;
+  const message: Message = [
+    { line: [{ strong: `${count}, ${open === 0 ? 'none' : open} open` }, `: ${span}.`] },
+    { points: found.slice(0, SHOWN).map((incident) => incidentLine(incident, view)) },
+    ...lines(more > 0 ? `And ${more} more. All of it is in the file.` : 'All of it is in the file.'),
+  ];
+  const rows = found.map((incident) => incidentRow(incident, view));
+  const site = ask.site === undefined ? '' : `-${ask.site}`;
+  const file = csvFile(`incidents${site}-${ask.from}-to-${ask.to}`, INCIDENT_COLUMNS, rows);
+  return { about: 'record', message, items: [...new Set(found.flatMap(({ items }) => items))], file };
+}
+
+/** Those opened on these local dates, each by its own site's calendar. */
+function incidentsAsked(ask: AskOf<'incidents'>, view: AskView): readonly IncidentState[] {
+  const isOpen = (incident: IncidentState) => Number(howItStands(incident, view) === 'open');
+  return [...view.state.incidents.values()]
+    .filter((incident) => {
+      const site = siteOfIncident(view, incident);
+      const date = dateAt(view.practice, site, incident.opened.at);
+      return (ask.site === undefined || site === ask.site) && date >= ask.from && date <= ask.to;
+    })
+    .sort((one, other) => isOpen(other) - isOpen(one) || other.opened.at - one.opened.at);
+}
+
+function incidentLine(incident: IncidentState, view: AskView): Line {
+  const zone = zoneOf(view.practice, siteOfIncident(view, incident));
+  const { what, answer, end } = incidentWords(incident, view);
+  return [
+    { strong: clockWords(incident.opened.at, view.now, zone) },
+    `: ${[what, answer].filter((words) => words !== '').join('. ')}. `,
+    howItStands(incident, view) === 'open' ? { strong: `${end}.` } : `${end}.`,
+  ];
+}
