@@ -64,7 +64,7 @@ const NOUNS: Readonly<Record<string, number>> = {
   spore: 2.5,
   penetration: 2.5,
   control: 1.5,
-  leak: 1.2,
+  leak: 2,
   temp: 1.3,
   degree: 0.8,
   magnifier: 1.5,
@@ -238,7 +238,7 @@ function mentionPatience(entity: Entity): number {
   if (entity.is === 'tips') return entity.named ? SURE : 1;
   if (entity.is === 'load') return entity.named ? SURE : 0;
   if (entity.is === 'scanner') return SCANNER_PATIENCE[entity.named];
-  if (entity.is === 'celsius') return entity.unit ? 1 : 0.5;
+  if (entity.is === 'celsius') return entity.unit ? 3 : 2.5;
   return MENTION_PATIENCE[entity.is] ?? 0.5;
 }
 
@@ -249,6 +249,7 @@ function patience(part: Part | undefined): number {
   for (const sense of part.senses) {
     if (sense.sort === 'noun') most = Math.max(most, NOUN_PATIENCE[sense.tag] ?? 0.5);
     if (sense.sort === 'verb' && sense.tag === 'calibrate') most = Math.max(most, 4);
+    if (sense.sort === 'verb' && sense.tag === 'cancel') most = Math.max(most, 4);
   }
   return most;
 }

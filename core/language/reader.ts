@@ -24,7 +24,7 @@ export const makeReader: MakeReader = (practice, learned = []) => {
   return (note, context) => {
     const time = timeContextOf(names, context);
     const chatSites = chatSitesOf(names, context);
-    const tokens = spelling.correct(tokenize(note));
+    const tokens = spelling.correct(tokenize(note).filter((token) => !FILLER.test(token.text)));
     const read = (words: readonly Token[]) => readTokens(words, { note, table, names, time, chatSites });
     const first = read(tokens);
     return first.strange > 0 || first.read.score <= 0
@@ -32,6 +32,9 @@ export const makeReader: MakeReader = (practice, learned = []) => {
       : first.read.read;
   };
 };
+
+/** What dictation takes down of thinking aloud: it stands between any two words. */
+const FILLER = /^(um+|uh+m*|erm+|ehm+)$/;
 
 interface Around {
   readonly note: string;
