@@ -38,6 +38,9 @@ function dropped(c: Clause): Sign | null {
   const floor = c.word(/^(floor|ground|lino|tiles|concrete|deck|sink)$/);
   if (drop >= 0 && c.entities('site').length === 0 && !/^(in|at)$/.test(c.word(/^off$/) >= 0 ? 'in' : ''))
     return { sort: 'dropped', at: drop, also: [floor] };
+  const knocked = drop >= 0 && /^(knock|bang|bash)/.test(c.parts[drop]?.text ?? '');
+  if (knocked) return { sort: 'dropped', at: drop, also: [floor, c.at('shelf'), c.word(/^off$/)] };
+  if (fell >= 0 && c.word(/^let$/) >= 0) return { sort: 'dropped', at: fell, also: [floor], denies: true };
   if (fell >= 0) return { sort: 'dropped', at: fell, also: [floor, c.at('shelf')] };
   return null;
 }
@@ -132,6 +135,12 @@ function itemOfFault(c: Clause): ItemsSaid | null {
   return itemsOf(c, { autoclaves: true, bare: true });
 }
 
+/** "Throws error 17": which one is no tip. */
+function useErrorNumber(c: Clause): void {
+  for (const { at, entity } of c.entities('tips'))
+    if (!entity.named && /error$/.test(c.parts[at - 1]?.text ?? '')) c.use(at);
+}
+
 export const fault: Frame = {
   name: 'fault',
   on: [
@@ -185,7 +194,9 @@ export const fault: Frame = {
       'take',
       'swap',
       'disconnect',
+      'base',
     );
+    useErrorNumber(c);
     const items =
       sign.sort === 'heating' && c.entities('scanner').length > 0 ? scannerOnly(c) : itemOfFault(c);
     if (items === null) return null;

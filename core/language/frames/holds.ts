@@ -66,7 +66,9 @@ export const released: Frame = {
       );
     c.use(verb);
     c.useTags('release', 'sterile', 'unit', 'be', 'pass', 'work', 'use');
-    const items: ItemsSaid | null = itemsOf(c, { autoclaves: true, loads: true });
+    // "9 ok to use again": said of a number alone where nothing else stands beside it.
+    const bare = /again|back in/.test(text) && c.parts.length <= 5 && c.scope.strange === 0;
+    const items: ItemsSaid | null = itemsOf(c, { autoclaves: true, loads: true, bare });
     if (items === null || (weak && typeof items.said === 'string')) return null;
     if (/^back on$/.test(text)) return null;
     // Tips "of load 118" are released, not the load.

@@ -118,7 +118,7 @@ export const loadFinished: Frame = {
     const over =
       c.form('finish', 'dn') >= 0
         ? c.form('finish', 'dn')
-        : c.word(/^(out|done|over|off|complete|finished|ended)$/);
+        : c.word(/^(out|out of|came out|came out of|done|over|off|complete|finished|ended)$/);
     if (outcome === null && over < 0 && cycle === null && strip.value === null && dry.value === null)
       return null;
     if (typeof load.said === 'string' && outcome === null && cycle === null) return null;

@@ -1,4 +1,5 @@
 import type { Clause } from '../clause.ts';
+import { hasTag } from '../part.ts';
 import { autoclaveItem } from '../roles/autoclave.ts';
 import { type ItemsSaid, itemSlots, itemsOf } from '../roles/items.ts';
 import { isDenied } from '../roles/outcome.ts';
@@ -56,27 +57,20 @@ const NOT_MOVING = [
     'fog',
     'spore',
   ],
-  ...[
-    'start',
-    'finish',
-    'bag',
-    'wash',
-    'retire',
-    'hold',
-    'release',
-    'add',
-    'sterile',
-    'cancel',
-    'book',
-    'fall',
-  ],
+  ...['start', 'bag', 'wash', 'retire', 'hold', 'release', 'add', 'sterile', 'cancel', 'book', 'fall'],
 ];
+
+/** Something has ended; "over in surgery 2" tells where. */
+function isOver(c: Clause): boolean {
+  return c.parts.some((p) => p.entity === undefined && p.text !== 'over' && hasTag(p, 'finish'));
+}
 
 export const moved: Frame = {
   name: 'moved',
   on: ['site', 'room', 'come', 'scanner', 'get', 'bring'],
   read(c) {
-    if (c.has(...NOT_MOVING) || c.entities('celsius').length + c.entities('load').length > 0) return null;
+    if (c.has(...NOT_MOVING) || isOver(c) || c.entities('celsius').length + c.entities('load').length > 0)
+      return null;
     const place = placeOf(c, (prep) => prep !== 'from' && prep !== 'of') ?? hereOf(c);
     if (place === null || wearsTips(c)) return null;
     const verb = MOVING.map((tag) => c.form(tag, 'ds')).find((i) => i >= 0) ?? c.word(STILL);

@@ -12,7 +12,7 @@ export const nouns: Readonly<Record<string, string>> = {
   lens: 'lens, lense, window, scanner window, glass, scanner glass, camera, optic, optics, camera window, scanner lens, front glass, lens window',
   mirror: 'mirror, tip mirror, mirror glass, mirrors',
   pouch:
-    'pouch, pack, packet, packaging, wrapper, sterile pouch, autoclave bag, autoclave pouch, pouch seal, wrapping, little bag, wee bag, sterile bag, tip bag, peel pouch, pouch paper, bag seal, pouch seam, steri bag, steri pouch, sterilisation pouch, sterilisation bag',
+    'pouch, pack, packet, packaging, wrapper, sterile pouch, autoclave bag, autoclave pouch, pouch seal, wrapping, little bag, wee bag, sterile bag, tip bag, peel pouch, pouch paper, bag seal, pouch seam, steri bag, steri pouch, sterilisation pouch, sterilisation bag, bag, pouch seal, pouch seam',
   strip:
     'indicator, strip, indicator strip, chemical indicator, chem strip, integrator, indicator tape, colour change, test strip, ci, class 5, tst strip, chemical strip, steri tape, process indicator, indicator dot, color change, class 6, helix strip, indicator patch, stripe, tst, type 5, type 6, class five, emulating indicator',
   cable: 'cable, lead, cord, wire, usb, usb cable, usb lead, scanner cable, power cable, power lead, flex',
@@ -59,6 +59,7 @@ export const nouns: Readonly<Record<string, string>> = {
 
 /** Things that share our words but are none of ours: they take the word before them away. Plurals are made. */
 export const others = `
+sleeping bag, handbag, hand bag, tote bag, goody bag, bin bag, carrier bag, tea bag, lunch bag, gym bag, bean bag, bag of crisps, bag of chips, bag for life, party bag, my bag, his bag, her bag, laptop bag, shopping bag, sports bag,
 barcode scanner, bar code scanner, paper scanner, document scanner, x-ray scanner, xray scanner, x ray scanner, ct scanner, reception scanner, flatbed scanner,
 card scanner, qr scanner, plate scanner, phosphor plate scanner, photo scanner, body scanner, mri scanner, cbct scanner, office scanner, face scanner, passport scanner, film scanner, label scanner, id scanner,
 scanner at reception, scanner on reception, scanner in reception, scanner on the front desk, scanner at the front desk, scanner at front desk, scanner in the office, scanner in the back office, scanner for the paper, scanner printer, printer scanner, desk scanner, opg scanner, psp scanner, baggage scanner, airport scanner, fingerprint scanner, network scanner, receipt scanner, stock scanner, hand scanner at reception, reception's scanner, scanner upstairs in the office, temperature scanner, virus scanner, port scanner, lab scanner, model scanner, desktop scanner,

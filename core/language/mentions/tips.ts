@@ -1,5 +1,6 @@
+import { numberWord } from '../lexicon/words.ts';
 import type { TipsSaid } from '../part.ts';
-import { endOfTag, type Finder, isNumber, matchAt, type Scan, textAt } from './scan.ts';
+import { endOfTag, type Finder, type Found, glued, isNumber, matchAt, type Scan, textAt } from './scan.ts';
 import { type IdList, tipList } from './tip-list.ts';
 
 function said(list: IdList, named: boolean): TipsSaid {
@@ -28,14 +29,74 @@ export const tipsByNumber: Finder = (scan, at) => {
 
 /** Numbers with no word "tip" beside them: "4 and 6", taken for tips only where nothing else claims them. */
 export const tipsBare: Finder = (scan, at) => {
+  if (numberWord(textAt(scan, at)) !== undefined) return tipsInWords(scan, at);
   if (!isNumber(scan, at) || !standsFree(scan, at)) return null;
   if (/^(at|@)$/.test(textAt(scan, at - 1)) && !/^(look|looked|looking)$/.test(textAt(scan, at - 2)))
     return null;
   const list = tipList(scan, at, 'no');
+  const own =
+    list !== null && textAt(scan, list.to) === 's' && glued(scan, list.to) && tipThing(scan, list.to + 1);
+  if (list !== null && own) return { entity: said(list, false), to: list.to + 1 };
   if (list === null || /^[)%]$/.test(textAt(scan, list.to)) || opensItem(scan, at) || counts(scan, list.to))
     return null;
   return { entity: said(list, false), to: list.to };
 };
+
+/** "Bagged thirty one to thirty four", "one, three and eight are pouched": in words only where a verb stands beside them. */
+function tipsInWords(scan: Scan, at: number): Found | null {
+  const list = tipList(scan, at, 'several');
+  if (list === null || list.unknown.length > 0 || list.ids.length === 0) return null;
+  // "Used one", "bagged three" count.
+  if (list.ids.length === 1 && list.to - at === 1 && !SURE_WORDS.test(textAt(scan, at))) return null;
+  if (counts(scan, list.to)) return null;
+  return opensWithDone(scan, at, list.to) || doneBefore(scan, at)
+    ? { entity: said(list, false), to: list.to }
+    : null;
+}
+
+const SURE_WORDS = /^(eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)$/;
+const DONE_TAGS = new Set([
+  'use',
+  'wash',
+  'bag',
+  'send',
+  'retire',
+  'find',
+  'take',
+  'remove',
+  'check',
+  'sterile',
+  'fit',
+  'drop',
+]);
+
+function doneBefore(scan: Scan, at: number): boolean {
+  for (let i = at - 1; i >= 0 && i >= at - 3; i--) {
+    const match = matchAt(scan, i);
+    if (match?.to !== at) continue;
+    return match.senses.some((s) => s.sort === 'verb' && s.form === 'd' && DONE_TAGS.has(s.tag));
+  }
+  return false;
+}
+
+/** At the head of a note or behind a mark or "and", with a verb after it. */
+function opensWithDone(scan: Scan, at: number, to: number): boolean {
+  const before = scan.tokens[at - 1];
+  if (before !== undefined && before.kind !== 'mark' && !/^(and|then)$/.test(before.text)) return false;
+  const next = matchAt(scan, to);
+  return (
+    next?.senses.some((s) => s.sort === 'verb' && (s.form === 'd' || s.tag === 'be' || s.tag === 'have')) ===
+    true
+  );
+}
+
+/** "34s pouch ripped": what a tip has; the apostrophe is often left out. */
+function tipThing(scan: Scan, at: number): boolean {
+  return (
+    ['pouch', 'strip', 'mirror', 'seal'].some((tag) => endOfTag(scan, at, tag) > 0) ||
+    /^(on|off|fine|ok|done|gone|dirty|used|sterile|back|in)$/.test(textAt(scan, at))
+  );
+}
 
 /** "4. Sometimes …" numbers a line. */
 function opensItem(scan: Scan, at: number): boolean {
