@@ -115,6 +115,7 @@ function actsOf(
         sentence.segments.flatMap((s) => s.parts),
         scope,
       ),
+      sentence.question,
     );
     const glue = sentence.segments.every((s) =>
       s.parts.every((p) => p.mark || hasSort(p, 'glue') || p.entity?.is === 'person'),

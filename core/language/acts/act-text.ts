@@ -1,0 +1,39 @@
+import type { Clause } from '../clause.ts';
+import type { Part } from '../part.ts';
+
+/** The clause's words with their spelling put right and no marks; times as they were typed. */
+export function wordsOf(c: Clause): string {
+  return c.parts
+    .filter((p) => !p.mark || p.senses.length > 0)
+    .map((p) => (p.entity?.is === 'time' ? c.scope.note.slice(...c.scope.offset(p)).toLowerCase() : p.text))
+    .join(' ')
+    .replace(/ 's/g, "'s")
+    .trim();
+}
+
+/**
+ * The clause as it was typed, in small letters, without marks and with long letters shortened: "Yesss!!" is "yes", "nooo"
+ * is "no". Short words are answers more often than slips of something else, so their spelling is not put right.
+ */
+export function typedOf(c: Clause): string {
+  const [first] = c.parts;
+  const last = c.parts.at(-1);
+  if (first === undefined || last === undefined) return '';
+  return c.scope.note
+    .slice(c.scope.offset(first)[0], c.scope.offset(last)[1])
+    .toLowerCase()
+    .replace(/[’`´]/g, "'")
+    .replace(/(\p{L})\1{2,}/gu, '$1')
+    .replace(/[\s.,;:!?()"“”~–—-]+/g, ' ')
+    .trim();
+}
+
+/** True where the clause is put as a question. */
+export function isAsked(c: Clause): boolean {
+  return c.parts.some((p) => p.mark && p.text.includes('?'));
+}
+
+/** A part's words as they are typed: "it's", not "it 's". */
+export function textOf(part: Part): string {
+  return part.text.replaceAll(" 's", "'s");
+}
