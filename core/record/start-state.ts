@@ -124,6 +124,7 @@ export function newTip(id: string, home: string | null, limit: number | null, cy
     scanner: null,
     fitted: null,
     usedSinceFitted: false,
+    useSaid: false,
     needs: [],
     sterile: null,
     load: null,

@@ -69,6 +69,8 @@ export interface TipState {
   fitted: Mark | null;
   /** Scanned with (or said used) since it was fitted last. */
   usedSinceFitted: boolean;
+  /** A note "used" has told its last contact, or summed up that scan: another one is of another patient. */
+  useSaid: boolean;
   /** Everything that stands between it and a patient until its next passed load; latest of each cause. */
   needs: readonly Need[];
   /** `null`: not on record as sterile since its last contact. */

@@ -22,10 +22,23 @@ describe('what was in load 118?', () => {
   it('failed after it had passed: both, its figures, what was not said, and that scans are concerned', () => {
     expect(load(aDay(), '118')).toBe(`Load 118: failed, tips 4, 5.
 • On yesterday 10:00 (Rosa), out yesterday 10:40 (Rosa)
-• First noted as passed; noted as failed yesterday 15:00 (Rosa)
+• Noted as passed yesterday 10:40 (Rosa), then failed yesterday 15:00 (Rosa)
 • 134 °C for 3.5 min, indicator failed
 • Not said: dry or wet
 • 1 scan or fitting since it ended: ask “load 118: where did those tips go?”`);
+  });
+
+  it('passed, failed, and passed after all: all three in order', () => {
+    const given = aDay();
+    given.note('2026-11-24 09:00', {
+      kind: 'load-finished',
+      load: '118',
+      outcome: 'passed',
+      indicator: 'passed',
+    });
+    expect(load(given, '118')).toContain(
+      'Noted as passed yesterday 10:40 (Rosa), then failed yesterday 15:00 (Rosa), then passed 09:00 (Rosa)',
+    );
   });
 
   it('at a temperature with no published value, then released', () => {

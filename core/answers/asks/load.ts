@@ -71,12 +71,12 @@ function timesWords(load: LoadState, view: AskView): string {
   return finished === null ? on : `${on}, out ${whenBy(finished, load, view)}`;
 }
 
-/** A result that took another's place: both stay in the record. */
+/** Results that took one another's place: all of them stay in the record. */
 function correctedLines(load: LoadState, view: AskView): readonly Line[] {
-  const last = load.results.at(-1);
-  const before = load.results.at(-2);
-  if (last === undefined || before === undefined || last.outcome === before.outcome) return [];
-  return [[`First noted as ${before.outcome}; noted as ${last.outcome} ${whenBy(last.mark, load, view)}`]];
+  const turns = load.results.filter(({ outcome }, at) => outcome !== load.results[at - 1]?.outcome);
+  if (turns.length < 2) return [];
+  const told = turns.map(({ outcome, mark }) => `${outcome} ${whenBy(mark, load, view)}`);
+  return [[`Noted as ${told.join(', then ')}`]];
 }
 
 function figureLines(load: LoadState): readonly Line[] {

@@ -96,6 +96,19 @@ function endOf(load: LoadState): number {
   return load.finished?.at ?? load.started?.at ?? 0;
 }
 
+/** Loads since its last negative test of which nobody said the autoclave: any of them may have been in it. */
+function unsaidLoads({ state }: Step, { site, lastNegative, loadsSinceNegative }: AutoclaveState): string[] {
+  if (state.practice.autoclaves.length < 2) return [];
+  const since = lastNegative?.ranAt ?? Number.NEGATIVE_INFINITY;
+  return [...state.loads.values()]
+    .filter((load) => {
+      if (load.autoclave !== null || endOf(load) <= since) return false;
+      return load.site === null || site === null || load.site === site;
+    })
+    .map(({ key }) => key)
+    .filter((key) => !loadsSinceNegative.includes(key));
+}
+
 function positive(step: Step, autoclave: AutoclaveState): void {
   const { state, mark } = step;
   autoclave.positivesInRow = autoclave.sporeTests.filter(
@@ -110,7 +123,7 @@ function positive(step: Step, autoclave: AutoclaveState): void {
   const loads: string[] = [];
   const recalledLoads: string[] = [];
   const recalledTips = new Set<string>();
-  for (const key of autoclave.loadsSinceNegative) {
+  for (const key of [...autoclave.loadsSinceNegative, ...unsaidLoads(step, autoclave)]) {
     const load = state.loads.get(key);
     if (load === undefined) continue;
     loads.push(key);

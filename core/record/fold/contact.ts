@@ -153,6 +153,7 @@ export function addUse(step: Step, tip: TipState, scanner: ScannerState | null, 
   tip.uses += 1;
   tip.spoken = mark;
   tip.lastUse = mark;
+  tip.useSaid = false;
   tip.lastContact = mark;
   tip.loadsSinceUse = [];
   addTo(state.history.uses, tip.id, {

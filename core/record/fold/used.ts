@@ -1,3 +1,4 @@
+import { MINUTE } from '../../time/instant.ts';
 import type { Scan, ScannerState, TipState } from '../state.ts';
 import { reasonsAgainst } from '../tip-safety.ts';
 import { dateAt } from '../where.ts';
@@ -5,6 +6,9 @@ import { addUse, checkTip, leaveLoads, uncover } from './contact.ts';
 import { finishScan, soil } from './scan-end.ts';
 import { type Step, type Steps, scannerOf, tipsOf } from './step.ts';
 import { tellStock } from './stocktake.ts';
+
+/** The same use told by two people; what is said on the same scanner later than this is another patient: assumed. */
+const TOLD_TWICE = 10 * MINUTE;
 
 export const usedSteps = {
   used: (step, said) => {
@@ -16,22 +20,27 @@ export const usedSteps = {
 
 /**
  * "used tip 4": contact with a patient, and its scanner is dirty. Said of a tip whose scan was noted since it was fitted,
- * it sums that scan up and is not another one.
+ * it sums that scan up and is not another one. Said once more with its scanner it is another patient, and warned of; with
+ * no scanner ("tip 4 is dirty") it only tells how the tip is.
  */
 function useTip(step: Step, tip: TipState, named: ScannerState | undefined, samePatient: boolean): void {
   const { state, mark } = step;
   const on = tip.scanner === null ? undefined : state.scanners.get(tip.scanner);
   if (on?.scan?.tip === tip.id && (named === undefined || named === on)) {
     finishScan(step, on);
+    tip.useSaid = true;
     return;
   }
-  if (tip.usedSinceFitted && tip.stage === 'used' && sumsUp(step, tip, named)) return;
+  if (tip.usedSinceFitted && tip.stage === 'used' && sumsUp(step, tip, named, samePatient)) {
+    tip.useSaid = true;
+    return;
+  }
   const scanner = named ?? on;
   const known =
     tip.stage === 'sterile' || tip.stage === 'fitted' || tip.stage === 'unknown' || tip.stage === 'used';
   if (
     !known ||
-    isElsewhere(step, tip, named) ||
+    isAnother(step, tip, named, samePatient) ||
     tip.state === 'held' ||
     tip.state === 'retired' ||
     tip.state === 'missing'
@@ -47,15 +56,23 @@ function useTip(step: Step, tip: TipState, named: ScannerState | undefined, same
   if (tip.missing !== null) tip.missing = null;
   leaveLoads(step, tip);
   addUse(step, tip, scanner ?? null, samePatient);
+  tip.useSaid = true;
   soil(state, tip.id, mark);
   tip.bagged = null;
   if (scanner !== undefined) dirty(step, scanner, tip, samePatient);
 }
 
-/** Used already, and now on another scanner than then: not the same use told twice. */
-function isElsewhere({ state }: Step, tip: TipState, named: ScannerState | undefined): boolean {
-  const last = state.history.uses.get(tip.id)?.at(-1)?.scanner ?? null;
-  return tip.stage === 'used' && named !== undefined && last !== null && last !== named.id;
+/** In a mouth since its last load, and now said used on a scanner: not the same use told twice, which was settled before. */
+function isAnother(
+  step: Step,
+  tip: TipState,
+  named: ScannerState | undefined,
+  samePatient: boolean,
+): boolean {
+  const last = step.state.history.uses.get(tip.id)?.at(-1)?.scanner ?? null;
+  if (tip.stage !== 'used' || named === undefined || last === null) return false;
+  if (last !== named.id) return true;
+  return !samePatient && tip.needs.some(({ why }) => why === 'used');
 }
 
 /** Used on the scanner that it was fitted to: the fitting and the use are one contact, and one warning. */
@@ -64,9 +81,11 @@ function contactOf({ entry }: Step, tip: TipState, scanner: ScannerState | undef
   return isOn ? (tip.fitted?.entry ?? entry.id) : entry.id;
 }
 
-function sumsUp(step: Step, tip: TipState, named: ScannerState | undefined): boolean {
+function sumsUp(step: Step, tip: TipState, named: ScannerState | undefined, samePatient: boolean): boolean {
   const { practice } = step.state;
   if (tip.lastUse === null) return false;
+  const isLater = step.mark.earliest - tip.lastUse.at > TOLD_TWICE;
+  if (named !== undefined && tip.useSaid && isLater && !samePatient) return false;
   const lastOn = step.state.history.uses.get(tip.id)?.at(-1)?.scanner ?? null;
   if (named !== undefined && named.id !== lastOn) return false;
   return dateAt(practice, tip.site, tip.lastUse.at) === dateAt(practice, tip.site, step.mark.at);

@@ -75,7 +75,8 @@ function loadLines({ practice, now }: View, loads: readonly LoadState[]): Messag
   const points = loads.toReversed().map((load): Line => {
     const at = load.finished ?? load.started;
     const day = at === null ? load.date : dayWords(at.at, now, zoneOf(practice, load.site));
-    return [`load ${load.number}, ${day}: ${tipsOf(load)}`];
+    const unsaid = load.autoclave === null && practice.autoclaves.length > 1 ? ' (autoclave not said)' : '';
+    return [`load ${load.number}${unsaid}, ${day}: ${tipsOf(load)}`];
   });
   return [...lines('Loads since its last negative test, newest first:'), { points }];
 }

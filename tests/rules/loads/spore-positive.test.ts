@@ -33,6 +33,33 @@ describe('a positive spore test', () => {
     ]);
   });
 
+  it('given a load of which nobody said the autoclave, then it is listed too: it may have been in this one', () => {
+    const given = sinceNegative('noted');
+    given.note('2026-11-23 10:00', { kind: 'load-started', load: '77', tips: ['7'] });
+    given.note('2026-11-23 10:40', { kind: 'load-finished', load: '77', outcome: 'passed' });
+    const [post] = heard(given, '2026-11-23 12:00', positive);
+    expect(post?.split('\n').slice(2, 7)).toEqual([
+      'Recalled: tip 7 (load 77): not sterile. Through another autoclave before use.',
+      'Why: good figures and a good indicator are not both noted of it.',
+      'Loads since its last negative test, newest first:',
+      '• load 77 (autoclave not said), today: tip 7',
+      '• load 118, today: tips 2 and 5',
+    ]);
+  });
+
+  it('given such a load ended before the last negative test, then it is not listed', () => {
+    const given = counted();
+    given.note('2026-11-13 08:00', { kind: 'load-started', load: '77', tips: ['7'] });
+    given.note('2026-11-13 08:40', { kind: 'load-finished', load: '77', outcome: 'passed' });
+    given.note('2026-11-16 09:00', {
+      kind: 'spore-test',
+      outcome: 'passed',
+      ran: '2026-11-16',
+      autoclave: 'big',
+    });
+    expect(heard(given, '2026-11-23 12:00', positive)[0]).toContain('No loads are on record since');
+  });
+
   it('given a load’s checks are not noted, then it is recalled, and every scan under it is listed', () => {
     const given = sinceNegative('not noted');
     given.note(
