@@ -40,6 +40,11 @@ export class House {
     return new House(server, folder);
   }
 
+  /** Another bot's folder on the same homeserver. */
+  static inside(house: House): House {
+    return new House(house.server, mkdtempSync(join(house.folder, 'another-')));
+  }
+
   get password(): string {
     return PASSWORD;
   }

@@ -6,7 +6,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readCredentials } from '../../bot/chat/matrix/sign-in/credentials.ts';
-import { type House, houseIfPossible } from './house.ts';
+import { House, houseIfPossible } from './house.ts';
+import { Person } from './person.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const house = await houseIfPossible();
@@ -102,6 +103,37 @@ describe.skipIf(house === null)('signing in', () => {
     expect(printed).toMatch(/not as a Matrix homeserver/);
   });
 
+  test('a token made by hand is taken as it is, kept with its device, and needs no password ever after', async () => {
+    if (house === null) return;
+    const hand = House.inside(house);
+    const identifier = { type: 'm.id.user', user: 'scanward' };
+    const login = { type: 'm.login.password', identifier, password, initial_device_display_name: 'by hand' };
+    const answer = await fetch(`${server.url}/_matrix/client/v3/login`, {
+      method: 'POST',
+      body: JSON.stringify(login),
+    });
+    const { access_token, device_id }: Record<string, string> = JSON.parse(await answer.text());
+    const none = { SCANWARD_USER: '', SCANWARD_PASSWORD: '' };
+    await hand.startBot(hand.practice(['!none:example.org']), {
+      ...none,
+      SCANWARD_TOKEN: access_token ?? '',
+    });
+    expect(hand.session()).toMatchObject({ user: '@scanward:example.org', device: device_id });
+    expect(hand.printed).not.toContain(access_token);
+    await hand.endBot('SIGTERM');
+    await hand.startBot(hand.practice(['!none:example.org']), none);
+    expect(hand.session().device).toBe(device_id);
+    await hand.endBot('SIGTERM');
+  });
+
+  test('a token that the homeserver does not know is told plainly, without it', async () => {
+    if (house === null) return;
+    const hand = House.inside(house);
+    const started = hand.startBot(hand.practice(['!none:example.org']), { SCANWARD_TOKEN: 'syt_made_up' });
+    await expect(started).rejects.toThrow(/does not know that token/);
+    expect(hand.printed).not.toContain('syt_made_up');
+  });
+
   test('the device is kept over starts, and another account is refused its folder', async () => {
     if (house === null) return;
     await house.startBot(practice);
@@ -152,4 +184,47 @@ describe.skipIf(shortly === null)('a sign-in that runs out', () => {
     expect(after.storageKey).toBe(before.storageKey);
     expect(after.token).not.toBe(before.token);
   });
+});
+
+const renewing = await houseIfPossible({ tokenSeconds: 6 });
+
+describe.skipIf(renewing === null)('tokens that run out and are renewed', () => {
+  const { server, password } = renewing ?? ({} as House);
+  let priya: Person;
+  afterAll(async () => {
+    priya?.stop();
+    await renewing?.close();
+  });
+  const answered = async (room: string) => {
+    const ask = await priya.say(room, "where's blue?");
+    await priya.until(() => priya.repliesTo(ask).length > 0, 'an answer', 30_000);
+  };
+  const tokenNow = () => renewing?.session().token;
+
+  test('it goes on under new tokens while it runs, and after a stop that outlasted its token', async () => {
+    if (renewing === null) return;
+    priya = await Person.signIn(server.url, 'priya', password);
+    const room = await priya.room(true, ['@scanward:example.org']);
+    const practice = renewing.practice([room]);
+    await renewing.startBot(practice);
+    await priya.untilJoined(room, '@scanward:example.org');
+    const before = renewing.session();
+    for (let life = 0; life < 3; life++) {
+      const used = tokenNow();
+      await expect.poll(tokenNow, { timeout: 30_000 }).not.toBe(used);
+      await answered(room);
+    }
+    await renewing.endBot('SIGKILL');
+    const kept = renewing.session();
+    expect(kept.device).toBe(before.device);
+    // Until the homeserver itself says that the kept token has run out.
+    const headers = { Authorization: `Bearer ${kept.token}` };
+    const status = async () =>
+      (await fetch(`${server.url}/_matrix/client/v3/account/whoami`, { headers })).status;
+    await expect.poll(status, { timeout: 30_000 }).toBe(401);
+    await renewing.startBot(practice, { SCANWARD_PASSWORD: '' });
+    await answered(room);
+    expect(renewing.session().device).toBe(before.device);
+    expect(renewing.session().storageKey).toBe(before.storageKey);
+  }, 120_000);
 });

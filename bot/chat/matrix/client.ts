@@ -6,11 +6,12 @@ import type { IStore } from 'matrix-js-sdk/lib/store/index.js';
 import type { Vault } from './keys/key-backup.ts';
 import { openKeyStore } from './keys/key-store.ts';
 import { VERIFICATION_METHODS } from './rooms/verification.ts';
+import { keepSignedIn } from './sign-in/renew.ts';
 import type { Session } from './sign-in/session.ts';
 import { silenceSdk, silent } from './silent-logger.ts';
 
 /**
- * The client of a device, its keys opened from the folder. `failed` is told when a key cannot be written and must end the
+ * The client of a device that stays signed in, its keys opened from the folder. `failed` is told when a key cannot be written and must end the
  * process. One client a process.
  */
 export async function openClient(
@@ -33,6 +34,7 @@ export async function openClient(
     verificationMethods: VERIFICATION_METHODS,
     cryptoCallbacks: { getSecretStorageKey: vault.callback },
   });
+  void keepSignedIn(db, session, (token) => client.setAccessToken(token), failed).catch(failed);
   await client.initRustCrypto({ storageKey: session.storageKey });
   return client;
 }

@@ -10,6 +10,8 @@ export interface ServerSettings {
   readonly messagesASecond?: number;
   /** After how long a sign-in runs out, in seconds; never when left out. */
   readonly sessionSeconds?: number;
+  /** After how long a token runs out that can be renewed, in seconds; Synapse's own 5 minutes when left out. */
+  readonly tokenSeconds?: number;
 }
 
 /** Synapse's settings: bound to this machine alone, SQLite, no federation, no limits but the one asked for. Plain JSON is YAML. */
@@ -20,6 +22,7 @@ export function serverSettings({
   secret,
   messagesASecond,
   sessionSeconds,
+  tokenSeconds,
 }: ServerSettings): string {
   const free = { per_second: 10_000, burst_count: 100_000 };
   const message =
@@ -44,6 +47,7 @@ export function serverSettings({
       registration_shared_secret: secret,
       macaroon_secret_key: `${secret}-macaroon`,
       form_secret: `${secret}-form`,
+      ...(tokenSeconds === undefined ? {} : { refreshable_access_token_lifetime: `${tokenSeconds}s` }),
       ...(sessionSeconds === undefined ? {} : { session_lifetime: `${sessionSeconds}s` }),
       report_stats: false,
       suppress_key_server_warning: true,

@@ -49,3 +49,9 @@ export async function askServer(
 export class NoServer extends Error {
   override readonly name = 'NoServer';
 }
+
+/** A text of an answer by its name; null where it is missing or empty. */
+export function textIn(body: Answer['body'], name: string): string | null {
+  const value = body[name];
+  return typeof value === 'string' && value !== '' ? value : null;
+}

@@ -1,7 +1,8 @@
 import type { DatabaseSync } from 'node:sqlite';
 import { PlainError } from '../../../plain-error.ts';
-import { askServer } from './ask-server.ts';
+import { askServer, textIn } from './ask-server.ts';
 import type { Credentials } from './credentials.ts';
+import { renewalIn, renewed } from './renew.ts';
 import { forgetDevice, keepSession, keptSession, newStorageKey, type Session } from './session.ts';
 
 /** Name of the bot's device, as people see it in their lists. */
@@ -38,7 +39,8 @@ async function firstSignIn(db: DatabaseSync, given: Credentials): Promise<Sessio
     const device = textIn(answer.body, 'device_id');
     if (user === null || device === null)
       throw new PlainError('That token belongs to no device. Sign in with a password.');
-    return kept(db, { homeserver, user, device, token: given.token, storageKey: newStorageKey() });
+    const made = { homeserver, user, device, token: given.token, renewal: null };
+    return kept(db, { ...made, storageKey: newStorageKey() });
   }
   return passwordSignIn(db, homeserver, given, null);
 }
@@ -57,6 +59,8 @@ async function heldAgainst(db: DatabaseSync, session: Session, given: Credential
   }
   const expired = answer.errcode === 'M_UNKNOWN_TOKEN' && answer.body.soft_logout === true;
   // The device is still there and so are its keys: only the token is new.
+  const anew = expired ? await renewed(db, session) : null;
+  if (anew !== null) return anew;
   if (expired && given.password !== null)
     return passwordSignIn(db, session.homeserver, { ...given, user: session.user }, session);
   throw refused(answer.errcode, session.homeserver, session);
@@ -79,6 +83,7 @@ async function passwordSignIn(
     identifier: { type: 'm.id.user', user },
     password,
     initial_device_display_name: DEVICE_NAME,
+    refresh_token: true,
     ...(same === null ? {} : { device_id: same.device }),
   };
   const answer = await askServer(homeserver, '/login', { body });
@@ -89,7 +94,7 @@ async function passwordSignIn(
   if (name === null || device === null || token === null)
     throw new PlainError(`${homeserver} signed in but named no device. Is it a Matrix homeserver?`);
   const storageKey = same?.storageKey ?? newStorageKey();
-  return kept(db, { homeserver, user: name, device, token, storageKey });
+  return kept(db, { homeserver, user: name, device, token, renewal: renewalIn(answer.body), storageKey });
 }
 
 function kept(db: DatabaseSync, session: Session): Session {
@@ -122,9 +127,4 @@ function refused(errcode: string | null, homeserver: string, session?: Session):
 
 function fullName(user: string, like: string): string {
   return user.startsWith('@') ? user : `@${user}:${like.slice(like.indexOf(':') + 1)}`;
-}
-
-function textIn(body: Readonly<Record<string, unknown>>, name: string): string | null {
-  const value = body[name];
-  return typeof value === 'string' && value !== '' ? value : null;
 }
