@@ -1,11 +1,13 @@
 import type { Item } from '../reading/slots.ts';
+import { itemWords } from '../words/item-words.ts';
 import type { Message } from '../words/message.ts';
 import type { About } from './about.ts';
-import { gathered } from './compose/gathered.ts';
+import { gathered, type Part } from './compose/gathered.ts';
 import { howToAnswer } from './compose/how-to-answer.ts';
 import { lateWords } from './compose/late-words.ts';
 import { leadWords } from './compose/lead-words.ts';
 import type { Matter, Stage, View } from './matter.ts';
+import { capital } from './tips/tip-words.ts';
 
 export { dueAgainMessage, type Settling, settledMessage } from './compose/settled-message.ts';
 
@@ -38,7 +40,9 @@ export function composePost(matters: readonly Matter[], stage: Stage, view: View
     about: stage === 'lead' && !KEEPS_ABOUT.has(own) ? 'escalation' : own,
     message: [
       ...(named ? leadWords(view.practice, stage, mentions) : []),
-      ...(DAY_POSTS.has(own) ? told.flatMap(({ line }) => line) : gathered(told.map(({ line }) => line))),
+      ...(DAY_POSTS.has(own)
+        ? told.flatMap(({ line }) => line)
+        : gathered(told.map((matter) => partOf(matter, view)))),
       ...lateWords(told, stage, view),
       ...choices(told),
       ...(told.some(({ tick }) => tick !== undefined) ? howToAnswer() : []),
@@ -46,6 +50,12 @@ export function composePost(matters: readonly Matter[], stage: Stage, view: View
     items: [...new Set(matters.flatMap(({ items }) => items))],
     mentions,
   };
+}
+
+function partOf({ items, line }: Matter, { practice }: View): Part {
+  const [item] = items;
+  const name = item === undefined || items.length > 1 ? null : capital(itemWords(practice, item));
+  return { name, message: line };
 }
 
 /** Numbered, so that the number may be typed. */

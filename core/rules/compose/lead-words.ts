@@ -8,12 +8,20 @@ import { inWords } from '../tips/tip-words.ts';
 export function leadWords(practice: Practice, stage: Stage, leads: readonly string[]): Message {
   if (stage !== 'lead' && leads.length === 0) return [];
   const names = inWords(leads.map((id) => nameOf(practice, id)));
-  return [
-    {
-      line: [
-        { strong: names === '' ? 'Still open' : names },
-        names === '' ? ':' : stage === 'lead' ? ': still open.' : ', please look at this:',
-      ],
-    },
-  ];
+  if (names === '') return [{ line: [{ strong: 'Still open' }, NOBODY] }];
+  return [{ line: [{ strong: names }, stage === 'lead' ? STILL_OPEN : LOOK] }];
+}
+
+const NOBODY = ':';
+const STILL_OPEN = ': still open.';
+const LOOK = ', please look at this:';
+
+/** The message without that line: once settled nobody is called any more. Told by its words, as posts come back from the record. */
+export function withoutLeadWords(message: Message): Message {
+  const [head, ...rest] = message;
+  if (head === undefined || !('line' in head) || head.line.length !== 2) return message;
+  const [name, words] = head.line;
+  if (name === undefined || typeof name === 'string' || !('strong' in name)) return message;
+  const calls = words === STILL_OPEN || words === LOOK || (words === NOBODY && name.strong === 'Still open');
+  return calls ? rest : message;
 }

@@ -5,6 +5,7 @@ import { clockWords } from '../../words/clock-words.ts';
 import { type Message, struck } from '../../words/message.ts';
 import { nameOf } from '../../words/people-words.ts';
 import { withoutHowToAnswer } from './how-to-answer.ts';
+import { withoutLeadWords } from './lead-words.ts';
 
 /** How a post came to hold no longer; `by` is `null` where nobody's note did it. */
 export interface Settling {
@@ -27,7 +28,7 @@ export function settledMessage(post: Settled, { practice, by, at, how }: Settlin
     {
       line: [{ strong: words(how, by) }, by === null ? `, ${time}` : ` by ${nameOf(practice, by)}, ${time}`],
     },
-    ...struck(withoutHowToAnswer(post.message)),
+    ...struck(withoutLeadWords(withoutHowToAnswer(post.message))),
   ];
 }
 

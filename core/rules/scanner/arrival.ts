@@ -1,4 +1,3 @@
-import { scannerOf } from '../../practice/look-up.ts';
 import type { Entry } from '../../record/entry.ts';
 import type { Arrival, ScannerState } from '../../record/state.ts';
 import { lines } from '../../words/message.ts';
@@ -7,6 +6,7 @@ import type { View } from '../matter.ts';
 import { whenOpen } from '../quiet.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords, scannerWords } from '../tips/tip-words.ts';
+import { notesOf } from './notes-of.ts';
 import { timeAt } from './time-words.ts';
 
 /** Common practice for setting up a shared scanner; the maker's instructions come before it. */
@@ -48,10 +48,9 @@ export function arrivalSpeeches(entry: Entry, view: View): readonly Speech[] {
 
 function setUp({ practice }: View, scanners: readonly ScannerState[], site: string): Speech['message'] {
   const names = inWords(scanners.map(({ id }) => scannerWords(practice, id)));
-  const notes = scanners.flatMap(({ id }) => scannerOf(practice, id)?.notes['set-up'] ?? []);
   return [
     { line: [{ strong: `Set up ${names}` }, ` at ${placeWords(practice, site, null)}:`] },
-    { steps: [...SET_UP_STEPS, ...new Set(notes)].map((step) => [step]) },
+    { steps: [...SET_UP_STEPS, ...notesOf(practice, scanners, 'set-up')].map((step) => [step]) },
   ];
 }
 
@@ -62,6 +61,9 @@ function settles(view: View, { id }: ScannerState, arrived: Arrival): string {
   if (settledBy <= now)
     return `${name} has had its time to settle (${settleMinutes} min): calibrate it now, it is due.`;
   const asked = whenOpen(practice, state, site, settledBy);
-  const then = asked === settledBy ? 'then' : timeAt(view, site, asked);
+  const then =
+    asked === settledBy
+      ? 'then'
+      : `${timeAt(view, site, asked)}, as ${placeWords(practice, site, null)} is shut until then`;
   return `${name} settles until ${timeAt(view, site, settledBy)} (${settleMinutes} min); the request to calibrate comes ${then}.`;
 }

@@ -1,9 +1,9 @@
-import { scannerOf } from '../../practice/look-up.ts';
 import type { Entry } from '../../record/entry.ts';
 import type { ScannerState } from '../../record/state.ts';
 import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
 import { inWords, scannerWords } from '../tips/tip-words.ts';
+import { notesOf } from './notes-of.ts';
 
 /** Common practice for taking a scanner along; the maker's instructions come before it. */
 export const PACK_STEPS: readonly string[] = [
@@ -20,8 +20,8 @@ export function departureSpeeches(entry: Entry, view: View): readonly Speech[] {
   const gone = [...state.scanners.values()].filter(({ departed }) => departed?.mark.entry === entry.id);
   if (gone.length === 0) return [];
   const names = inWords(gone.map(({ id }) => scannerWords(practice, id)));
-  const notes = gone.flatMap(({ id }) => scannerOf(practice, id)?.notes.pack ?? []);
-  const steps = [...gone.flatMap((scanner) => wipeFirst(view, scanner)), ...PACK_STEPS, ...new Set(notes)];
+  const notes = notesOf(practice, gone, 'pack');
+  const steps = [...gone.flatMap((scanner) => wipeFirst(view, scanner)), ...PACK_STEPS, ...notes];
   const message: Speech['message'] = [
     { line: [{ strong: `Pack ${names}` }, ':'] },
     { points: steps.map((step) => [step]) },

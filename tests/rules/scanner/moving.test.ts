@@ -53,7 +53,7 @@ describe('moved to another site', () => {
       site: 'north',
     });
     expect(settle?.[1]).toBe(
-      'Blue scanner settles until 17:35 (25 min); the request to calibrate comes tomorrow 09:00.',
+      'Blue scanner settles until 17:35 (25 min); the request to calibrate comes tomorrow 09:00, as North Clinic is shut until then.',
     );
   });
 
