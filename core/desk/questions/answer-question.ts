@@ -1,10 +1,12 @@
 import type { NoteRead } from '../../language/read.ts';
+import type { Fact } from '../../reading/fact.ts';
 import type { Purpose, Question } from '../../rules/question.ts';
 import type { NoteInput } from '../input.ts';
 import type { Session, Speaker } from '../session.ts';
 import { allowCorrection } from './allow-correction.ts';
-import { complete } from './complete.ts';
+import { complete, recordCompleted } from './complete.ts';
 import { completeEntry } from './complete-entry.ts';
+import { fullerOutcome } from './fuller-outcome.ts';
 import { learn } from './learn.ts';
 import { matchChoice } from './match-choice.ts';
 import { reachedPatient } from './reached-patient.ts';
@@ -18,6 +20,8 @@ import { sayWhichDone } from './which-done.ts';
 export interface Answered {
   readonly question: Question;
   readonly value: string;
+  /** The whole fact, where the answer told more than the outcome that was asked for. */
+  readonly told?: Fact;
   /** The note says nothing else. */
   readonly wholeNote: boolean;
 }
@@ -39,16 +43,33 @@ export function questionAnsweredBy(session: Session, input: NoteInput, read: Not
     const value = matchChoice(question, input.text, read) ?? tipsNamed(session, question, input);
     return value === null ? [] : [{ question, value }];
   });
-  if (answered === undefined) return null;
   const { facts, asks, plans, unclear } = read.reading;
+  if (answered === undefined) {
+    if (facts.length + asks.length + plans.length > 0) return null;
+    for (const question of waiting) {
+      const told = fullerOutcome(session, question, input);
+      if (told !== null) return { question, value: '', told, wholeNote: true };
+    }
+    return null;
+  }
   const more = facts.length + asks.length + plans.length + unclear.length > 0;
   return { ...answered, wholeNote: !more || read.reading.acts.length === 0 };
 }
 
 /** Carries out what an answer is for, and closes the question. */
-export function answerQuestion(session: Session, speaker: Speaker, question: Question, value: string): void {
+export function answerQuestion(
+  session: Session,
+  speaker: Speaker,
+  question: Question,
+  value: string,
+  told?: Fact,
+): void {
   session.draft.answered.push(question.key);
   session.questions.close(question.key);
+  if (told !== undefined && question.purpose.sort === 'complete') {
+    recordCompleted(session, speaker, question.purpose, told);
+    return;
+  }
   act(session, speaker, question, question.purpose, value);
 }
 

@@ -40,7 +40,13 @@ function answerCompleted(session: Session, speaker: Speaker, entry: unknown): vo
   if (file !== undefined) session.draft.file(speaker.room, file);
 }
 
-function recordCompleted(session: Session, speaker: Speaker, purpose: Completion, entry: unknown): void {
+/** Keeps the note that was unclear as the fact that it turned out to be, in its own place. */
+export function recordCompleted(
+  session: Session,
+  speaker: Speaker,
+  purpose: Completion,
+  entry: unknown,
+): void {
   const fact = factSchema.safeParse(entry);
   if (!fact.success) {
     const message = lines('That does not complete the note. Please type it again in full.');

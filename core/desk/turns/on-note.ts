@@ -23,7 +23,7 @@ export function onNote(session: Session, input: NoteInput): void {
   draft.reading = read.reading;
   session.notes.explain(input.id, read.why);
   const waiting = questionAnsweredBy(session, input, read);
-  if (waiting !== null) answerQuestion(session, speaker, waiting.question, waiting.value);
+  if (waiting !== null) answerQuestion(session, speaker, waiting.question, waiting.value, waiting.told);
   if (waiting?.wholeNote !== true) takeNote(session, speaker, input, read, waiting !== null);
   if (message !== null) {
     draft.post(speaker.room, { about: 'privacy', message, replyTo: speaker.note, mentions: [speaker.from] });
