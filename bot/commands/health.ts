@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { parseArgs } from 'node:util';
+import { ledgerReach } from '../chat/matrix/ledger/posted.ts';
 import { factOf } from '../chat/matrix/matrix-db.ts';
 import { openStore, type Store } from '../store/store.ts';
 import { recordFolder } from '../store/which-folder.ts';
@@ -11,6 +12,9 @@ import type { CommandIo } from './verify.ts';
 const DEAF_MS = 2 * 60_000;
 /** A clock this far from the homeserver's puts times of notes in doubt, ms. */
 const CLOCK_MS = 60_000;
+
+/** A ledger that is so many lines behind has stopped. */
+const BEHIND_LINES = 200;
 
 interface Finding {
   readonly line: string;
@@ -27,7 +31,7 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   const store = openStore(folder, { readOnly: true });
   try {
     const now = Date.now();
-    const findings = [...ofChat(folder, now), ...ofStore(store), ...(await ofClock(folder))];
+    const findings = [...ofChat(folder, now, store.head.n), ...ofStore(store), ...(await ofClock(folder))];
     for (const { line, good } of findings) io.out(`${good ? 'well ' : 'LOOK '} ${line}`);
     io.out(`      Scanward ${version()}, folder ${folder}`);
     return findings.every(({ good }) => good) ? 0 : 1;
@@ -59,12 +63,13 @@ function ofStore(store: Store): readonly Finding[] {
 }
 
 /** What `matrix.db` says; nothing where the folder never was on a homeserver. */
-function ofChat(folder: string, now: number): readonly Finding[] {
+function ofChat(folder: string, now: number, head: number): readonly Finding[] {
   const db = lookAt(folder);
   if (db === null) return [];
   const synced = factOf(db, 'synced');
   const locked = Number(db.prepare('SELECT count(*) AS n FROM unread').get()?.n ?? 0);
   const backup = factOf(db, 'backup');
+  const ledger = factOf(db, 'ledger') === null ? [] : [ofLedger(ledgerReach(db), head)];
   db.close();
   const heard = synced !== null && now - Date.parse(synced) < DEAF_MS;
   return [
@@ -80,7 +85,14 @@ function ofChat(folder: string, now: number): readonly Finding[] {
       good: backup !== null,
       line: backup === null ? 'The keys are not backed up on the homeserver' : `Keys backed up (${backup})`,
     },
+    ...ledger,
   ];
+}
+
+/** How far the copy in the ledger room is, from which another machine could go on. Some lines behind is no harm. */
+function ofLedger({ arrived, backed }: ReturnType<typeof ledgerReach>, head: number): Finding {
+  const line = `Ledger room: ${arrived} of ${head} lines, ${backed} that a new machine could read`;
+  return { good: head - backed < BEHIND_LINES, line };
 }
 
 /** The clock against the homeserver's, by the date of its answer. */

@@ -8,7 +8,7 @@ import { NoServer } from '../chat/matrix/sign-in/ask-server.ts';
 import { readCredentials } from '../chat/matrix/sign-in/credentials.ts';
 import type { Session } from '../chat/matrix/sign-in/session.ts';
 import { signIn } from '../chat/matrix/sign-in/sign-in.ts';
-import { isOnlyTheLine, isSignedOut } from '../chat/matrix/trouble.ts';
+import { isOnlyTheLine, wantsPerson } from '../chat/matrix/trouble.ts';
 import { Keeper } from '../keeper/keeper.ts';
 import { PlainError } from '../plain-error.ts';
 import { openStore } from '../store/store.ts';
@@ -16,13 +16,13 @@ import { makeFolder } from './make-folder.ts';
 import { loadPractice } from './practice-file.ts';
 import type { CommandIo } from './verify.ts';
 
-/** Exit codes for whoever restarts the program (sysexits.h): try again later, and a sign-in that a person must mend. */
+/** Exit codes for whoever restarts the program (sysexits.h): try again later, and what a person must mend. */
 const TRY_AGAIN = 75;
-const SIGNED_OUT = 77;
+const WANTS_PERSON = 77;
 
 /**
  * `matrix --practice FILE --store FOLDER [--secrets FILE] [--new-device] [--new-recovery-key]`: the chat on a homeserver,
- * until it is told to end (0) or cannot go on (75: start it again; 77: signed out, a person is needed; 1: a mistake that
+ * until it is told to end (0) or cannot go on (75: start it again; 77: signed out or taken over, a person is needed; 1: a mistake that
  * is told).
  */
 export async function run(args: string[], io: CommandIo): Promise<number> {
@@ -46,10 +46,9 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   const ending = Promise.withResolvers<number>();
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => ending.resolve(0));
   const { password } = credentials;
-  const { transport } = store;
   const showRecoveryKey = options.newRecoveryKey ? (key: string) => showOnce(key, io) : null;
   const starting = MatrixBot.start({
-    ...{ db, session, password, vault, showRecoveryKey, practice, keeper, transport, folder, say, failed },
+    ...{ db, session, password, vault, showRecoveryKey, practice, keeper, store, say, failed },
     now: Date.now,
   });
   starting.then(
@@ -94,7 +93,7 @@ function optionsIn(args: string[]) {
 function endOnFailure(io: CommandIo): (error: unknown) => never {
   const failed = (error: unknown): never => {
     io.err(`Cannot go on: ${error instanceof Error ? error.message : String(error)}`);
-    process.exit(isSignedOut(error) ? SIGNED_OUT : TRY_AGAIN);
+    process.exit(wantsPerson(error) ? WANTS_PERSON : TRY_AGAIN);
   };
   for (const event of ['unhandledRejection', 'uncaughtException'] as const) {
     process.on(event, (error: unknown) => {

@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { Desk } from '../../core/desk/desk.ts';
 import { wholeDesk } from '../keeper/open-desk.ts';
+import { stateHash } from '../keeper/state-hash.ts';
 import { PlainError } from '../plain-error.ts';
 import { openStore } from '../store/store.ts';
 import { recordFolder } from '../store/which-folder.ts';
@@ -15,11 +16,27 @@ import type { CommandIo } from './verify.ts';
 /**
  * `rebuild [--store FOLDER]`: works the state out from the journal's first line and writes the snapshot anew.
  * `rebuild --from SCRIPT --practice FILE --store FOLDER`: makes the journal itself from the notes of a chat, one JSON
- * object a line as `rehearse` takes them, in a folder that has none. The bot must not be running. Exit code: 0.
+ * object a line as `rehearse` takes them, in a folder that has none. The bot must not be running.
+ * `rebuild --room --store FOLDER [--secrets FILE]`: makes the folder from the ledger room, with account and recovery key.
+ * Exit code: 0.
  */
 export async function run(args: string[], io: CommandIo): Promise<number> {
   const text = { type: 'string' } as const;
-  const { values } = parseArgs({ args, options: { store: text, from: text, practice: text } });
+  const options = {
+    store: text,
+    from: text,
+    practice: text,
+    secrets: text,
+    room: { type: 'boolean' },
+  } as const;
+  const { values } = parseArgs({ args, options });
+  if (values.room === true) {
+    if (values.store === undefined || values.from !== undefined)
+      throw new PlainError('rebuild --room needs the name of a new folder: --store FOLDER, and no --from');
+    // The encryption is loaded only where it is needed.
+    const { rebuildFromRoom } = await import('./rebuild-room.ts');
+    return rebuildFromRoom({ folder: values.store, secrets: values.secrets }, io);
+  }
   if (values.from === undefined) return snapshotAnew(recordFolder(values.store), io);
   if (values.practice === undefined || values.store === undefined)
     throw new PlainError('rebuild --from SCRIPT needs --practice FILE and a new folder: --store FOLDER');
@@ -37,6 +54,8 @@ function snapshotAnew(folder: string, io: CommandIo): number {
     io.out(
       `${store.head.n} lines were read from the first one. The snapshot is what they give; nothing else was changed.`,
     );
+    io.out(`Head hash: ${store.head.hash}`);
+    io.out(`State hash: ${stateHash(desk)}`);
     return 0;
   } finally {
     store.close();

@@ -55,7 +55,13 @@ const USAGES: Readonly<Record<string, Usage>> = {
   },
   rebuild: {
     does: 'Works everything out again from the record.',
-    options: [STORE, '--from SCRIPT      make the record from the notes of a chat', PRACTICE],
+    options: [
+      STORE,
+      '--from SCRIPT      make the record from the notes of a chat',
+      PRACTICE,
+      '--room             make a new folder from the ledger room, with the recovery key',
+      '--secrets FILE     account and recovery key, as for the chat',
+    ],
   },
   forget: {
     does: 'Erases a name, or what was typed in one line.',

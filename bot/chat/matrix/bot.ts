@@ -5,15 +5,19 @@ import type { Practice } from '../../../core/practice/practice.ts';
 import { type Clock, startClock } from '../../clock/clock.ts';
 import type { Heard } from '../../keeper/heard.ts';
 import type { Keeper } from '../../keeper/keeper.ts';
-import type { Transport } from '../../store/transport.ts';
+import type { Store } from '../../store/store.ts';
 import { openClient, signDevice } from './client.ts';
 import { Pulse } from './health/pulse.ts';
 import { keepBackup } from './keys/keep-backup.ts';
 import type { Vault } from './keys/key-backup.ts';
+import { Ledger } from './ledger/ledger.ts';
+import { Posted } from './ledger/posted.ts';
+import { recordCameBack, sayRebuilt } from './ledger/say-rebuilt.ts';
 import { gaveUp } from './out/gave-up.ts';
 import { MatrixChat } from './out/matrix-chat.ts';
 import { Outbox } from './out/outbox.ts';
 import { Sender } from './out/sender.ts';
+import { BoardReaders } from './rooms/board-readers.ts';
 import { Boards } from './rooms/boards.ts';
 import { RoomHomes } from './rooms/homes.ts';
 import { Rooms } from './rooms/tend.ts';
@@ -24,6 +28,7 @@ import { Listener } from './sync/listener.ts';
 import { LockedNotes, PATIENCE_MS } from './sync/locked-notes.ts';
 import { sayLocked } from './sync/say-locked.ts';
 import { SyncStore } from './sync/sync-store.ts';
+import { wantsPerson } from './trouble.ts';
 
 /** What the bot works with: made once by the command that starts it. */
 export interface BotParts {
@@ -35,8 +40,7 @@ export interface BotParts {
   readonly showRecoveryKey: ((key: string) => void) | null;
   readonly practice: Practice;
   readonly keeper: Keeper;
-  readonly transport: Transport;
-  readonly folder: string;
+  readonly store: Store;
   readonly say: (line: string) => void;
   readonly now: () => number;
   /** Told once when it cannot go on: the process must end. */
@@ -45,6 +49,9 @@ export interface BotParts {
 
 /** Events of a room that the SDK may keep in memory: nothing here reads them again. */
 const TIMELINE_MOST = 150;
+
+/** The ledger is a copy: where it cannot be opened the work goes on, and it is tried again after so long. */
+const LEDGER_AGAIN_MS = 60_000;
 
 /** The chat on a homeserver: sync → inbox → desk → journal → outbox → homeserver. */
 export class MatrixBot {
@@ -58,10 +65,12 @@ export class MatrixBot {
   readonly #locked: LockedNotes;
   readonly #pulse: Pulse;
   #clock: Clock | null = null;
+  #ledger: Ledger | null = null;
   #due = false;
 
   private constructor(parts: BotParts, client: MatrixClient) {
-    const { db, practice, transport, say } = parts;
+    const { db, practice, say } = parts;
+    const { transport, folder } = parts.store;
     this.#parts = parts;
     this.#client = client;
     const listed = practice.chat.map(({ room }) => room);
@@ -75,18 +84,20 @@ export class MatrixBot {
     this.#locked = new LockedNotes(db);
     this.#rooms = new Rooms({ client, sender: this.#sender, homes, practice, say });
     this.#outbox = new Outbox(transport, new MatrixChat(client, this.#sender, homes), {
-      gaveUp: (effect, why) => gaveUp(effect, why, parts),
+      gaveUp: (effect, why) => gaveUp(effect, why, { say, transport }),
       failed: parts.failed,
     });
-    this.#boards = new Boards(db, transport, listed, (room) => homes.nowOf(room));
-    this.#pulse = new Pulse(db, parts.folder);
+    const readers = new BoardReaders(client);
+    const nowOf = (room: string) => homes.nowOf(room);
+    this.#boards = new Boards(db, transport, listed, nowOf, (room) => readers.of(room));
+    this.#pulse = new Pulse(db, folder);
   }
 
   /** Opens the keys and begins to listen. Resolves when the first sync with the homeserver is through. */
   static async start(parts: BotParts): Promise<MatrixBot> {
     let bot: MatrixBot | null = null;
     const store = new SyncStore(parts.db, {
-      position: () => parts.transport.position(),
+      position: () => parts.store.transport.position(),
       keep: async (sync, since) => bot?.keep(sync, since),
       failed: parts.failed,
     });
@@ -99,13 +110,16 @@ export class MatrixBot {
   /** Keeps what a sync brought, then lets the desk work on it; the next sync waits only for the keeping. */
   async keep(sync: ISyncResponse, since: string | null): Promise<void> {
     const { db, keeper, now } = this.#parts;
-    const { heard, locked, echoes, edits } = await this.#listener.read(sync, since);
+    const back = since === null ? recordCameBack(this.#parts) : null;
+    const { heard, locked, echoes, edits } = await this.#listener.read(sync, since, back);
+    if (back !== null) sayRebuilt(this.#parts, heard, now());
     this.#locked.keep(locked, now());
     if (locked.length > 0) setTimeout(() => this.#soon(), PATIENCE_MS);
     const addEdit = db.prepare('INSERT OR IGNORE INTO edit (id, original) VALUES (?, ?)');
     for (const { id, original } of edits) addEdit.run(id, original);
     keeper.receive(heard, sync.next_batch);
     this.#outbox.echoed(echoes);
+    new Posted(db).echoed(echoes);
     this.#sender.live();
     this.#pulse.synced(now());
     if ((sync.to_device?.events ?? []).length > 0 && this.#locked.count > 0) this.#retryLocked();
@@ -120,13 +134,38 @@ export class MatrixBot {
     await beginSync(client, say);
     const unsigned = await signDevice(client, this.#parts.password);
     if (unsigned !== null) say(unsigned);
-    await keepBackup(this.#parts, client);
+    const backup = await keepBackup(this.#parts, client);
+    if (backup !== null) await this.#openLedger(backup);
     this.#clock = startClock(
       () => this.#work(),
       () => keeper.next(now()),
     );
     this.#retryLocked();
     this.#work();
+  }
+
+  /** Only where the keys are backed up: without them nobody could read it on another machine. */
+  async #openLedger(backup: string): Promise<void> {
+    const { db, store, say, now, failed } = this.#parts;
+    const practice = this.#parts.practice.name;
+    const parts = {
+      client: this.#client,
+      sender: this.#sender,
+      db,
+      store,
+      practice,
+      backup,
+      now,
+      say,
+      failed,
+    };
+    try {
+      this.#ledger = await Ledger.open(parts);
+    } catch (error) {
+      if (wantsPerson(error)) throw error;
+      say(`No ledger room yet: ${error instanceof Error ? error.message : String(error)}. Trying on.`);
+      setTimeout(() => void this.#openLedger(backup).catch(failed), LEDGER_AGAIN_MS);
+    }
   }
 
   /** Works once the present sync is out of the way, however many came together. */
@@ -145,7 +184,7 @@ export class MatrixBot {
     try {
       keeper.work(now());
       keeper.wake(now());
-      sayLocked(this.#locked, this.#parts.transport, now());
+      sayLocked(this.#locked, this.#parts.store.transport, now());
       this.#boards.look(
         now,
         (at) => keeper.desk.view(at),
@@ -156,6 +195,7 @@ export class MatrixBot {
       failed(error);
       return;
     }
+    this.#ledger?.look();
     this.#pulse.beat(now());
     this.#dropOldTimelines();
     void this.#rooms.look().then(() => this.#outbox.kick(), this.#parts.failed);

@@ -17,6 +17,11 @@ const schema = `
   CREATE TABLE IF NOT EXISTS edit (id TEXT PRIMARY KEY, original TEXT NOT NULL) STRICT;
   CREATE TABLE IF NOT EXISTS locked_room (room TEXT PRIMARY KEY) STRICT;
   CREATE TABLE IF NOT EXISTS moved_room (now TEXT PRIMARY KEY, home TEXT NOT NULL) STRICT;
+  CREATE TABLE IF NOT EXISTS ledger_event (
+    txn TEXT PRIMARY KEY, kind TEXT NOT NULL, first INTEGER NOT NULL, last INTEGER NOT NULL, part INTEGER NOT NULL,
+    hash TEXT NOT NULL, event TEXT, session TEXT, backed INTEGER NOT NULL DEFAULT 0
+  ) STRICT;
+  CREATE INDEX IF NOT EXISTS ledger_reach ON ledger_event (kind, last);
 `;
 
 /** Opens `matrix.db` in a practice's folder; every transaction is on the disk when it returns. Throws StoreTrouble. */

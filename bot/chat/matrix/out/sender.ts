@@ -38,6 +38,24 @@ export class Sender {
     );
   }
 
+  /**
+   * Sends into an encrypted room and nowhere else; gives the event and the key (Megolm session) that it was locked with.
+   * Throws Error where the room is not encrypted.
+   */
+  async sendLocked(
+    roomId: string,
+    type: string,
+    content: Content,
+    transaction: string,
+  ): Promise<{ readonly event: string; readonly session: string }> {
+    const room = this.#room(roomId);
+    if (!(await this.isEncrypted(room))) throw new Error(`${roomId} is not encrypted`);
+    const wire = await this.#encrypted(room, type, content);
+    const path = `/rooms/${encodeURIComponent(roomId)}/send/${encodeURIComponent(wire.type)}/${encodeURIComponent(transaction)}`;
+    const event = await this.#put(path, wire.content);
+    return { event, session: String(wire.content.session_id) };
+  }
+
   async redact(roomId: string, event: string, transaction: string): Promise<string> {
     this.#room(roomId);
     return this.#put(

@@ -1,6 +1,7 @@
 import { type MatrixClient, Method, type Room } from 'matrix-js-sdk/lib/matrix.js';
 import type { Practice } from '../../../../core/practice/practice.ts';
 import { lines } from '../../../../core/words/message.ts';
+import { isLedgerRoom } from '../ledger/ledger-room.ts';
 import { postContent } from '../out/content.ts';
 import { RoomNotReady, type Sender } from '../out/sender.ts';
 import { waitFor } from '../out/wait-for.ts';
@@ -53,7 +54,7 @@ export class Rooms {
     const { homes } = this.#parts;
     const membership = room.getMyMembership();
     if (membership === 'invite') await this.#invited(room);
-    if (membership !== 'join') return;
+    if (membership !== 'join' || isLedgerRoom(room, this.#parts.client.getSafeUserId())) return;
     const home = homes.homeOf(room.roomId);
     if (home === null) await this.#leavePolitely(room);
     else await this.#followUpgrade(room, home);

@@ -1,10 +1,12 @@
 import { setTimeout as wait } from 'node:timers/promises';
 import type { ISyncResponse, MatrixClient } from 'matrix-js-sdk/lib/matrix.js';
 import type { Heard } from '../../../keeper/heard.ts';
+import { isLedgerRoom } from '../ledger/ledger-room.ts';
 import { waitFor } from '../out/wait-for.ts';
 import type { RoomHomes } from '../rooms/homes.ts';
 import { editTakenBack } from './edit-taken-back.ts';
 import { readGap } from './gap.ts';
+import { type ReadBack, readBack } from './read-back.ts';
 import { type RawEvent, readEvent } from './read-event.ts';
 import { fields, toHeard } from './to-heard.ts';
 
@@ -13,10 +15,16 @@ export interface Brought {
   readonly heard: readonly Heard[];
   /** Events whose key is not there yet, as they came. */
   readonly locked: readonly { readonly id: string; readonly room: string; readonly event: RawEvent }[];
-  /** Our own events come back: the event id for the transaction that sent it. */
-  readonly echoes: readonly { readonly transaction: string; readonly event: string }[];
+  /** Our own events come back: the event id for the transaction that sent it, and the key that locked it. */
+  readonly echoes: readonly Echo[];
   /** Edits by their ids, so that taking one away brings back what stood before. */
   readonly edits: readonly { readonly id: string; readonly original: string }[];
+}
+
+export interface Echo {
+  readonly transaction: string;
+  readonly event: string;
+  readonly session: string | null;
 }
 
 type Joined = ISyncResponse['rooms']['join'][string];
@@ -36,18 +44,28 @@ export class Listener {
     this.#me = client.getSafeUserId();
   }
 
-  /** `since` is the position before this sync; null at the first start, when all that comes is history. */
-  async read(sync: ISyncResponse, since: string | null): Promise<Brought> {
-    const brought = { heard: [] as Heard[], locked: [], echoes: [], edits: [] };
-    if (since === null) return brought;
+  /**
+   * `since` is the position before this sync; null at the first start, when all that comes is history: only what is
+   * younger than a record that came `back` from the ledger room is then read.
+   */
+  async read(sync: ISyncResponse, since: string | null, back: ReadBack | null = null): Promise<Brought> {
+    const echoes: Echo[] = [];
+    const brought = { heard: [] as Heard[], locked: [], echoes, edits: [] };
+    if (since === null && back === null) return brought;
     for (const [room, joined] of Object.entries(sync.rooms?.join ?? {})) {
-      const home = this.#homes.homeOf(room);
+      if (this.#isLedger(room)) brought.echoes.push(...joined.timeline.events.map(fields).flatMap(echoIn));
+      const home = this.#isLedger(room) ? null : this.#homes.homeOf(room);
       if (home === null) continue;
-      for (const event of await this.#eventsOf(room, joined, since)) {
+      for (const event of await this.#eventsOf(room, joined, since ?? back)) {
         await this.#take(event, { room, home }, brought);
       }
     }
     return brought;
+  }
+
+  #isLedger(room: string): boolean {
+    const known = this.#client.getRoom(room);
+    return known !== null && isLedgerRoom(known, this.#me);
   }
 
   /** Deleting an edit is no deletion of the note: it says again what stood before. */
@@ -80,11 +98,19 @@ export class Listener {
   }
 
   /** The events of a room since the last sync; of a room just joined, what came after the joining. */
-  async #eventsOf(room: string, { timeline }: Joined, since: string): Promise<readonly RawEvent[]> {
-    const events: readonly RawEvent[] = (timeline?.events ?? []).map(fields);
+  async #eventsOf(
+    room: string,
+    { timeline }: Joined,
+    since: string | ReadBack | null,
+  ): Promise<readonly RawEvent[]> {
+    const newest: readonly RawEvent[] = (timeline?.events ?? []).map(fields);
+    const from = timeline?.prev_batch ?? undefined;
+    const isBack = typeof since === 'object' && since !== null;
+    const events = isBack ? await readBack(this.#client, room, { newest, from }, since) : newest;
     const joined = events.findLastIndex((event) => this.#isOurJoin(event));
     if (joined !== -1) return events.slice(joined + 1);
-    if (timeline?.limited !== true || typeof timeline.prev_batch !== 'string') return events;
+    if (typeof since !== 'string' || timeline?.limited !== true || typeof timeline.prev_batch !== 'string')
+      return events;
     return [...(await readGap(this.#client, room, since, timeline.prev_batch)), ...events];
   }
 
@@ -100,14 +126,12 @@ export class Listener {
     brought: {
       heard: Heard[];
       locked: { id: string; room: string; event: RawEvent }[];
-      echoes: { transaction: string; event: string }[];
+      echoes: Echo[];
       edits: { id: string; original: string }[];
     },
   ): Promise<void> {
     if (event.sender === this.#me) {
-      const transaction = fields(event.unsigned).transaction_id;
-      if (typeof transaction === 'string')
-        brought.echoes.push({ transaction, event: String(event.event_id) });
+      brought.echoes.push(...echoIn(event));
       return;
     }
     const read = await readEvent(this.#client, event, at);
@@ -124,4 +148,14 @@ export class Listener {
     if (heard.sort === 'edit') brought.edits.push({ id: heard.id, original: heard.edits });
     brought.heard.push(heard);
   }
+}
+
+/** An event that this device sent comes back with its transaction. */
+function echoIn(event: RawEvent): readonly Echo[] {
+  const transaction = fields(event.unsigned).transaction_id;
+  const { session_id: session } = fields(event.content);
+  if (typeof transaction !== 'string') return [];
+  return [
+    { transaction, event: String(event.event_id), session: typeof session === 'string' ? session : null },
+  ];
 }
