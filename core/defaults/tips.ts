@@ -66,6 +66,16 @@ export const tipRules = {
     origin: 'assumed',
     scope: 'practice',
   },
+  incidentBareAnswerMinutes: {
+    type: 'number',
+    value: 60,
+    unit: 'minutes',
+    min: 10,
+    max: 240,
+    why: 'a bare yes or no counts for "did it reach a patient?" this long after it was asked last; later it has to reply to it or name the tip',
+    origin: 'assumed',
+    scope: 'practice',
+  },
   stocktakeShare: {
     type: 'number',
     value: 0.5,

@@ -67,6 +67,8 @@ export type Purpose =
   | { readonly sort: 'release-load'; readonly load: string }
   /** A pass before settling was over: had it sat at room temperature? */
   | { readonly sort: 'settled'; readonly scanner: string; readonly entry: string }
+  /** What was done about these incidents, by id: it closes them. Typed in reply. */
+  | { readonly sort: 'close-reason'; readonly incidents: readonly string[] }
   /** A tick where several things are open: which of them? By keys of matters. */
   | { readonly sort: 'which-done'; readonly matters: readonly string[] }
   /** A correction that would loosen something, kept for the lead. */

@@ -63,6 +63,7 @@ test('the defaults are the figures that were agreed', () => {
     cyclesOrderWithin: 2,
     tipQuietDays: 14,
     incidentLeadMinutes: 5,
+    incidentBareAnswerMinutes: 60,
     stocktakeShare: 0.5,
     stocktakeEveryMonths: 3,
     loadTable: 'none',

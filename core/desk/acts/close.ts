@@ -1,12 +1,14 @@
 import type { Item } from '../../reading/slots.ts';
 import type { IncidentState } from '../../record/state.ts';
 import { isOfTip, openIncidents, tipsOf } from '../../rules/incidents/open-incidents.ts';
+import { mayCloseIncident } from '../../rules/rights.ts';
 import { toIso } from '../../time/instant.ts';
 import { itemWords } from '../../words/item-words.ts';
 import { lines } from '../../words/message.ts';
 import { followUp } from '../after/follow-up.ts';
 import { apply } from '../apply.ts';
 import type { Target } from '../input.ts';
+import { askPerson } from '../questions/ask-person.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
 /** Closes an incident or a look-back with what was done: the lead's, a deputy's or a manager's word, which is kept. */
@@ -16,7 +18,7 @@ export function close(
   reason: string | undefined,
   target: Target | undefined,
 ): void {
-  const { draft, timeline, posts, now } = session;
+  const { draft, posts } = session;
   const open = openIncidents(viewOf(session)).map(({ incident }) => incident);
   const post = target !== undefined && 'post' in target ? posts.get(target.post) : null;
   const meant = post === null ? ofTipNamed(open, reason) : ofPost(open, post.post.items, post.finding);
@@ -41,21 +43,48 @@ export function close(
     draft.post(speaker.room, { about: 'question', message, replyTo: speaker.note });
     return;
   }
+  const ids = meant.map(({ id }) => id);
+  if (reason === undefined && mayCloseIncident(session.practice, speaker.from))
+    askReason(session, speaker, ids);
+  else closeWith(session, speaker, ids, reason);
+}
+
+/** Closes them with that reason; by who may not, it is refused and they stay open. */
+export function closeWith(
+  session: Session,
+  speaker: Speaker,
+  incidents: readonly string[],
+  reason: string | undefined,
+): void {
+  const { draft, timeline, now } = session;
   const first = draft.entries.length;
-  for (const { id } of meant)
+  for (const incident of incidents)
     draft.decide(
-      {
-        kind: 'incident-closed',
-        when: toIso(now),
-        incident: id,
-        ...(reason === undefined ? {} : { reason }),
-      },
+      { kind: 'incident-closed', when: toIso(now), incident, ...(reason === undefined ? {} : { reason }) },
       speaker.room,
       speaker.from,
       speaker.from,
     );
   apply(timeline, draft.entries.slice(first));
   followUp(session, speaker, draft.entries.slice(first), []);
+}
+
+/** It is closed with what was done, which is kept for the inspector: asked for, and open until it is said. */
+function askReason(session: Session, speaker: Speaker, incidents: readonly string[]): void {
+  const message = lines(
+    [{ strong: 'What was done?' }, ' It stays open until that is said.'],
+    'Reply to this with it, or type “incident closed: …”. No patient names here, please.',
+  );
+  const parts = { about: 'question', message, replyTo: speaker.note } as const;
+  const key = session.draft.post(speaker.room, parts);
+  askPerson(session, speaker, key, [], { sort: 'close-reason', incidents });
+}
+
+/** What was done, out of a reply to that: "closed: dentist told" and "dentist told" alike; `null` where it says nothing. */
+export function reasonIn(text: string): string | null {
+  const reason = text.replace(/^\s*(?:incident |look-?\s?back |recall )?closed\s*[:,–-]\s*/i, '').trim();
+  const isBare = /^(?:yes|yep|no|nope|ok|okay|done|closed|later|nothing)?[.!]*$/i.test(reason);
+  return isBare || !/\p{L}{3}/u.test(reason) ? null : reason;
 }
 
 /** The one that the post opened, else those that share something with it. */

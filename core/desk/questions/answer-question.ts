@@ -1,12 +1,14 @@
 import type { NoteRead } from '../../language/read.ts';
 import type { Fact } from '../../reading/fact.ts';
 import type { Purpose, Question } from '../../rules/question.ts';
+import { closeWith, reasonIn } from '../acts/close.ts';
 import type { NoteInput } from '../input.ts';
 import type { Session, Speaker } from '../session.ts';
 import { allowCorrection } from './allow-correction.ts';
 import { complete, recordCompleted } from './complete.ts';
 import { completeEntry } from './complete-entry.ts';
 import { fullerOutcome } from './fuller-outcome.ts';
+import { mayAnswer } from './late-answer.ts';
 import { learn } from './learn.ts';
 import { matchChoice } from './match-choice.ts';
 import { reachedPatient } from './reached-patient.ts';
@@ -31,7 +33,8 @@ export function questionAnsweredBy(session: Session, input: NoteInput, read: Not
   const { questions, now } = session;
   const replied =
     input.replyTo !== undefined && 'post' in input.replyTo ? questions.get(input.replyTo.post) : null;
-  const waiting = replied === null ? questions.waitingFor(input.room, input.from, now) : [replied];
+  const here = questions.waitingFor(input.room, input.from, now);
+  const waiting = replied === null ? here.filter((one) => mayAnswer(session, one, input)) : [replied];
   // The latest that the words can answer: "yes" is not for "which autoclave?", and "2" not for "did it reach a patient?".
   const [answered] = waiting.flatMap((question) => {
     if (question.purpose.sort === 'walk') {
@@ -39,6 +42,10 @@ export function questionAnsweredBy(session: Session, input: NoteInput, read: Not
       const elsewhere = input.replyTo !== undefined && replied === null;
       const word = elsewhere ? null : walkWord(question.purpose, input.text);
       return word === null ? [] : [{ question, value: word }];
+    }
+    if (question.purpose.sort === 'close-reason') {
+      const reason = question === replied ? reasonIn(input.text) : null;
+      return reason === null ? [] : [{ question, value: reason }];
     }
     const value = matchChoice(question, input.text, read) ?? tipsNamed(session, question, input);
     return value === null ? [] : [{ question, value }];
@@ -92,6 +99,9 @@ function act(session: Session, speaker: Speaker, question: Question, purpose: Pu
       break;
     case 'settled':
       settledAnswer(session, speaker, purpose, value);
+      break;
+    case 'close-reason':
+      closeWith(session, speaker, purpose.incidents, value);
       break;
     case 'which-done':
       sayWhichDone(session, speaker, purpose, value);

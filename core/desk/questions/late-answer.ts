@@ -1,9 +1,12 @@
 import { ruleValue } from '../../defaults/rule-value.ts';
 import type { NoteRead } from '../../language/read.ts';
+import { zoneOfChatRoom } from '../../practice/look-up.ts';
 import type { Purpose, Question } from '../../rules/question.ts';
-import { MINUTE } from '../../time/instant.ts';
+import { HOUR, MINUTE } from '../../time/instant.ts';
+import { clockWords } from '../../words/clock-words.ts';
+import { lines } from '../../words/message.ts';
 import type { NoteInput } from '../input.ts';
-import type { Session } from '../session.ts';
+import type { Session, Speaker } from '../session.ts';
 
 type Reached = Extract<Purpose, { sort: 'reached-patient' }>;
 
@@ -23,7 +26,7 @@ export function mayAnswer(session: Session, { purpose, asked }: Question, input:
 
 /** The warning, the mention of the lead, a brief that names the tip, or the note that it is about. */
 function isOfIncident(
-  { posts, notes }: Session,
+  { posts, notes, questions }: Session,
   { tip, entry, incident }: Reached,
   target: NonNullable<NoteInput['replyTo']>,
 ): boolean {
@@ -31,7 +34,9 @@ function isOfIncident(
   const line = posts.get(target.post);
   if (line === null) return false;
   if (line.finding === incident || line.matters.includes(`incident|${incident}`)) return true;
-  return line.post.about === 'brief' && line.post.items.includes(`tip:${tip}`);
+  // A brief may name several: then only the tip's own number says which.
+  const asked = questions.all().filter(({ purpose }) => purpose.sort === 'reached-patient');
+  return line.post.about === 'brief' && line.post.items.includes(`tip:${tip}`) && asked.length === 1;
 }
 
 function namesTip(text: string, tip: string): boolean {
@@ -40,13 +45,30 @@ function namesTip(text: string, tip: string): boolean {
   return words.some((word, n) => word === `tip${id}` || (word === 'tip' && words[n + 1] === id));
 }
 
-/** A bare yes or no that came too late for an incident of this chat room that is still unanswered: which one it is. */
-export function tooLateFor(session: Session, input: NoteInput, { reading }: NoteRead): Question | null {
-  if (input.replyTo !== undefined) return null;
+/** Assumed: a bare yes or no still later than this is talk. */
+const SAME_DAY = 12 * HOUR;
+
+/** A bare yes or no that came too late for an unanswered incident of this chat room: says how it is answered, that day. */
+export function sayTooLate(
+  session: Session,
+  speaker: Speaker,
+  input: NoteInput,
+  { reading }: NoteRead,
+): void {
+  if (input.replyTo !== undefined) return;
   const { facts, asks, plans, unclear, acts } = reading;
   const isBare = facts.length + asks.length + plans.length + unclear.length === 0 && acts.length === 1;
   const [act] = acts;
-  if (!isBare || (act?.kind !== 'yes' && act?.kind !== 'no')) return null;
+  if (!isBare || (act?.kind !== 'yes' && act?.kind !== 'no')) return;
   const waiting = session.questions.waitingFor(input.room, input.from, session.now);
-  return waiting.find((each) => each.purpose.sort === 'reached-patient') ?? null;
+  for (const { purpose, asked, items } of waiting) {
+    if (purpose.sort !== 'reached-patient' || session.now - asked > SAME_DAY) continue;
+    const at = clockWords(asked, session.now, zoneOfChatRoom(session.practice, input.room));
+    const message = lines([
+      { strong: `Is that for tip ${purpose.tip}?` },
+      ` Asked at ${at}, still open. Reply to that post, or type “${act.kind}, tip ${purpose.tip}”.`,
+    ]);
+    session.draft.post(speaker.room, { about: 'question', message, items, replyTo: speaker.note });
+    return;
+  }
 }

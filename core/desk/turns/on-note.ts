@@ -11,6 +11,7 @@ import { enterFacts } from '../notes/enter-facts.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
 import { askGaps, fillGaps } from '../notes/raise-gaps.ts';
 import { answerQuestion, questionAnsweredBy } from '../questions/answer-question.ts';
+import { sayTooLate } from '../questions/late-answer.ts';
 import { offerWalk, walkOn, wantsWalk } from '../questions/walk.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
@@ -24,6 +25,7 @@ export function onNote(session: Session, input: NoteInput): void {
   session.notes.explain(input.id, read.why);
   const waiting = questionAnsweredBy(session, input, read);
   if (waiting !== null) answerQuestion(session, speaker, waiting.question, waiting.value, waiting.told);
+  else sayTooLate(session, speaker, input, read);
   if (waiting?.wholeNote !== true) takeNote(session, speaker, input, read, waiting !== null);
   if (message !== null) {
     draft.post(speaker.room, { about: 'privacy', message, replyTo: speaker.note, mentions: [speaker.from] });
@@ -94,15 +96,15 @@ function doneFirst(session: Session, { replyTo, text }: NoteInput, acts: readonl
   return asks && /^\s*(?:all )?done\s*[,.;!–-]/i.test(text) ? [{ kind: 'done' }] : [];
 }
 
-/** "look-back closed: all seen by the dentist"; "closed: …" alone only in reply to a post of ours. */
+/** "look-back closed: all seen by the dentist"; "closed", with or without what was done, alone only in reply to a post of ours. */
 function closing({ replyTo, text }: NoteInput, acts: readonly Act[]): readonly Act[] {
   if (acts.some(({ kind }) => kind === 'close')) return [];
-  const said = /^\s*(?:the )?(look-?\s?back|recall|incident)?(?: is)?\s*closed\s*[:,–-]\s*(\S.*)$/is.exec(
-    text,
-  );
+  const said =
+    /^\s*(?:the )?(look-?\s?back|recall|incident)?(?: is)?\s*closed\s*(?:[:,–-]\s*(\S.*)|[.!]?)$/is.exec(
+      text,
+    );
   const [, named, reason] = said ?? [];
   const ours = replyTo !== undefined && 'post' in replyTo;
-  return reason === undefined || (named === undefined && !ours)
-    ? []
-    : [{ kind: 'close', reason: reason.trim() }];
+  if (said === null || (named === undefined && !ours)) return [];
+  return [reason === undefined ? { kind: 'close' } : { kind: 'close', reason: reason.trim() }];
 }
