@@ -158,6 +158,11 @@ function ending(parts: readonly Part[], i: number): string | null {
     : null;
 }
 
+/** "Sent it to be autoclaved": what it was sent for. */
+function isPurpose(parts: readonly Part[], i: number): boolean {
+  return /^(to be|be)$/.test(parts[i - 1]?.text ?? '') && parts.slice(0, i).some((p) => hasTag(p, 'send'));
+}
+
 const OBJECTS = new Set(['tips', 'scanner', 'load', 'some', 'autoclave']);
 
 function isObject(part: Part | undefined): boolean {
@@ -178,7 +183,7 @@ const LONGEST = 200;
 /** Cuts a segment that holds several acts with no joint between them. */
 export function cutAtActs(parts: readonly Part[]): (readonly Part[])[] {
   const starts = parts
-    .map((part, i) => ({ i, tag: starter(part) ?? ending(parts, i) }))
+    .map((part, i) => ({ i, tag: isPurpose(parts, i) ? null : (starter(part) ?? ending(parts, i)) }))
     .filter((s) => s.tag !== null);
   if (starts.length < 2 || parts.length > LONGEST) return [parts];
   const cuts: number[] = [];
@@ -270,6 +275,7 @@ export function isOutcomeOnly(parts: readonly Part[]): boolean {
   return parts.every(
     (part) =>
       part.mark ||
+      part.text === 'one' ||
       hasSort(part, 'glue') ||
       part.senses.some((s) => OUTCOME.has(s.tag)) ||
       part.entity?.is === 'time' ||

@@ -1,5 +1,6 @@
 import type { NoteScope } from './clause.ts';
 import { type Draft, isOutcomeOnly, sortOf } from './clauses.ts';
+import { jointOf } from './neighbours.ts';
 import type { Output } from './output.ts';
 import { hasSort, hasTag, type Part } from './part.ts';
 import type { Sentence } from './segments.ts';
@@ -49,7 +50,8 @@ function joined(list: Draft[], draft: Draft): boolean {
   const own = list[at];
   if (own === undefined || (at === list.length - 1 && !joinsTo(own, draft) && !sparesOf(list, draft)))
     return false;
-  const parts = [...own.parts, ...draft.parts];
+  const then = /then/.test(draft.joint) ? [{ ...jointOf(draft), text: 'then' }] : [];
+  const parts = [...own.parts, ...then, ...draft.parts];
   list[at] = { ...own, parts, sort: sortOf(parts) };
   return true;
 }
@@ -124,6 +126,7 @@ function takesResult(parts: readonly Part[]): boolean {
 
 function joinsTo(last: Draft, draft: Draft): boolean {
   if (draft.sort === 'time' || isBookedTimes(last, draft) || isRunDay(last, draft)) return true;
+  if (namesTheOne(last, draft)) return true;
   if (draft.sort === 'outcome' && isOutcomeOnly(draft.parts)) return takesResult(last.parts);
   if (
     last.parts.some(
@@ -180,6 +183,22 @@ function sparesOf(list: readonly Draft[], draft: Draft): boolean {
 
 function isOpenSet(part: Part): boolean {
   return part.entity?.is === 'tips' && part.entity.which !== undefined && part.entity.except.length === 0;
+}
+
+/** "Took the tip off, it was 6": which one, told after. */
+function namesTheOne(last: Draft, draft: Draft): boolean {
+  const silent = last.parts.some((p) => hasTag(p, 'tip')) && !last.parts.some((p) => p.entity?.is === 'tips');
+  const words = draft.parts.filter((p) => !p.mark);
+  return (
+    silent &&
+    last.sentence === draft.sentence &&
+    words.some((p) => p.entity?.is === 'tips') &&
+    words.every(
+      (p) =>
+        p.entity?.is === 'tips' ||
+        (p.entity === undefined && /^(it|that|was|is|it's|that's|number|no|'s|this)$/.test(p.text)),
+    )
+  );
 }
 
 /** "It's not clean", "both spotless", "bit of gunk on it still": what an inspection showed. */

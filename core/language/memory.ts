@@ -7,6 +7,10 @@ export function rememberFacts(read: Interpretation, memory: Memory): void {
   const ids = read.result.made.flatMap(({ entry }) =>
     typeof entry.scanner === 'string' ? [entry.scanner] : [],
   );
+  memory.frame = read.frame.name;
+  const at = read.result.made.find(({ entry }) => typeof entry.site === 'string')?.entry;
+  if (typeof at?.site === 'string')
+    memory.place = { site: at.site, ...(typeof at.room === 'string' ? { room: at.room } : {}) };
   if (ids.length > 0) memory.scanners = [...new Set(ids)];
 }
 

@@ -29,7 +29,7 @@ export function clauseFrom(
   }
   if (draft.sort !== 'act' && read === null) return null;
   const grown = grow({ parts, read, taken: 0 }, draft, drafts.slice(at + 1, at + 1 + MOST_TAKEN), scope);
-  const found = grown.read ?? readAhead(own, drafts[at + 1], draft, scope);
+  const found = grown.read ?? readAhead(own, namingDraft(drafts, at), draft, scope);
   return found === null ? null : { read: found, taken: grown.taken };
 }
 
@@ -60,6 +60,12 @@ function grow(start: Growing, draft: Draft, after: readonly Draft[], scope: Note
 function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: NoteScope): boolean {
   if (next.quoted || supposition(next.parts) >= 0) return false;
   if (fillsLoad(read, next)) return true;
+  // "Took 4 off blue, put 9 on": another tip.
+  if (read?.frame.name === 'removed' && next.parts.some((p) => p.entity === undefined && p.text === 'on'))
+    return false;
+  // "19 in surgery 1, put blue in there" speaks back of the place.
+  if (read !== null && next.parts.some((p) => p.entity === undefined && /^(in |over )?there$/.test(p.text)))
+    return false;
   if (next.sort !== 'entities' || next.sentence !== draft.sentence) return false;
   if (read !== null && hasOwnResult(next, read)) return false;
   const alone = interpret(next.parts, scope);
@@ -124,6 +130,14 @@ function separate(read: Interpretation, next: Draft, scope: NoteScope): boolean 
   return interpret([verb, ...next.parts], scope) !== null;
 }
 
+/** "Washed bagged and sent 3": the first draft after this one that names what all of it was done to. */
+function namingDraft(drafts: readonly Draft[], at: number): Draft | undefined {
+  let i = at + 1;
+  while (i < at + 4 && drafts[i]?.sort === 'act' && drafts[i]?.parts.every((p) => p.entity === undefined))
+    i++;
+  return drafts[i];
+}
+
 /** "Niamh wiped and covered Pepper": what is done is said before what it is done to. */
 function readAhead(
   own: readonly Part[],
@@ -156,7 +170,8 @@ function readDraft(
     previous !== null &&
     verb !== undefined &&
     draft.joint !== '' &&
-    verb.entity === undefined;
+    verb.entity === undefined &&
+    !(verb.text === 'off' && parts.some((p) => p.entity === undefined && p.text === 'on'));
   const alike =
     bare &&
     previous.frame.name === 'used' &&

@@ -175,6 +175,14 @@ function clockOf(text: string): Clock | null {
   return { sort: 'time', hour: Number(hours), minute: Number(minutes), half, about: false };
 }
 
+/** "The strip stayed white" where a scanner is called white too. */
+function colourOfStrip(scan: Scan, at: number): boolean {
+  return (
+    /^(stayed|stays|still|went|gone|turned|remained|stay|go|turn)$/.test(textAt(scan, at - 1)) &&
+    scan.texts.some((text) => /^(strip|strips|indicator|indicators|tst|integrator)$/.test(text))
+  );
+}
+
 function namedAt(scan: Scan, at: number, match: Match | null): Found | null {
   if (match === null) return null;
   const { senses, to } = match;
@@ -186,6 +194,7 @@ function namedAt(scan: Scan, at: number, match: Match | null): Found | null {
   const autoclave = by('autoclave-name');
   const entity = ((): Entity | null => {
     if (scanner !== undefined) {
+      if (scanner.tag === 'scanner-bare' && colourOfStrip(scan, at)) return null;
       const ids = [...new Set(senses.filter((s) => s.tag === scanner.tag).map((s) => s.ref))];
       return { is: 'scanner', ids, named: scanner.tag === 'scanner-name' ? 'name' : 'bare' };
     }

@@ -75,13 +75,19 @@ function reasonInside(clause: Clause, scope: NoteScope): string | null {
   return rest.some((p) => p.entity?.is === 'tips') ? null : wordsOf(rest, scope).replace(/^to /, '');
 }
 
+const CAUSES =
+  /^(waiting|awaiting|engineer|the engineer|worn|worn out|broken|past it|faulty|error|leaking|recall)$/;
+
 function isFragment(parts: readonly Part[]): boolean {
   if (parts.length > 8 || parts.some((p) => p.entity !== undefined && p.entity.is !== 'time')) return false;
-  const trouble = parts.some((p) => p.entity === undefined && TROUBLE.some((tag) => hasTag(p, tag)));
+  const trouble = parts.some(
+    (p) => p.entity === undefined && (CAUSES.test(p.text) || TROUBLE.some((tag) => hasTag(p, tag))),
+  );
+  if (parts.some((p) => hasTag(p, 'neg')) && parts.some((p) => hasTag(p, 'use'))) return false;
   const finite = parts.some((p) =>
     /^(is|are|was|were|'s|it's|its|has|have|i|we|and|that's|will|need|needs|so|please|pls)$/.test(p.text),
   );
-  return trouble && !finite && !parts.every((p) => hasSort(p, 'glue'));
+  return trouble && !finite && !parts.every((p) => hasSort(p, 'glue') && !CAUSES.test(p.text));
 }
 
 /** The cause said just before as a fault of the same thing. */

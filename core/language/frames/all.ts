@@ -5,6 +5,7 @@ import { held, released, retired } from './holds.ts';
 import { loadFinished, loadStarted } from './loads.ts';
 import { calibrated, covered, scanFinished, scanStarted, wiped } from './scanner-care.ts';
 import { shown } from './shown.ts';
+import { swapped } from './swapped.ts';
 import { temperature } from './temperature.ts';
 import { autoclaveTest, sporeTest } from './tests.ts';
 import { added, bagged, fitted, inspected, removed, sent, sterile, used, washed } from './tips-round.ts';
@@ -40,6 +41,7 @@ export const frames: readonly Frame[] = [
   wiped,
   covered,
   used,
+  swapped,
   removed,
   fitted,
   temperature,

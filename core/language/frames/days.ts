@@ -208,6 +208,19 @@ function siteSlot(place: PlaceSaid | null): { site?: string } {
   return place?.site === undefined ? {} : { site: place.site };
 }
 
+/** "The 11 o'clock didn't turn up": nobody stays away before the time, so that it was today's. */
+function whenStoodUp(c: Clause, time: ForwardTime | null, site: string | null, count: number): ForwardTime {
+  const context = timeContext(c, site);
+  const today = resolveForward(TODAY, context);
+  if (time === null) return today;
+  const span = timeOf(c)?.span;
+  const dayless = span === undefined || span.days.length === 0;
+  return dayless && count < 0 && STOOD_UP.test(c.scope.note) ? { ...time, days: today.days } : time;
+}
+
+const STOOD_UP =
+  /\b(dna|fta)|no[- ]show|(didn't|didnt|did not|never|hasn't|not) (turn|show|came|come|arriv|attend)|failed to attend/i;
+
 export const cancelled: Frame = {
   name: 'cancelled',
   on: ['cancel', 'scan', 'booking'],
@@ -221,7 +234,7 @@ export const cancelled: Frame = {
     const when = bookingTime(c, place?.site ?? null, count?.at ?? -1);
     c.use(verb, off, said.at, count?.at ?? -1);
     c.useTags('cancel', 'scan', 'booking', 'have', 'be', 'patient', 'do', 'neg', 'come');
-    const time = when?.time ?? resolveForward(TODAY, timeContext(c, place?.site ?? null));
+    const time = whenStoodUp(c, when?.time ?? null, place?.site ?? null, count?.at ?? -1);
     if (when === null && count === null && verb < 0) return null;
     const slots = {
       ...(count === null || (count.value === 1 && time.times.length === 1) ? {} : { count: count.value }),

@@ -75,6 +75,10 @@ function pack(c: Clause): Sign | null {
 /** A part of the thing and what is wrong with it: "mirror's cracked", "lens scratched", "cable frayed". */
 function named(c: Clause): Sign | null {
   const fog = c.form('fog', 'sdgn');
+  const glass = c.at('mirror');
+  // A mirror that is cloudy is spoilt; one that mists is cold.
+  if (fog >= 0 && glass >= 0 && /^(cloudy|hazy)$/.test(c.parts[fog]?.text ?? ''))
+    return { sort: 'mirror', at: fog, also: [glass] };
   if (fog >= 0) return { sort: 'fogging', at: fog, also: [c.at('mirror'), c.at('keep')] };
   if (c.at('cold') >= 0) return { sort: 'heating', at: c.at('cold'), also: [c.at('heater')], denies: true };
   if (c.at('disconnect') >= 0 && c.form('disconnect', 'dsg') >= 0)
@@ -132,6 +136,11 @@ function scannerOnly(c: Clause): ItemsSaid | null {
 }
 
 function itemOfFault(c: Clause): ItemsSaid | null {
+  // "Blue fogging even with a warm tip": which tip does not matter.
+  const noun = c.at('tip');
+  const anyTip =
+    noun > 0 && c.entities('tips').length === 0 && c.parts.slice(0, noun).some((p) => p.text === 'with');
+  if (anyTip && c.entities('scanner').length > 0) return scannerOnly(c);
   return itemsOf(c, { autoclaves: true, bare: true });
 }
 

@@ -27,14 +27,22 @@ function forbidden(c: Clause): number {
   return -1;
 }
 
+/** "You can't use a tip twice": said of tips in general. */
+function isOfAnyTip(c: Clause): boolean {
+  const noun = c.at('tip');
+  return noun > 0 && c.entities('tips').length === 0 && /^(a|an|any)$/.test(c.parts[noun - 1]?.text ?? '');
+}
+
 export const held: Frame = {
   name: 'held',
-  on: ['hold', 'use', 'release', 'safe'],
+  on: ['hold', 'use', 'release', 'safe', 'leave'],
   read(c) {
     const direct = c.form('hold', 'd');
     const ban = forbidden(c);
-    const verb = ban >= 0 ? ban : direct;
-    if (verb < 0) return null;
+    const alone = c.word(/^leave$/) >= 0 && c.word(/^alone$/) > c.word(/^leave$/) ? c.word(/^leave$/) : -1;
+    const verb = ban >= 0 ? ban : direct >= 0 ? direct : alone;
+    if (verb < 0 || isOfAnyTip(c)) return null;
+    if (alone >= 0) c.use(c.word(/^alone$/));
     if (
       direct >= 0 &&
       ban < 0 &&
@@ -67,7 +75,10 @@ export const released: Frame = {
     c.use(verb);
     c.useTags('release', 'sterile', 'unit', 'be', 'pass', 'work', 'use');
     // "9 ok to use again": said of a number alone where nothing else stands beside it.
-    const bare = /again|back in/.test(text) && c.parts.length <= 5 && c.scope.strange === 0;
+    const bare =
+      (/again|back in|now$/.test(text) || c.first('time')?.entity.span.now === true) &&
+      c.parts.length <= 5 &&
+      c.scope.strange === 0;
     const items: ItemsSaid | null = itemsOf(c, { autoclaves: true, loads: true, bare });
     if (items === null || (weak && typeof items.said === 'string')) return null;
     if (/^back on$/.test(text)) return null;

@@ -38,7 +38,12 @@ export const loadStarted: Frame = {
   name: 'load-started',
   on: ['load', 'tips', 'autoclave'],
   read(c) {
-    const load = loadOf(c, false);
+    // "71 on in the big one w/ tips 1-3": a number alone is the load's where tips are named beside it.
+    const bare =
+      c.entities('autoclave').length > 0 &&
+      c.word(/^(on|running|going|started)$/) >= 0 &&
+      c.entities('tips').some(({ entity }) => entity.named);
+    const load = loadOf(c, bare);
     if (load === null || typeof load.said === 'string') return null;
     if (c.has('fail', 'pass', 'finish', 'fault', 'wet') || c.entities('cycle').length > 0) {
       const going = c.has('start', 'run') || c.word(/^(on|in)$/) >= 0;

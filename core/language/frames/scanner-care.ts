@@ -1,4 +1,5 @@
 import type { Clause } from '../clause.ts';
+import { wordsNumber } from '../lexicon/count.ts';
 import { hasTag } from '../part.ts';
 import type { Made, Missing, Result } from '../result.ts';
 import { isDenied, outcomeOf } from '../roles/outcome.ts';
@@ -36,7 +37,16 @@ export const calibrated: Frame = {
           (refused.test(part.text) ||
             (/^(didn't|didnt|did not)$/.test(part.text) && (c.first('scanner')?.at ?? 99) < i)),
       ) && c.word(/^(i|we)$/) < 0;
-    const scanners = scannersOf(c);
+    const scanners = everyOne(c) ?? scannersOf(c);
+    const retried = balks ? null : passedAfterAll(c);
+    if (retried !== null) {
+      const twice = (['failed', 'passed'] as const).flatMap((said) =>
+        each(scanners, (id) =>
+          made('calibrated', { ...withScanner(id), outcome: said }, { scanner: scanners.said }),
+        ),
+      );
+      return { ...result(twice, retried, scanners.missing), anyMood: true };
+    }
     if (balks || outcome?.outcome === 'failed') {
       return {
         ...result(
@@ -52,7 +62,10 @@ export const calibrated: Frame = {
     const done =
       past ||
       (noun &&
-        (c.has('finish', 'do') || outcome !== null || c.word(/^(done|complete|sorted|did|ok|✅)$/) >= 0));
+        (c.has('finish', 'do') ||
+          /^(had|has had|'s had)$/.test(c.parts[verb - 1]?.text ?? '') ||
+          outcome !== null ||
+          c.word(/^(done|complete|sorted|did|ok|✅)$/) >= 0));
     if (!done) return null;
     return result(
       each(scanners, (id) =>
@@ -70,6 +83,35 @@ export const calibrated: Frame = {
     );
   },
 };
+
+/** "Calibrated all 3": as many as there are; nothing else is calibrated. */
+function everyOne(c: Clause): ScannersSaid | null {
+  const all = c.names.scannerIds;
+  const at = c.word(/^(all|both|all of them|all three|the lot)$/);
+  if (at < 0 || all.length < 2 || namesScanner(c)) return null;
+  const next = c.parts[at + 1];
+  const count = next === undefined ? null : wordsNumber(next);
+  const both = c.parts[at]?.text === 'both' && all.length === 2;
+  if (!both && count !== all.length) return null;
+  c.use(at, both ? -1 : at + 1);
+  return { ids: all, said: [at], spoken: true };
+}
+
+/** "Failed first time, passed second": where both are told, and that it was tried again; the place of the pass. */
+function passedAfterAll(c: Clause): number | null {
+  const failed = c.at('fail');
+  if (failed < 0 || c.has('neg')) return null;
+  const passed = c.parts.findIndex(
+    (p, i) =>
+      i > failed && p.entity === undefined && /^(passed|pass|ok|okay|fine|good|passed ok)$/.test(p.text),
+  );
+  if (passed < 0) return null;
+  return c.word(
+    /^(then|second|second time|second one|second attempt|retry|on retry|again|next|redo|redone|retried|the second time)$/,
+  ) >= 0
+    ? passed
+    : null;
+}
 
 function scanSlots(
   c: Clause,
@@ -105,12 +147,14 @@ function scanFact(c: Clause, kind: string, verb: number): Result | null {
 
 export const scanStarted: Frame = {
   name: 'scan-started',
-  on: ['scan', 'start'],
+  on: ['scan', 'start', 'word:going'],
   read(c) {
     const scan = c.at('scan');
     if (
       scan < 0 &&
-      (c.exactly('start', 'gd') < 0 || c.entities('scanner').length === 0 || c.entities('load').length > 0)
+      ((c.exactly('start', 'gd') < 0 && c.word(/^going$/) < 0) ||
+        c.entities('scanner').length === 0 ||
+        c.entities('load').length > 0)
     )
       return null;
     const start = c.form('start', 'dgn');
@@ -118,8 +162,13 @@ export const scanStarted: Frame = {
     const doing = c.form('scan', 'g');
     if (c.has('finish', 'book', 'cancel') || c.exactly('scan', 'd') >= 0) return null;
     const again = start < 0 && doing < 0 && begin < 0 && c.has('samept') ? scan : -1;
+    const going = c.word(/^going$/);
+    if (start < 0 && going >= 0 && (scan >= 0 || c.entities('tips').length > 0)) {
+      c.use(scan, going);
+      return scanFact(c, 'scan-started', going);
+    }
     if (start < 0 && doing < 0 && begin < 0 && again < 0) return null;
-    if (start < 0 && doing >= 0 && c.parts[doing]?.text !== 'scanning') return null;
+    if (start < 0 && doing >= 0 && !/^(re)?scanning$/.test(c.parts[doing]?.text ?? '')) return null;
     c.use(scan, start, begin);
     c.useTags('scan', 'start', 'go', 'be', 'patient', 'do');
     return scanFact(c, 'scan-started', start >= 0 ? start : doing >= 0 ? doing : begin >= 0 ? begin : again);

@@ -12,7 +12,7 @@ export function topicOf(c: Clause, from = 0): { topic: string; at: number } | nu
     [
       'set-up',
       c.word(
-        /^(set up|setup|set-up|set it up|setting up|set|plug|plug in|assemble|install|put together)$/,
+        /^(set up|setup|set-up|set it up|setting up|setting|set|plug|plug in|assemble|install|put together)$/,
         from,
       ),
     ],
@@ -21,6 +21,7 @@ export function topicOf(c: Clause, from = 0): { topic: string; at: number } | nu
     ['tips', has('wash', 'bag', 'fit', 'remove', 'autoclave')],
     ['clean', has('clean', 'lens', 'base')],
     ['move', has('move', 'travel')],
+    ['move', c.word(/^(carry|carrying|transport|transporting)$/, from)],
     ['move', c.word(/^(pack|pack up|packing)$/, from)],
     ['tips', has('tip')],
   ];
@@ -79,6 +80,8 @@ export const shown: Frame = {
       'base',
       'use',
       'tips',
+      'swap',
+      'autoclave',
     );
     for (const one of [...c.entities('scanner'), ...c.entities('tips')]) c.use(one.at);
     return result(
@@ -91,7 +94,7 @@ export const shown: Frame = {
       ],
       verb,
       undefined,
-      0.8,
+      person.entity.known ? 1.3 : 0.8,
     );
   },
 };

@@ -133,9 +133,11 @@ export const autoclaveTest: Frame = {
       if (!c.has('do', 'finish', 'run') && c.word(/^(done|did|complete)$/) < 0) return null;
       return result(facts, first.at, { about: 'outcome', slot: 'outcome', form: 'outcome' });
     }
+    // "Daily helix ok": the sort of test, not a habit.
+    const regular = c.word(/^(daily|weekly)$/) >= 0;
     return {
       ...result(facts, outcome.at),
-      ...(outcome.outcome === 'failed' ? { anyMood: true as const } : {}),
+      ...(outcome.outcome === 'failed' || regular ? { anyMood: true as const } : {}),
     };
   },
 };

@@ -131,7 +131,12 @@ export const fitted: Frame = {
 
 /** "Tip 3 on": only which scanner is left out. */
 function endsOn(c: Clause, on: number): boolean {
-  return on === c.parts.length - 1 && c.entities('tips').some(({ entity }) => entity.named);
+  return (
+    on === c.parts.length - 1 &&
+    c
+      .entities('tips')
+      .some(({ entity }) => entity.named || (c.scope.memory.frame === 'removed' && entity.ids.length > 0))
+  );
 }
 
 /** What is missing of the one tip that is fitted. */
@@ -251,13 +256,21 @@ function motionVerb(c: Clause, place: number): number {
   return c.word(/^('s|gone|are|is|was|were|going|went|been)$/);
 }
 
+/** What was sterilised, or is meant to be; not what is under way or "to be autoclaved". */
+function sterilisedAt(c: Clause): number {
+  const at = c.form('sterilise', 'd');
+  const text = c.parts[at]?.text ?? '';
+  if (/^(be|to be)$/.test(c.parts[at - 1]?.text ?? '') && c.has('send', 'go')) return -1;
+  return /ing$/.test(text) && c.exactly('sterilise', 'd') < 0 && !c.has('finish', 'intend') ? -1 : at;
+}
+
 export const sterile: Frame = {
   name: 'sterile',
   on: ['sterile', 'sterilise', 'autoclave', 'steri', 'room', 'come'],
   read(c) {
     if (c.has('debris', 'spore', 'held')) return null;
     let verb = c.form('sterile', 'd');
-    if (verb < 0) verb = c.form('sterilise', 'd');
+    if (verb < 0) verb = sterilisedAt(c);
     if (verb < 0) {
       const place = sterilePlace(c);
       const back = c.word(/^(back|out|out of|returned|come back|came back)$/);
@@ -380,7 +393,8 @@ export const added: Frame = {
     const come = c.form('come', 'd');
     const got = c.form('get', 'd');
     const given = c.form('dropoff', 'd');
-    const verb = [add, come, given, got].find((i) => i >= 0) ?? -1;
+    const opened = fresh >= 0 ? c.exactly('open', 'd') : -1;
+    const verb = [add, come, given, got, opened].find((i) => i >= 0) ?? -1;
     if (verb < 0 && fresh < 0) return null;
     if (add < 0 && fresh < 0) return null;
     if (verb < 0 && c.word(/^(in|here)$/) < 0) return null;

@@ -99,7 +99,7 @@ function wearsTips(c: Clause): boolean {
 
 /** True where the place is one that something came to, not one that it left for. */
 function isArrival(c: Clause, place: PlaceSaid, verb: number): boolean {
-  const prep = c.prep(place.at);
+  const prep = /there$/.test(c.parts[place.at]?.text ?? '') ? 'in' : c.prep(place.at);
   if (!/^(to|at|in|on|own|)$/.test(prep)) return false;
   if (c.form('leave', 'd') >= 0 && (prep === 'for' || prep === 'to')) return false;
   return verb >= 0 || prep === 'to';
@@ -148,6 +148,8 @@ export const departed: Frame = {
     const place = placeOf(c, (prep) => /^(to|for|at|in|)$/.test(prep));
     const going = goingOf(c, place !== null);
     if (going === null || (going.onlyTaking && place === null)) return null;
+    // "Right scanner going in surgery 2" goes nowhere.
+    if (going.onlyTaking && place !== null && /^(in|at)$/.test(c.prep(place.at))) return null;
     if (going.onlyLeft && place !== null && /^(at|in)$/.test(c.prep(place.at))) return null;
     const items = itemsOf(c, {});
     if (items === null || (going.onlyLeft && place === null && !leavesItself(items, going.verb))) return null;
@@ -215,7 +217,8 @@ export const found: Frame = {
   on: ['find'],
   read(c) {
     const verb = c.form('find', 'd');
-    if (verb < 0) return null;
+    // "Found debris on tip 5" is of the tip's look.
+    if (verb < 0 || c.has('debris', 'crack')) return null;
     c.use(verb);
     c.useTags('find', 'shelf', 'be', 'bag');
     const items = itemsOf(c, { bare: true });

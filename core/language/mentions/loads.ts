@@ -46,7 +46,8 @@ function autoclaveSlash(scan: Scan, at: number): { id: string; to: number } | nu
 
 /** "118 load", "big/118". */
 function numberFirst(scan: Scan, from: number): Found | null {
-  if (isNumber(scan, from) && textAt(scan, from).length >= 2) {
+  const clock = /^[:.]$/.test(textAt(scan, from - 1)) && isNumber(scan, from - 2);
+  if (isNumber(scan, from) && textAt(scan, from).length >= 2 && !clock) {
     const text = textAt(scan, from + 1);
     if (text !== 'load' && text !== 'cycle' && text !== 'batch') return null;
     return { entity: { is: 'load', ids: [textAt(scan, from)], named: true }, to: from + 2 };
@@ -77,7 +78,9 @@ export const cycles: Finder = (scan, from) => {
             scan,
             hold.value,
             hold.to,
-            at > heat.to && textAt(scan, at - 1) !== ',' && textAt(scan, at - 1) !== 'and',
+            at > heat.to
+              ? textAt(scan, at - 1) !== ',' && textAt(scan, at - 1) !== 'and'
+              : hold.text.includes('.'),
           );
     if (minutes !== null)
       return { entity: { is: 'cycle', celsius: heat.celsius, minutes: minutes.value }, to: minutes.to };

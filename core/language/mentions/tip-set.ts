@@ -94,9 +94,10 @@ function relativeSet(scan: Scan, from: number): { which: TipSet; to: number } | 
     if (!NOUNS.has(textAt(scan, at))) return null;
     at++;
   }
-  const relative = /^(that|which)$/.test(textAt(scan, at));
+  const relative = /^(that|which|we|i)$/.test(textAt(scan, at));
   if (relative) at++;
-  while (relative && /^(was|were|is|are|'s|has|have|had|been|got)$/.test(textAt(scan, at))) at++;
+  while (relative && /^(was|were|is|are|'s|has|have|had|been|got|we|i|we've|i've)$/.test(textAt(scan, at)))
+    at++;
   if (!relative && !everything) return null;
   const which = setNamed(textAt(scan, at)) ?? setBySense(scan, at);
   // "Everything washed" says what was done to all; with "that was", or a verb after it, it tells which.

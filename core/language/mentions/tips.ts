@@ -13,6 +13,9 @@ export const tipsByNumber: Finder = (scan, at) => {
   if (noun > 0) {
     const several = /s$/.test(textAt(scan, noun - 1)) && textAt(scan, noun - 1) !== "'s" ? 'several' : 'one';
     const list = tipList(scan, noun, several);
+    const [first] = list?.ids ?? [];
+    if (list !== null && first !== undefined && several === 'one' && swapsFrom(scan, at))
+      return { entity: said({ ...list, ids: [first] }, true), to: noun + 1 };
     return list === null ? null : { entity: said(list, true), to: list.to };
   }
   const text = textAt(scan, at);
@@ -26,6 +29,13 @@ export const tipsByNumber: Finder = (scan, at) => {
     ? { entity: said(list, true), to: list.to }
     : null;
 };
+
+/** "Changed blue from tip 4 to tip 9" is no range. */
+function swapsFrom(scan: Scan, at: number): boolean {
+  if (/^(chang|swap|switch|replac)/.test(textAt(scan, at - 1))) return true;
+  if (textAt(scan, at - 1) !== 'from') return false;
+  return scan.texts.slice(Math.max(0, at - 6), at).some((text) => /^(chang|swap|switch|replac)/.test(text));
+}
 
 /** Numbers with no word "tip" beside them: "4 and 6", taken for tips only where nothing else claims them. */
 export const tipsBare: Finder = (scan, at) => {
@@ -125,6 +135,7 @@ function counts(scan: Scan, to: number): boolean {
       s.tag === 'tip' ||
       s.tag === 'pouch' ||
       s.tag === 'mirror' ||
+      s.tag === 'debris' ||
       s.tag === 'scan' ||
       s.tag === 'booking',
   );

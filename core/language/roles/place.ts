@@ -22,7 +22,7 @@ export function placeOf(c: Clause, allowed?: (prep: string, at: number) => boole
   const rooms = c.entities('room').filter(fits);
   const site = sites[sites.length - 1];
   const room = rooms[rooms.length - 1];
-  if (room === undefined && site === undefined) return null;
+  if (room === undefined && site === undefined) return thereOf(c, allowed);
   c.use(...[room?.at ?? -1, site?.at ?? -1]);
   c.useTags('clinic');
   if (room === undefined) {
@@ -37,6 +37,16 @@ export function placeOf(c: Clause, allowed?: (prep: string, at: number) => boole
     return { site: site?.entity.id ?? '', said: [site?.at ?? -1], at: site?.at ?? -1 };
   }
   return roomPlace(c, room, site?.entity.id ?? null, site?.at ?? -1);
+}
+
+/** "Moved blue in there", "19 degrees there": where the fact before took place. */
+function thereOf(c: Clause, allowed: ((prep: string, at: number) => boolean) | undefined): PlaceSaid | null {
+  const at = c.word(/^(there|in there|over there)$/);
+  const place = c.scope.memory.place;
+  if (at <= 0 || place === undefined) return null;
+  if (allowed !== undefined && !allowed('in', at)) return null;
+  c.use(at);
+  return { ...place, said: [at], at };
 }
 
 function roomPlace(

@@ -6,7 +6,7 @@ const set = (words: string): ReadonlySet<string> => new Set(words.split(' '));
 /** A number after one of these is an id or a setting, never a time. */
 const ID_NOUNS = set(
   'tip tips load loads cycle cycles room rooms surgery surgeries surg rm chair scanner scanners autoclave number ' +
-    'no nos num # t batch bay bays op ops operatory patient patients unit pouch pouches bag run test strip id ids',
+    'all no nos num # t batch bay bays op ops operatory patient patients unit pouch pouches bag run test strip id ids',
 );
 
 /** A number before one of these is a measure or a length of time. */
