@@ -74,6 +74,8 @@ test('the defaults are the figures that were agreed', () => {
     sporeClearCycles: 3,
     leakTestEveryDays: 7,
     tipsPerScan: 1,
+    scanBegunEarlyMinutes: 15,
+    tipsPerLoad: 0,
     turnaroundMinutes: 90,
     turnaroundLoadsNeeded: 5,
     turnaroundLoadsKept: 20,

@@ -55,6 +55,42 @@ describe('given six tips that were counted on Monday', () => {
     );
   });
 
+  it('when a booked scan begins a little early, then it has its tip, and the last one here is not counted for it', () => {
+    given.note('2026-11-23 09:00', [
+      { kind: 'used', tips: ['1', '2', '3', '4'] },
+      { kind: 'booked', count: 2, day: '2026-11-23', times: ['10:00', '10:30'] },
+    ]);
+    given.note('2026-11-23 09:57', { kind: 'scan-started', scanner: 'A', tip: '5' });
+    expect(supply('2026-11-23 09:57', '2026-11-23')).toMatchObject({ short: null, sterile: ['6'] });
+    expect(supply('2026-11-23 09:57', '2026-11-23').booked).toHaveLength(1);
+  });
+
+  it.each([
+    ['long before the booked one', '09:30'],
+    ['nearer to the one before it, which it is', '10:02'],
+  ])('when a scan begins %s, then the booked one still wants a tip', (_name, time) => {
+    given.note('2026-11-23 09:00', [
+      { kind: 'used', tips: ['1', '2', '3', '4', '6'] },
+      { kind: 'booked', count: 2, day: '2026-11-23', times: ['10:00', '10:15'] },
+    ]);
+    given.note(`2026-11-23 ${time}`, { kind: 'scan-started', scanner: 'A', tip: '5' });
+    expect(supply('2026-11-23 10:05', '2026-11-23').short?.at).toBe(given.at('2026-11-23 10:15'));
+  });
+
+  it('when a load holds two tips and loads follow one another, then the first is sent that much sooner', () => {
+    const practice = ONE_SITE.replace(/^rules: \{/m, 'rules: {tipsPerLoad: 2, ');
+    expect(practice).not.toBe(ONE_SITE);
+    given = new Given(practice);
+    given.note('2026-11-23 08:00', { kind: 'sterile', tips: ALL });
+    given.note('2026-11-23 09:00', [
+      { kind: 'used', tips: ALL },
+      { kind: 'booked', count: 4, day: '2026-11-23', times: ['15:00', '15:00', '15:00', '15:00'] },
+    ]);
+    expect(words('2026-11-23 09:00', '2026-11-23')).toBe(
+      'Short of sterile tips from 15:00: 4 scans go without. Send tips 1, 2 by 12:00; send tips 3, 4 by 13:30.',
+    );
+  });
+
   it('when that moment lies outside opening hours, then it is the closing before it', () => {
     given.note('2026-11-23 09:00', [
       { kind: 'used', tips: ALL },

@@ -9,7 +9,8 @@ import { type Instant, MINUTE } from '../../../time/instant.ts';
 import { addDays, type LocalDate, localDateOf, startOfDay } from '../../../time/zone.ts';
 import type { View } from '../../matter.ts';
 import { sterileStock } from '../../tips/sterile-stock.ts';
-import { type BookedScan, bookingsOn } from './bookings-on.ts';
+import type { BookedScan } from './bookings-on.ts';
+import { bookingsToCome } from './bookings-to-come.ts';
 import { tipsOnHand } from './tips-on-hand.ts';
 
 /** Sterile tips at a site against the scans booked for one of its dates. */
@@ -44,19 +45,24 @@ export function supplyFor(view: View, siteId: string, date: LocalDate): SiteSupp
   const day = supplyDay(view, site, date);
   const start = startOfDay(date, site.timezone);
   const short = shortOn(day, start);
+  let outlook: SupplyOutlook | null = null;
   const known = day.tips.map((tip) =>
     tip.state === 'unknown' ? { ...tip, state: 'sterile' as const } : tip,
   );
   return {
     site: siteId,
     date,
-    booked: bookingsOn(view, site, date).filter(({ at }) => at >= view.now),
+    booked: bookingsToCome(view, site, date),
     sterile: sterileStock(view, siteId).map(({ id }) => id),
     unknown: day.tips.filter((tip) => tip.state === 'unknown').map(({ id }) => id),
     short,
     certain: isCounted(view, siteId) || shortOn({ ...day, tips: known }, start) !== null,
-    outlook: foreseeSupply(day),
     turnaround: turnaroundOf(view, siteId),
+    // Rules ask at every look whether the site is short, and seldom what to do about it.
+    get outlook() {
+      outlook ??= foreseeSupply(day);
+      return outlook;
+    },
   };
 }
 
@@ -70,6 +76,7 @@ function supplyDay(view: View, site: Site, date: LocalDate): SupplyDay {
     .filter(({ id }) => id !== site.id)
     .map((other) => spareOf(view, other, end))
     .filter(({ sterile }) => sterile > 0);
+  const capacity = ruleValue(view.practice, 'tipsPerLoad', { site: site.id });
   return {
     tips: tipsOnHand(view.state, site.id, view.now),
     bookings: tipsNeeded(view, site, end),
@@ -77,6 +84,7 @@ function supplyDay(view: View, site: Site, date: LocalDate): SupplyDay {
     now: view.now,
     end,
     otherSites: spares,
+    ...(capacity > 0 ? { capacityPerLoad: capacity } : {}),
   };
 }
 
@@ -86,9 +94,8 @@ function tipsNeeded(view: View, site: Site, end: Instant): Instant[] {
   const today = localDateOf(view.now, site.timezone);
   const needed: Instant[] = [];
   for (let ahead = 0; ahead <= FURTHEST_DAYS; ahead++) {
-    const scans = bookingsOn(view, site, addDays(today, ahead));
-    for (const { at } of scans)
-      if (at >= view.now && at <= end) for (let n = 0; n < each; n++) needed.push(at);
+    const scans = bookingsToCome(view, site, addDays(today, ahead));
+    for (const { at } of scans) if (at <= end) for (let n = 0; n < each; n++) needed.push(at);
   }
   return needed;
 }

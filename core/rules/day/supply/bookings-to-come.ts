@@ -1,0 +1,34 @@
+import { ruleValue } from '../../../defaults/rule-value.ts';
+import type { Site } from '../../../practice/practice.ts';
+import { type Instant, MINUTE } from '../../../time/instant.ts';
+import type { LocalDate } from '../../../time/zone.ts';
+import type { View } from '../../matter.ts';
+import { type BookedScan, bookingsOn } from './bookings-on.ts';
+
+/**
+ * The scans of a date that still want a tip, in order: those at or after now, without those that a scan begun a little
+ * early (`scanBegunEarlyMinutes`) is taken for, since its tip is on a scanner already.
+ */
+export function bookingsToCome(
+  view: Pick<View, 'practice' | 'state' | 'now'>,
+  site: Site,
+  date: LocalDate,
+): readonly BookedScan[] {
+  const booked = bookingsOn(view, site, date);
+  const early = ruleValue(view.practice, 'scanBegunEarlyMinutes', { site: site.id }) * MINUTE;
+  const begun = new Set<BookedScan>();
+  for (const start of begunScans(view, site.id)) {
+    const near = booked.filter((each) => !begun.has(each) && Math.abs(each.at - start) <= early);
+    const [nearest] = near.toSorted((one, other) => Math.abs(one.at - start) - Math.abs(other.at - start));
+    if (nearest !== undefined) begun.add(nearest);
+  }
+  return booked.filter((each) => each.at >= view.now && !begun.has(each));
+}
+
+/** Starts of each scanner's latest scan at that site; one of the same patient as before took no booking of its own. */
+function begunScans({ state, now }: Pick<View, 'state' | 'now'>, site: string): readonly Instant[] {
+  return [...state.scanners.values()].flatMap(({ lastScan }) => {
+    const counts = lastScan !== null && lastScan.site === site && !lastScan.samePatient;
+    return counts && lastScan.started.at <= now ? [lastScan.started.at] : [];
+  });
+}
