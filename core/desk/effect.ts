@@ -38,7 +38,14 @@ export type Effect =
       readonly message: Message;
     }
   | { readonly does: 'redact'; readonly key: string; readonly room: string; readonly post: string }
-  | { readonly does: 'pin'; readonly key: string; readonly room: string; readonly post: string }
+  | {
+      readonly does: 'pin';
+      readonly key: string;
+      readonly room: string;
+      readonly post: string;
+      /** Key of the post that was pinned in its place before. */
+      readonly instead?: string;
+    }
   | {
       readonly does: 'file';
       readonly key: string;

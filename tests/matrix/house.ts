@@ -116,10 +116,15 @@ ${more}`,
 
   /** The bot's device as it is kept in its folder. */
   session(): Record<string, string> {
-    const db = new DatabaseSync(join(this.store, 'matrix.db'), { readOnly: true });
-    const text = factOf(db, 'session') ?? '{}';
+    return JSON.parse(this.fact('session') || '{}');
+  }
+
+  /** What the bot remembers in `matrix.db` under a name, as text; empty where it does not. */
+  fact(name: string): string {
+    const db = new DatabaseSync(join(this.store, 'matrix.db'), { readOnly: true, timeout: 1000 });
+    const text = factOf(db, name) ?? '';
     db.close();
-    return JSON.parse(text);
+    return text;
   }
 
   /** Ends the bot: `SIGKILL` as a power cut would. Gives its exit code. */

@@ -63,6 +63,25 @@ describe.skipIf(house === null)('which rooms it goes into', () => {
     expect(asks).toHaveLength(1);
   }, 60_000);
 
+  test('a phone that signs in later can read the pinned board: it stands anew, and the old one is gone', async () => {
+    if (house === null) return;
+    // Who could read the board when it was posted is known at the look after.
+    const readers = () => house.fact(`board/${room}`).includes('"readers":');
+    await priya.until(readers, 'who can read it', 60_000);
+    const old = priya.seen.find((seen) => seen.room === room && String(seen.content.body).includes('As of '));
+    const later = await Person.signIn(server.url, 'tom', house.password);
+    const pinned = (): readonly string[] =>
+      later.client.getRoom(room)?.currentState.getStateEvents('m.room.pinned_events', '')?.getContent()
+        .pinned ?? [];
+    await later.until(() => pinned().length > 0 && !pinned().includes(old?.id ?? ''), 'another pin', 60_000);
+    expect(pinned()).toHaveLength(1);
+    const shown = () => later.seen.find(({ id }) => id === pinned()[0]);
+    await later.until(() => String(shown()?.content.body).includes('As of '), 'the board in words');
+    const oldOne = () => later.client.getRoom(room)?.findEventById(old?.id ?? '');
+    await later.until(() => oldOne()?.isRedacted(), 'the old one taken away');
+    later.stop();
+  }, 120_000);
+
   test('health says from outside, while it runs, that it hears and what wants a person', async () => {
     if (house === null) return;
     const lines: string[] = [];

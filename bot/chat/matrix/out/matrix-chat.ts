@@ -45,7 +45,8 @@ export class MatrixChat implements Chat {
       }
       case 'pin': {
         const event = sent.eventIdOf(effect.post);
-        if (event !== null) await this.#pin(room, event);
+        const before = effect.instead === undefined ? null : sent.eventIdOf(effect.instead);
+        if (event !== null) await this.#pin(room, event, before);
         return null;
       }
       case 'file':
@@ -84,10 +85,12 @@ export class MatrixChat implements Chat {
     return this.#sender.send(room, MESSAGE, await attach(this.#client, file, encrypted), transaction);
   }
 
-  /** Adds to what is pinned and keeps others' pins. */
-  async #pin(room: string, event: string): Promise<void> {
+  /** Adds to what is pinned, in the place of one of ours, and keeps others' pins. */
+  async #pin(room: string, event: string, instead: string | null): Promise<void> {
     const pinned: unknown = stateOf(this.#sender.loaded(room), PINS)?.getContent().pinned;
     const before = Array.isArray(pinned) ? pinned.filter((one) => typeof one === 'string') : [];
-    if (!before.includes(event)) await this.#sender.setState(room, PINS, { pinned: [...before, event] });
+    if (before.includes(event)) return;
+    const others = before.filter((one) => one !== instead);
+    await this.#sender.setState(room, PINS, { pinned: [...others, event] });
   }
 }

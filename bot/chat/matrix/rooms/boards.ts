@@ -9,6 +9,8 @@ import { factOf, setFact } from '../matrix-db.ts';
 const LEAST_MS = 20_000;
 /** With nothing new it is edited this often, so that its "as of" shows that somebody is there. */
 const FRESH_MS = 15 * 60_000;
+/** Posted anew for devices that came later at most this often, in ms: each time phones are told that the pin changed. */
+const ANEW_MS = 60 * 60_000;
 
 interface Kept {
   /** Number of the post; a new one is begun where the last never went out. */
@@ -17,6 +19,10 @@ interface Kept {
   readonly at: number;
   /** Where it stands: a room that was upgraded needs a new one. */
   readonly place: string;
+  /** Devices that were there when it was posted; left out until that is known. */
+  readonly readers?: readonly string[];
+  /** When it was last posted anew for a device that came later. */
+  readonly anew?: number;
 }
 
 /**
@@ -28,6 +34,7 @@ export class Boards {
   readonly #transport: Transport;
   readonly #rooms: readonly string[];
   readonly #nowOf: (room: string) => string;
+  readonly #readersOf: (room: string) => ReadonlySet<string> | null;
   #looked = 0;
   #timer: NodeJS.Timeout | undefined;
 
@@ -36,8 +43,10 @@ export class Boards {
     transport: Transport,
     rooms: readonly string[],
     nowOf: (room: string) => string,
+    readersOf: (room: string) => ReadonlySet<string> | null,
   ) {
     this.#nowOf = nowOf;
+    this.#readersOf = readersOf;
     this.#db = db;
     this.#transport = transport;
     this.#rooms = rooms;
@@ -56,7 +65,10 @@ export class Boards {
     }
     this.#looked = at;
     const present = view(at);
-    for (const room of this.#rooms) this.#lookAt(room, present, at);
+    for (const room of this.#rooms) {
+      this.#lookAt(room, present, at);
+      this.#seeReaders(room, present, at);
+    }
     changed();
   }
 
@@ -80,11 +92,30 @@ export class Boards {
     this.#keep(room, { ...kept, text, at });
   }
 
-  #begin(room: string, view: View, kept: Kept): void {
+  /** A device that came later could never read the post: it stands anew below, and the old one is taken away. */
+  #seeReaders(room: string, view: View, at: number): void {
+    const kept = this.#kept(room);
+    const readers = this.#readersOf(this.#nowOf(room));
+    if (kept === null || readers === null || this.#transport.eventIdOf(keyOf(room, kept.number)) === null)
+      return;
+    if (kept.readers === undefined) {
+      this.#keep(room, { ...kept, readers: [...readers] });
+      return;
+    }
+    const before = new Set(kept.readers);
+    if ([...readers].every((one) => before.has(one)) || at - (kept.anew ?? 0) < ANEW_MS) return;
+    const old = keyOf(room, kept.number);
+    const text = JSON.stringify(boardWithout(view, room));
+    this.#begin(room, view, { number: kept.number + 1, text, at, place: kept.place, anew: at }, old);
+  }
+
+  #begin(room: string, view: View, kept: Kept, instead?: string): void {
     const key = keyOf(room, kept.number);
     const message = board(view, room);
     this.#enqueue({ does: 'post', key, room, message, about: 'board', items: [], mentions: [] });
-    this.#enqueue({ does: 'pin', key: `${key}/pin`, room, post: key });
+    const place = instead === undefined ? {} : { instead };
+    this.#enqueue({ does: 'pin', key: `${key}/pin`, room, post: key, ...place });
+    if (instead !== undefined) this.#enqueue({ does: 'redact', key: `${instead}/gone`, room, post: instead });
     this.#keep(room, kept);
   }
 
