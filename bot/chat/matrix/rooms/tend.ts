@@ -25,17 +25,23 @@ export class Rooms {
   readonly #parts: TendingParts;
   readonly #told = new Set<string>();
   #looking = false;
+  #again = false;
 
   constructor(parts: TendingParts) {
     this.#parts = parts;
   }
 
+  /** Looks at every room; what happens while it looks is looked at again. */
   async look(): Promise<void> {
+    this.#again = true;
     if (this.#looking) return;
     this.#looking = true;
     try {
-      for (const room of this.#parts.client.getRooms()) {
-        await this.#lookAt(room).catch((error: unknown) => this.#troubled(room, error));
+      while (this.#again) {
+        this.#again = false;
+        for (const room of this.#parts.client.getRooms()) {
+          await this.#lookAt(room).catch((error: unknown) => this.#troubled(room, error));
+        }
       }
     } finally {
       this.#looking = false;
