@@ -1,3 +1,4 @@
+import { setTimeout as wait } from 'node:timers/promises';
 import { Attachment, EncryptedAttachment } from '@matrix-org/matrix-sdk-crypto-wasm';
 import {
   ClientEvent,
@@ -12,7 +13,6 @@ import {
   RoomEvent,
   SyncState,
 } from 'matrix-js-sdk/lib/matrix.js';
-import { vi } from 'vitest';
 import { silenceSdk, silent } from '../../bot/chat/matrix/silent-logger.ts';
 
 type Content = Readonly<Record<string, unknown>>;
@@ -177,9 +177,12 @@ export class Person {
 
   /** Waits until there is something to see; on a busy machine the patience is long, it is no measurement. */
   async until<T>(look: () => T | undefined | null | false, what: string, patience = 20_000): Promise<T> {
-    const found = await vi.waitUntil(look, { timeout: patience, interval: 25 }).catch(() => null);
-    if (found === undefined || found === null || found === false) throw new Error(`never seen: ${what}`);
-    return found;
+    const end = Date.now() + patience;
+    for (let found = look(); ; found = look()) {
+      if (found !== undefined && found !== null && found !== false) return found;
+      if (Date.now() > end) throw new Error(`never seen: ${what}`);
+      await wait(25);
+    }
   }
 
   stop(): void {

@@ -1,0 +1,38 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
+
+/** A bot that runs; resolves when it says that it listens. */
+export async function begin(args: readonly string[], account: Record<string, string>): Promise<ChildProcess> {
+  const bot = spawn(process.execPath, args, { cwd: ROOT, env: { ...process.env, ...account } });
+  await new Promise<void>((resolve, reject) => {
+    let printed = '';
+    const hear = (chunk: Buffer) => {
+      printed += chunk.toString('utf8');
+      if (printed.includes('is listening')) resolve();
+    };
+    bot.stdout.on('data', hear);
+    bot.stderr.on('data', hear);
+    bot.once('exit', (code) => reject(new Error(`${args[0]} ended (${code}): ${printed}`)));
+  });
+  return bot;
+}
+
+/** Ends it as a service manager would, at once. */
+export async function end(bot: ChildProcess): Promise<void> {
+  const gone = new Promise((resolve) => bot.once('exit', resolve));
+  bot.kill('SIGKILL');
+  await gone;
+}
+
+/** Memory that a process holds (resident), MiB; NaN where the system does not say it this way. */
+export function residentMib({ pid }: ChildProcess): number {
+  try {
+    const [, kib] = /^VmRSS:\s+(\d+) kB/m.exec(readFileSync(`/proc/${pid}/status`, 'utf8')) ?? [];
+    return Number(kib) / 1024;
+  } catch {
+    return Number.NaN;
+  }
+}
