@@ -63,13 +63,6 @@ export const dayRules = {
     origin: 'assumed',
     scope: 'practice',
   },
-  keepText: {
-    type: 'switch',
-    value: false,
-    why: 'whether the words of notes are kept in the record',
-    origin: 'assumed',
-    scope: 'practice',
-  },
   directMessages: {
     type: 'switch',
     value: false,

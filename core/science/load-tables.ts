@@ -59,6 +59,12 @@ export const LOAD_TABLES: Readonly<Record<LoadTableName, readonly HoldRow[]>> = 
   ],
 };
 
+/** A table's rows; `aboveKelvin` says how far above its own temperature a US row reaches, the UK's bands are as published. */
+export function rowsOfTable(table: LoadTableName, aboveKelvin = ABOVE_KELVIN): readonly HoldRow[] {
+  if (table === 'uk') return LOAD_TABLES.uk;
+  return LOAD_TABLES[table].map((row) => ({ ...row, toCelsius: row.fromCelsius + aboveKelvin }));
+}
+
 /** A cycle that an autoclave has been validated for, as the practice file lists it. */
 export interface ValidatedCycle {
   readonly celsius: number;

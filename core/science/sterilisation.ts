@@ -1,5 +1,5 @@
 import type { Goods, HoldRow, LoadTableName, ValidatedCycle } from './load-tables.ts';
-import { LOAD_TABLES, rowsOfCycles } from './load-tables.ts';
+import { rowsOfCycles, rowsOfTable } from './load-tables.ts';
 
 /** What was noted of a load's hold; what was not said is absent. */
 export interface HoldFigures {
@@ -15,6 +15,8 @@ export interface HoldStandard {
   readonly goods?: Goods;
   /** Kelvin that a validated cycle reaches above its temperature; 3 when absent. */
   readonly aboveKelvin?: number;
+  /** Kelvin that a row of a US table reaches above its temperature; 3 when absent. */
+  readonly rowAboveKelvin?: number;
   /** Kelvin that the sensor may be wrong by: a reading this near the edge proves nothing. 0 when absent. */
   readonly sensorErrorKelvin?: number;
 }
@@ -49,7 +51,9 @@ function rowsFor(standard: HoldStandard): readonly HoldRow[] | undefined {
   }
   if (standard.table === undefined) return undefined;
   const goods = standard.goods ?? 'wrapped instruments';
-  return LOAD_TABLES[standard.table].filter((row) => row.goods === undefined || row.goods === goods);
+  return rowsOfTable(standard.table, standard.rowAboveKelvin).filter(
+    (row) => row.goods === undefined || row.goods === goods,
+  );
 }
 
 /**

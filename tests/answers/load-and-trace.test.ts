@@ -24,6 +24,7 @@ describe('what was in load 118?', () => {
 • On yesterday 10:00 (Rosa), out yesterday 10:40 (Rosa)
 • Noted as passed yesterday 10:40 (Rosa), then failed yesterday 15:00 (Rosa)
 • 134 °C for 3.5 min, indicator failed
+• F0 68 min at 121.1 °C, for interest only: it passes nothing
 • Not said: dry or wet
 • 1 scan or fitting since it ended: ask “load 118: where did those tips go?”`);
   });
@@ -56,6 +57,7 @@ describe('what was in load 118?', () => {
     expect(load(given, '118')).toBe(`Load 118: not released, tips 1–3.
 • On 08:00 (Rosa), out 08:40 (Rosa)
 • 130 °C for 6 min, indicator passed, dry
+• F0 47 min at 121.1 °C, for interest only: it passes nothing
 • Ran at a temperature with no published value: the lead, deputy or manager may release it`);
     given.note('2026-11-24 09:00', { kind: 'load-released', load: '118' });
     expect(load(given, '118').split('\n').at(-1)).toBe('• Released 09:00 (Rosa)');
@@ -74,6 +76,7 @@ describe('what was in load 118?', () => {
     expect(load(given, '118')).toBe(`Load 118: failed, no tips noted.
 • Start not noted, out 08:40 (Rosa)
 • 134 °C for 2 min, wet
+• F0 39 min at 121.1 °C, for interest only: it passes nothing
 • Not said: indicator
 • Counts as failed: too short for its temperature
 • Came out wet: its tips are not sterile`);

@@ -395,7 +395,14 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
       'a whole number from 1 to 12',
     ],
     ['loadTable: uk', 'faultLeast: 2.5', 31, 'rules.faultLeast', '"2.5" is not what', 'a whole number'],
-    ['loadTable: uk', 'keepText: perhaps', 31, 'rules.keepText', '"perhaps" is not what', 'true or false'],
+    [
+      'loadTable: uk',
+      'directMessages: perhaps',
+      31,
+      'rules.directMessages',
+      '"perhaps" is not what',
+      'true or false',
+    ],
     [
       'loadTable: uk',
       'calibrationAskAt: 22:00',

@@ -1,7 +1,7 @@
 import { toText } from '../../bot/show/text.ts';
 import { composePost } from '../../core/rules/compose.ts';
-import type { Matter, Stage } from '../../core/rules/matter.ts';
-import { nextDue, openMatters } from '../../core/rules/matters.ts';
+import type { Matter, Stage, View } from '../../core/rules/matter.ts';
+import { nextDue, openMatters, unsaidStages } from '../../core/rules/matters.ts';
 import { type Instant, toIso } from '../../core/time/instant.ts';
 import { toLocal } from '../../core/time/zone.ts';
 import type { Given } from './given.ts';
@@ -41,7 +41,7 @@ export function told(posts: readonly Played[], about: string): readonly string[]
 
 function say(given: Given, now: Instant): readonly Played[] {
   const view = given.view(toIso(now));
-  const due = openMatters(view).flatMap((matter) => dueStages(given, matter, now));
+  const due = openMatters(view).flatMap((matter) => dueStages(view, matter));
   const groups = Map.groupBy(due, ({ matter, stage }) => `${matter.room} ${matter.group} ${stage}`);
   return [...groups.values()].flatMap((group) => {
     const [first] = group;
@@ -57,13 +57,10 @@ function say(given: Given, now: Instant): readonly Played[] {
   });
 }
 
-function dueStages(given: Given, matter: Matter, now: Instant) {
-  const putOff = given.said.putOffUntil(matter.key);
-  if (putOff !== null && putOff > now) return [];
-  const due = matter.stages.filter(
-    ({ stage, at }) => at <= now && given.said.saidAt(matter.key, stage) === null,
-  );
-  const stages: readonly Stage[] = due.map(({ stage }) => stage);
+function dueStages(view: View, matter: Matter) {
+  const stages: readonly Stage[] = unsaidStages(matter, view)
+    .filter(({ at }) => at <= view.now)
+    .map(({ stage }) => stage);
   const stage = stages.at(-1);
   return stage === undefined ? [] : [{ matter, stage, stages }];
 }

@@ -5,6 +5,7 @@ import { zoneOf } from '../../record/where.ts';
 import { figuresInWords } from '../../rules/loads/judge-load.ts';
 import { lookBack } from '../../rules/loads/look-back.ts';
 import { capital, inWords } from '../../rules/tips/tip-words.ts';
+import { F0_REFERENCE, f0OfHold } from '../../science/f0.ts';
 import { clockWords } from '../../words/clock-words.ts';
 import { tipsAsRanges } from '../../words/item-words.ts';
 import { loadWords } from '../../words/load-words.ts';
@@ -96,8 +97,15 @@ function figureLines(load: LoadState): readonly Line[] {
   ].filter((word) => word !== '');
   return [
     ...(said.length === 0 ? [] : [[capital(said.join(', '))]]),
+    ...(celsius === null || minutes === null ? [] : [[f0Words(celsius, minutes)]]),
     ...(unsaid.length === 0 ? [] : [[`Not said: ${inWords(unsaid)}`]]),
   ];
+}
+
+/** Equivalent minutes with z = 10 K, over the hold as said; a load that missed its band is never passed by it. */
+function f0Words(celsius: number, minutes: number): string {
+  const f0 = f0OfHold(celsius, minutes);
+  return `F0 ${f0 < 10 ? f0.toFixed(1) : Math.round(f0)} min at ${F0_REFERENCE.celsius} °C, for interest only: it passes nothing`;
 }
 
 /** What stands against it, and who let it stand. */

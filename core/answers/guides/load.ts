@@ -1,7 +1,7 @@
 import { ruleValue } from '../../defaults/rule-value.ts';
 import { autoclavesOfSite } from '../../practice/look-up.ts';
 import { capital } from '../../rules/tips/tip-words.ts';
-import { type HoldRow, LOAD_TABLES } from '../../science/load-tables.ts';
+import { type HoldRow, type LoadTableName, rowsOfTable } from '../../science/load-tables.ts';
 import { autoclaveWords } from '../../words/load-words.ts';
 import type { Guide } from '../guide.ts';
 import type { GuidePlace } from './guide-place.ts';
@@ -46,13 +46,15 @@ function figuresWords({ sites, view }: GuidePlace): string {
   const rest =
     table === 'none'
       ? 'No load table is set: I keep the figures and judge none.'
-      : `The practice’s table: ${rowsOf(table).map(rowWords).join(', ')}.`;
+      : `The practice’s table: ${rowsOf(table, ruleValue(practice, 'loadRowAboveCelsius')).map(rowWords).join(', ')}.`;
   return [...own, rest].join(' ');
 }
 
 /** A tip is a wrapped instrument: rows for other goods are left out. */
-function rowsOf(table: keyof typeof LOAD_TABLES): readonly HoldRow[] {
-  return LOAD_TABLES[table].filter(({ goods }) => goods === undefined || goods === 'wrapped instruments');
+function rowsOf(table: LoadTableName, aboveKelvin: number): readonly HoldRow[] {
+  return rowsOfTable(table, aboveKelvin).filter(
+    ({ goods }) => goods === undefined || goods === 'wrapped instruments',
+  );
 }
 
 function rowWords({ fromCelsius, toCelsius, minutes }: HoldRow): string {

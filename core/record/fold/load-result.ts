@@ -1,9 +1,9 @@
 import { ruleValue } from '../../defaults/rule-value.ts';
-import { judgeHold } from '../../science/sterilisation.ts';
 import { MINUTE } from '../../time/instant.ts';
 import { answersForScanners } from '../authority.ts';
 import type { SaidOf } from '../entry.ts';
-import type { LoadJudged, LoadResult, LoadState, LoadStatus, State } from '../state.ts';
+import { judgeFigures } from '../load-standard.ts';
+import type { LoadResult, LoadState, LoadStatus, State } from '../state.ts';
 import { afterLoad } from './autoclave-use.ts';
 import { failTips, passTips, waitTips } from './load-tips.ts';
 import { found, type Step } from './step.ts';
@@ -61,26 +61,8 @@ function resultOf(state: State, load: LoadState, said: Finished, step: Step): Lo
     minutes,
     indicator: said.indicator ?? last?.indicator ?? null,
     dry: said.dry ?? last?.dry ?? null,
-    judged: judge(state, load, celsius, minutes),
+    judged: judgeFigures(state.practice, load, { celsius, minutes }).judged,
   };
-}
-
-/** By the autoclave's own validated cycles alone where it lists them, else by the table that the practice names. */
-function judge(state: State, load: LoadState, celsius: number | null, minutes: number | null): LoadJudged {
-  const { practice } = state;
-  const place = { site: load.site ?? undefined };
-  const table = ruleValue(practice, 'loadTable', place);
-  const cycles = practice.autoclaves.find((each) => each.id === load.autoclave)?.cycles ?? [];
-  const figures = {
-    ...(celsius === null ? {} : { celsius }),
-    ...(minutes === null ? {} : { minutes }),
-  };
-  const standard = {
-    ...(table === 'none' ? {} : { table }),
-    cycles,
-    aboveKelvin: ruleValue(practice, 'validatedAboveCelsius', place),
-  };
-  return judgeHold(figures, standard).judged;
 }
 
 type Verdict = Pick<LoadState, 'status' | 'failedWhy'>;

@@ -1,8 +1,8 @@
 import { ruleValue } from '../../defaults/rule-value.ts';
-import { autoclaveOf } from '../../practice/look-up.ts';
 import type { Practice } from '../../practice/practice.ts';
+import { judgeFigures, ownCycles } from '../../record/load-standard.ts';
 import type { LoadState } from '../../record/state.ts';
-import { type HoldJudgement, judgeHold } from '../../science/sterilisation.ts';
+import type { HoldJudgement } from '../../science/sterilisation.ts';
 
 const TABLES = {
   uk: 'the UK table',
@@ -19,22 +19,8 @@ export function judgedBy(practice: Practice, load: LoadState): string | null {
 
 /** The last result's figures, judged as the record judged them, with what was asked for. °C, minutes. */
 export function judgeLoad(practice: Practice, load: LoadState): HoldJudgement {
-  const place = { site: load.site ?? undefined };
-  const table = ruleValue(practice, 'loadTable', place);
   const last = load.results.at(-1);
-  const figures = {
-    ...(last?.celsius == null ? {} : { celsius: last.celsius }),
-    ...(last?.minutes == null ? {} : { minutes: last.minutes }),
-  };
-  return judgeHold(figures, {
-    ...(table === 'none' ? {} : { table }),
-    cycles: ownCycles(practice, load),
-    aboveKelvin: ruleValue(practice, 'validatedAboveCelsius', place),
-  });
-}
-
-function ownCycles(practice: Practice, load: LoadState) {
-  return load.autoclave === null ? [] : (autoclaveOf(practice, load.autoclave)?.cycles ?? []);
+  return judgeFigures(practice, load, { celsius: last?.celsius ?? null, minutes: last?.minutes ?? null });
 }
 
 /** "134 °C for 3.5 min", "134 °C", "3.5 min"; empty where no figure was said. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { nextDue, openMatters } from '../../../core/rules/matters.ts';
 import { Given } from '../given.ts';
+import { play } from '../play.ts';
 import { ONE_SITE } from './practices.ts';
 
 describe('given a scanner that was not wiped and a site that is open', () => {
@@ -38,4 +39,24 @@ describe('given a scanner that was not wiped and a site that is open', () => {
     given.note('2026-11-23 11:01', { kind: 'wiped', scanner: 'A', part: 'all' });
     expect(keys()).not.toContain(wipe);
   });
+});
+
+describe('given a scanner that nobody calibrates on its Monday', () => {
+  it.each([
+    [1, ['10:30']],
+    [2, ['10:30', '11:30']],
+    [3, ['10:30', '11:30', '12:30']],
+  ])(
+    'when the practice wants %i posts for one matter, then it is asked for at %j and no more',
+    (most, times) => {
+      const given = new Given(
+        ONE_SITE.replace('{loadTable: uk}', `{loadTable: uk, postsPerMatter: ${most}}`),
+      );
+      given.note('2026-11-18 10:30', { kind: 'calibrated', scanner: 'A', outcome: 'passed' });
+      given.note('2026-11-18 10:31', { kind: 'sterile', tips: ['1', '2', '3', '4', '5', '6'] });
+      const posts = play(given, '2026-11-23 09:00', '2026-11-23 16:00');
+      const asked = posts.filter(({ about }) => about === 'calibration' || about === 'escalation');
+      expect(asked.map(({ at }) => at.slice(11))).toEqual(times);
+    },
+  );
 });
