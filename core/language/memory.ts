@@ -8,6 +8,8 @@ export function rememberFacts(read: Interpretation, memory: Memory): void {
     typeof entry.scanner === 'string' ? [entry.scanner] : [],
   );
   memory.frame = read.frame.name;
+  const outcome = read.result.made[0]?.entry.outcome;
+  if (outcome === 'passed' || outcome === 'failed') memory.outcome = outcome;
   const at = read.result.made.find(({ entry }) => typeof entry.site === 'string')?.entry;
   if (typeof at?.site === 'string')
     memory.place = { site: at.site, ...(typeof at.room === 'string' ? { room: at.room } : {}) };
