@@ -21,7 +21,12 @@ export function emit(
   const mood = moodIn(found);
   if (mood === 'void') return 0;
   if (mood === 'doubted') {
-    if (scope.strange <= 2 || found.evidence.strength >= 3.4) out.doubted(found);
+    if (
+      scope.strange <= 2 ||
+      (scope.strange <= 4 && strangeIn(clause.parts) <= 1) ||
+      found.evidence.strength >= 3.4
+    )
+      out.doubted(found);
     return 0;
   }
   const cause = causeOf(found, drafts, at, scope, out);

@@ -10,7 +10,7 @@ import type { TimeSpan } from './times/time-span.ts';
 function isGreeting(parts: readonly Part[], span: TimeSpan): boolean {
   return (
     span.part !== undefined &&
-    span.days.length === 0 &&
+    span.days.every(({ first }) => first.sort === 'offset' && first.days === 0) &&
     span.clocks.length === 0 &&
     span.to - span.from === 1 &&
     parts.some((p) => p.entity === undefined && !p.mark)
@@ -142,7 +142,7 @@ function joinsTo(last: Draft, draft: Draft): boolean {
       (p) => (p.entity?.is === 'tips' && p.entity.unknown.length > 0) || p.entity?.is === 'autoclave',
     ) &&
       last.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')));
-  if (load && isLoadDetail(draft.parts)) return true;
+  if (load && (isLoadDetail(draft.parts) || isLoadVerdict(draft.parts))) return true;
   if (
     draft.sort === 'talk' &&
     draft.parts.some((p) => p.entity === undefined && hasTag(p, 'doubt')) &&
@@ -212,6 +212,20 @@ function isVerdict(parts: readonly Part[]): boolean {
         hasSort(p, 'glue') ||
         hasSort(p, 'mood') ||
         ['clean', 'debris', 'pass', 'fail', 'be', 'have', 'see', 'do'].some((tag) => hasTag(p, tag)),
+    )
+  );
+}
+
+/** "Load is failed", "so that's a fail": the verdict on the load just named. */
+function isLoadVerdict(parts: readonly Part[]): boolean {
+  const words = parts.filter((p) => !p.mark);
+  return (
+    words.length <= 5 &&
+    words.some((p) => hasTag(p, 'fail') || (hasTag(p, 'pass') && /pass/.test(p.text))) &&
+    words.every(
+      (p) =>
+        p.entity === undefined &&
+        (hasSort(p, 'glue') || ['load', 'pass', 'fail', 'be', 'have'].some((tag) => hasTag(p, tag))),
     )
   );
 }

@@ -91,10 +91,23 @@ class Builder {
     this.#joint = joint;
   }
 
+  /** "I think 41 went in??" tells what is doubted; it asks nobody. */
+  #doubts(): boolean {
+    const [first, second] = this.#segments[0]?.parts ?? [];
+    return [first, second].some(
+      (part) =>
+        part?.entity === undefined && /^(i think|think|i reckon|i thought|i believe)$/.test(part?.text ?? ''),
+    );
+  }
+
   end(question: boolean): void {
     this.join('');
     if (this.#segments.length > 0)
-      this.sentences.push({ segments: this.#segments, question, quoted: this.#quoted });
+      this.sentences.push({
+        segments: this.#segments,
+        question: question && !this.#doubts(),
+        quoted: this.#quoted,
+      });
     this.#segments = [];
     this.#quoted = this.#quoting && this.#quoted;
   }

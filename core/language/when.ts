@@ -37,6 +37,9 @@ export function whenOf(c: Clause, site: string | null, direction: 'back' | 'forw
   };
 }
 
+/** "Blue goes back at half four" tells of what is to come. */
+const GOES = new Set(['go', 'leave', 'travel', 'come', 'move']);
+
 /** True where the clause's time can only lie ahead: "tomorrow", "in 20 minutes", "later"; of what is being done, any time to come. */
 export function liesAhead(c: Clause, verb: number): boolean {
   const own = timeOf(c);
@@ -51,6 +54,8 @@ export function liesAhead(c: Clause, verb: number): boolean {
     if ((first.sort === 'week' || first.sort === 'month') && first.offset > 0) return true;
   }
   const part = c.parts[verb];
-  const doing = part?.senses.some((s) => s.form === 'g') === true && !part.senses.some((s) => s.form === 'd');
+  const goes = part?.senses.some((s) => s.form === 's' && GOES.has(s.tag)) === true;
+  const doing =
+    (goes || part?.senses.some((s) => s.form === 'g') === true) && !part?.senses.some((s) => s.form === 'd');
   return doing && (span.clocks.length > 0 || span.days.length > 0);
 }

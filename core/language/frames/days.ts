@@ -56,6 +56,8 @@ function countAt(c: Clause, part: Part, i: number): Count | null | undefined {
     return ofTime ? null : { value, at: i };
   }
   if (/^(a|an|one more|another|an extra)$/.test(part.text)) return { value: 1, at: i };
+  if (/^(a dozen|dozen)$/.test(part.text))
+    return { value: before?.text === 'half' || before?.text === 'half a' ? 6 : 12, at: i };
   return /^(both|a couple|couple|a couple of|couple of)$/.test(part.text) ? { value: 2, at: i } : undefined;
 }
 
@@ -172,7 +174,8 @@ function isBooking(c: Clause, plural: boolean, counted: boolean, timed: boolean)
   return added && (expected || timed);
 }
 
-const CALLED_OFF = /\bcanc|called off|\boff\b|\bdna\b|\bfta\b|dropped out|pulled out/i;
+const CALLED_OFF =
+  /\bcanc|called off|\boff\b|\bdna\b|\bfta\b|dropped out|pulled out|dropped off|go(ing)? ahead|no[- ]go\b|fewer|stood us up/i;
 
 export const booked: Frame = {
   name: 'booked',
@@ -315,9 +318,11 @@ function openAndShut(time: ForwardTime, opens: boolean): { open?: string; shut?:
 
 export const hours: Frame = {
   name: 'hours',
-  on: ['shut', 'open', 'finish', 'start', 'time'],
+  on: ['shut', 'open', 'finish', 'start', 'time', 'drop'],
   read(c) {
-    const shut = [c.form('shut', 'dgbs'), c.form('finish', 'gbs')].find((i) => i >= 0) ?? -1;
+    const shut =
+      [c.form('shut', 'dgbs'), c.form('finish', 'gbs'), c.word(/^knock(ing|ed)? off$/)].find((i) => i >= 0) ??
+      -1;
     const open = [c.at('open'), c.form('start', 'g')].find((i) => i >= 0) ?? -1;
     if (
       (shut < 0 && open < 0) ||

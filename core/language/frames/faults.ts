@@ -4,6 +4,7 @@ import type { Result } from '../result.ts';
 import { type ItemsSaid, itemsOf } from '../roles/items.ts';
 import { isDenied } from '../roles/outcome.ts';
 import { scannersOf } from '../roles/scanner.ts';
+import { tipsOf } from '../roles/tips.ts';
 import { type Frame, made, result } from './frame.ts';
 
 type Sort =
@@ -135,11 +136,21 @@ function scannerOnly(c: Clause): ItemsSaid | null {
   };
 }
 
-function itemOfFault(c: Clause): ItemsSaid | null {
+function itemOfFault(c: Clause, sort: Sort): ItemsSaid | null {
   // "Blue fogging even with a warm tip": which tip does not matter.
   const noun = c.at('tip');
   const anyTip =
     noun > 0 && c.entities('tips').length === 0 && c.parts.slice(0, noun).some((p) => p.text === 'with');
+  // "Silver makes fog on tip 30": it is the tip that fogs.
+  if (
+    sort === 'fogging' &&
+    c.entities('tips').some(({ at, entity }) => entity.named && c.prep(at) === 'on')
+  ) {
+    const tips = tipsOf(c, {});
+    c.use(...c.entities('scanner').map(({ at }) => at));
+    if (tips !== null && tips.missing === undefined)
+      return { items: tips.ids.map((id) => `tip:${id}`), except: [], said: tips.said };
+  }
   if (anyTip && c.entities('scanner').length > 0) return scannerOnly(c);
   return itemsOf(c, { autoclaves: true, bare: true });
 }
@@ -207,7 +218,9 @@ export const fault: Frame = {
     );
     useErrorNumber(c);
     const items =
-      sign.sort === 'heating' && c.entities('scanner').length > 0 ? scannerOnly(c) : itemOfFault(c);
+      sign.sort === 'heating' && c.entities('scanner').length > 0
+        ? scannerOnly(c)
+        : itemOfFault(c, sign.sort);
     if (items === null) return null;
     if (items.which !== undefined) return null;
     const sort = sign.sort;

@@ -45,7 +45,7 @@ export const loadStarted: Frame = {
       c.entities('tips').some(({ entity }) => entity.named);
     const load = loadOf(c, bare);
     if (load === null || typeof load.said === 'string') return null;
-    if (c.has('fail', 'pass', 'finish', 'fault', 'wet') || c.entities('cycle').length > 0) {
+    if (c.has('fail', 'pass', 'finish', 'fault', 'wet', 'strip') || c.entities('cycle').length > 0) {
       const going = c.has('start', 'run') || c.word(/^(on|in)$/) >= 0;
       if (!(going && c.entities('tips').length > 0 && !c.has('fail', 'finish'))) return null;
     }
@@ -105,7 +105,9 @@ export const loadFinished: Frame = {
       c.word(/pass/) >= 0 ||
       c.entities('cycle').length > 0 ||
       (c.parts.length <= 8 &&
-        c.word(/^(out|out of|finished|done|complete|came out)$/) >= 0 &&
+        c.word(
+          /^(out|out of|finished|done|complete|completed|came out|is finish|finish|ok|okay|fine|good)$/,
+        ) >= 0 &&
         c
           .entities('tips')
           .some(
@@ -187,11 +189,12 @@ function itemOf(load: EntityOf<'load'>, named: string | null | undefined): strin
 function namelessLoad(c: Clause): Result | null {
   const noun = c.at('load');
   const outcome =
-    noun < 0 || c.parts.length > 6 || !/^(load|cycle|batch)$/.test(c.parts[noun]?.text ?? '')
+    noun < 0 || c.parts.length > 7 || !/^(load|cycle|batch)$/.test(c.parts[noun]?.text ?? '')
       ? null
       : outcomeOf(c);
   if (outcome === null || c.entities('tips').length > 0) return null;
   c.use(noun);
+  autoclaveOf(c);
   return result(
     [made('load-finished', { outcome: outcome.outcome }, { outcome: [outcome.at] })],
     outcome.at,
@@ -218,6 +221,7 @@ function stripOf(c: Clause): Found<'passed' | 'failed'> {
   const denials: number[] = [];
   for (let i = noun + 1; i < Math.min(c.parts.length, noun + 6); i++) {
     const part = c.parts[i];
+    if (part?.entity?.is === 'load') continue;
     if (part === undefined || part.entity !== undefined || hasTag(part, 'pouch')) break;
     if (hasTag(part, 'neg')) denials.push(i);
     const value = stripSays(c, i, noun);

@@ -157,7 +157,7 @@ export const scanStarted: Frame = {
         c.entities('load').length > 0)
     )
       return null;
-    const start = c.form('start', 'dgn');
+    const start = c.form('start', scan >= 0 ? 'dgns' : 'dgn');
     const begin = c.form('start', 'b');
     const doing = c.form('scan', 'g');
     if (c.has('finish', 'book', 'cancel') || c.exactly('scan', 'd') >= 0) return null;
@@ -218,6 +218,9 @@ export const scanFinished: Frame = {
 function wipedAt(c: Clause): number {
   const past = [c.form('wipe', 'd'), c.form('clean', 'd')].find((i) => i >= 0);
   if (past !== undefined) return past;
+  // "Did the lens on blue".
+  const did = c.word(/^(did|done|i did|we did)$/);
+  if (did >= 0 && c.at('lens') > did && c.entities('scanner').length > 0) return did;
   const noun = [c.form('wipe', 'n'), c.form('clean', 'n')].find((i) => i >= 0) ?? -1;
   const done =
     c.has('finish', 'do', 'give', 'have', 'get') ||
@@ -240,7 +243,7 @@ function maySpeakOfScanner(c: Clause, verb: number): boolean {
 
 export const wiped: Frame = {
   name: 'wiped',
-  on: ['wipe', 'clean', 'wash'],
+  on: ['wipe', 'clean', 'wash', 'lens'],
   read(c) {
     const verb = wipedAt(c);
     if (verb < 0 || !maySpeakOfScanner(c, verb)) return null;
@@ -278,7 +281,7 @@ function partsWiped(c: Clause, lens: number, base: number, named: boolean): ('al
   const first = Math.min(...[lens, base].filter((i) => i >= 0));
   const joined = c.parts
     .slice(Math.min(scannerAt, first), Math.max(scannerAt, first))
-    .some((p) => /^(and|&|\+|plus|with|inc|incl|including|n|then)$/.test(p.text));
+    .some((p) => /^(and|&|\+|plus|with|inc|incl|including|n|then|also)$/.test(p.text));
   if (named && scannerAt >= 0 && joined && base >= 0) return ['all'];
   if (named && scannerAt >= 0 && joined && lens >= 0 && base < 0) return ['all'];
   if (c.word(/^(everything|all over|whole)$/) >= 0) return ['all'];

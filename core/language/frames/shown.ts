@@ -40,16 +40,26 @@ function packing(c: Clause, from: number): number {
   return at >= 0 && road && !c.has('tip') ? at : -1;
 }
 
+/** "Took Ines through loading", "ran Jack through calibrating". */
+function tookThrough(c: Clause): number {
+  const verb = [c.exactly('take', 'd'), c.exactly('run', 'd')].find((i) => i >= 0) ?? -1;
+  const through = c.word(/^through$/, verb + 1);
+  const person = c.first('person');
+  return verb >= 0 && person !== null && person.at > verb && through > person.at ? verb : -1;
+}
+
 export const shown: Frame = {
   name: 'shown',
-  on: ['show'],
+  on: ['show', 'word:through'],
   read(c) {
-    const verb = c.form('show', 'd');
+    const verb = c.form('show', 'd') >= 0 ? c.form('show', 'd') : tookThrough(c);
     if (verb < 0) return null;
     const people = c.entities('person');
     const person = people.find(({ at }) => at > verb) ?? people.find(({ at }) => at < verb);
     if (person === undefined) return null;
-    const passive = person.at < verb && c.word(/^(been|was|has been|'s been|were|got|is)$/) >= 0;
+    const passive =
+      (person.at < verb && c.word(/^(been|was|has been|'s been|were|got|is)$/) >= 0) ||
+      c.parts[verb]?.text === 'shown';
     if (person.at < verb && !passive) return null;
     const topic = topicOf(c);
     if (topic === null) return null;

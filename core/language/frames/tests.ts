@@ -117,7 +117,7 @@ export const autoclaveTest: Frame = {
     if (leakOnly(c, first)) return null;
     c.useTags(...SORTS, 'come', 'be', 'do', 'run', 'turn', 'go', 'finish', 'strip', 'load', 'have');
     const outcome = testOutcome(c);
-    const autoclave = autoclaveOf(c);
+    const autoclave = autoclaveOf(c) ?? autoclaveBefore(c);
     const facts = sorts.map(({ sort, at }) =>
       made(
         'autoclave-test',
@@ -142,9 +142,21 @@ export const autoclaveTest: Frame = {
   },
 };
 
+/** The autoclave of the test just told. */
+function autoclaveBefore(c: Clause): { id: string; said: string } | null {
+  const { frame, autoclave } = c.scope.memory;
+  return frame === 'autoclave-test' && autoclave !== null
+    ? { id: autoclave, said: 'the autoclave spoken of just before' }
+    : null;
+}
+
 function testOutcome(c: Clause) {
   const outcome = outcomeOf(c);
   if (outcome !== null) return outcome;
+  const likewise = c.word(/^(too|likewise|as well|ditto|same|also|aswell)$/);
+  const { frame, outcome: before } = c.scope.memory;
+  if (likewise >= 0 && frame === 'autoclave-test' && before !== undefined)
+    return { outcome: before, at: likewise };
   const turn = c.form('turn', 'd');
   if (turn >= 0 && c.has('penetration'))
     return { outcome: c.has('neg') ? ('failed' as const) : ('passed' as const), at: turn };
@@ -156,5 +168,6 @@ function leakOnly(c: Clause, first: { sort: string; at: number }): boolean {
   if (first.sort === 'penetration') return false;
   const text = c.parts[first.at]?.text ?? '';
   if (text === 'acts') return true;
+  if (text === 'leak' && c.scope.memory.frame === 'autoclave-test') return false;
   return text === 'leak' && c.word(/^(test|rate|check)$/) < 0 && !c.has('control', 'penetration');
 }

@@ -25,17 +25,24 @@ export const used: Frame = {
     const before =
       tips ?? (c.word(/^(it|them|that|this|those)$/) >= 0 || c.parts.length <= 3 ? tipsOf(c, {}) : null);
     if (before === null) return null;
+    // "Pulled 23 off, in the dirty box": where it was put says no more than that it came off.
+    const put = /^in the /.test(c.parts[verb]?.text ?? '');
+    if (put && typeof before.said === 'string' && c.scope.memory.frame === 'removed') return null;
     const scanner = namedScanner(c);
     const [id, second] = scanner?.ids ?? [];
     const slots = {
       ...tipSlots(before),
       ...(id !== undefined && second === undefined && scanner?.missing === undefined ? { scanner: id } : {}),
     };
+    const ones = /^ones$/.test(c.parts[verb + 1]?.text ?? '');
+    if (ones) c.useTags('unit', 'shelf', 'be');
     c.useTags('use');
     return result(
       [made('used', slots, { tips: before.said, ...(scanner === null ? {} : { scanner: scanner.said }) })],
       verb,
       before.missing ?? (scanner?.spoken && typeof scanner.said !== 'string' ? scanner.missing : undefined),
+      // "Used ones are 1 and 5".
+      ones ? 0.8 : 0,
     );
   },
 };

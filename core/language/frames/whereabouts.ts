@@ -124,8 +124,16 @@ interface Going {
   readonly onlyTaking: boolean;
 }
 
+/** "Pearl's off to the hills": a thing is off, not a person. */
+function offTo(c: Clause): number {
+  const at = c.word(/^off to$/);
+  const before = c.parts.slice(0, Math.max(at, 0));
+  const thing = before.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'tips');
+  return at > 0 && thing && !before.some((p) => /^(i|i'm|we|we're|im)$/.test(p.text)) ? at : -1;
+}
+
 function goingOf(c: Clause, toPlace: boolean): Going | null {
-  const way = c.form('travel', 'd');
+  const way = c.form('travel', 'd') >= 0 ? c.form('travel', 'd') : offTo(c);
   const left = c.form('leave', 'dg');
   const driving = c.form('travel', 'gs');
   const taking =
@@ -145,7 +153,10 @@ export const departed: Frame = {
   on: ['travel', 'leave', 'take', 'bring', 'go', 'send', 'move'],
   read(c) {
     if (c.has('start', 'finish', 'hold', 'use', 'fail', 'find', 'lose', 'drop')) return null;
-    const place = placeOf(c, (prep) => /^(to|for|at|in|)$/.test(prep));
+    // "Left the Green for Park Road": where to, of two places.
+    const aims = c.entities('site').filter(({ at }) => /^(to|for)$/.test(c.prep(at))).length === 1;
+    const place = placeOf(c, (prep) => (aims ? /^(to|for)$/ : /^(to|for|at|in|)$/).test(prep));
+    if (aims) for (const { at } of c.entities('site')) c.use(at);
     const going = goingOf(c, place !== null);
     if (going === null || (going.onlyTaking && place === null)) return null;
     // "Right scanner going in surgery 2" goes nowhere.

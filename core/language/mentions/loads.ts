@@ -60,7 +60,7 @@ function numberFirst(scan: Scan, from: number): Found | null {
     : { entity: { is: 'load', ids: [id.id], named: true, autoclave: slash.id }, to: id.to };
 }
 
-const HOLDS = new Set(['for', 'x', '@', '/', 'at', ',', 'held', '×', 'and']);
+const HOLDS = new Set(['for', 'time', 'x', '@', '/', 'at', ',', 'held', '×', 'and']);
 
 /** What the autoclave ran: "134 for 3.5 min", "134°C, 3.5 minutes", "3 and a half minutes at 134", "273F for 4". */
 export const cycles: Finder = (scan, from) => {

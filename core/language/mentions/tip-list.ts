@@ -33,7 +33,7 @@ const JOINTS = new Set([
   'y',
   'also',
 ]);
-const RANGES = new Set(['-', 'to', 'thru', 'through', 'til', 'till', '--', 'upto', 'tru']);
+const RANGES = new Set(['-', 'to', 'thru', 'through', 'til', 'till', 'until', '--', 'upto', 'tru']);
 const LONGEST_RANGE = 200;
 
 /** Past what may stand between "tip" and its number: "no.", "number", "#", ":", "id". */

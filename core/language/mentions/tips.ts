@@ -136,6 +136,7 @@ function counts(scan: Scan, to: number): boolean {
       s.tag === 'pouch' ||
       s.tag === 'mirror' ||
       s.tag === 'debris' ||
+      s.tag === 'magnifier' ||
       s.tag === 'scan' ||
       s.tag === 'booking',
   );

@@ -16,7 +16,8 @@ export function autoclaveOf(c: Clause): { id: string; said: readonly number[] | 
 
 /** The only autoclave of the site: of the site named, else of the chat room's one site. */
 export function autoclaveHere(c: Clause): { id: string; said: string } | null {
-  const sites = c.scope.chatSites;
+  const named = [...new Set(c.entities('site').map(({ entity }) => entity.id))];
+  const sites = named.length > 0 ? named : c.scope.chatSites;
   const [site] = sites;
   if (site === undefined || sites.length > 1) {
     if (c.names.siteIds.length > 1 || sites.length > 1) return null;
