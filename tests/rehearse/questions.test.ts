@@ -12,21 +12,28 @@ describe('a note that names no scanner where there are several', () => {
     expect(stateOf(did).scanners.A.calibrated).toBeNull();
   });
 
-  test.each(['2', 'green', 'the green scanner', 'B'])(
-    'the answer “%s” counts from the note’s own time',
-    async (text) => {
-      const answer = {
-        at: '2026-11-23T10:45:00Z',
-        room: '!quay:example.org',
-        from: '@tom:example.org',
-        id: '$2',
-        text,
-      };
-      const did = await play([...asked, answer, end('10:46')]);
-      expect(stateOf(did).scanners.B.calibrated).toBe('2026-11-23T10:40:00Z');
-      expect(stateOf(did).scanners.A.calibrated).toBeNull();
-    },
-  );
+  test.each([
+    '2',
+    'green',
+    'the green scanner',
+    'B',
+    'green one',
+    'the green one please',
+    'sorry, I meant green',
+    'it was green',
+    'on the green one, sorry',
+  ])('the answer “%s” counts from the note’s own time', async (text) => {
+    const answer = {
+      at: '2026-11-23T10:45:00Z',
+      room: '!quay:example.org',
+      from: '@tom:example.org',
+      id: '$2',
+      text,
+    };
+    const did = await play([...asked, answer, end('10:46')]);
+    expect(stateOf(did).scanners.B.calibrated).toBe('2026-11-23T10:40:00Z');
+    expect(stateOf(did).scanners.A.calibrated).toBeNull();
+  });
 
   test('a reaction answers too', async () => {
     const reaction = {

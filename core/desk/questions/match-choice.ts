@@ -10,6 +10,9 @@ export function matchChoice(question: Question, text: string, read: NoteRead): s
     [label, nameIn(label), bare(value)].map(fold).includes(words),
   );
   if (labelled !== undefined) return labelled.value;
+  // "green" of "green scanner", where no other begins so.
+  const begun = choices.filter(({ label }) => words !== '' && fold(label).startsWith(`${words} `));
+  if (begun.length === 1 && begun[0] !== undefined) return begun[0].value;
   if (number !== undefined) return choices[Number(number) - 1]?.value ?? null;
   const said = /^\s*(yes|yep|yeah|aye|no|nope|nah)\s*(?:[,.;:!–—-]|$)/i.exec(text)?.[1];
   if (said !== undefined) return choiceFor(question, /^[ya]/i.test(said) ? 'yes' : 'no');
@@ -53,5 +56,11 @@ function fold(text: string): string {
     .toLowerCase()
     .replaceAll(/[^\p{L}\p{N}#-]+/gu, ' ')
     .trim()
-    .replace(/^(?:the|it'?s|it was) /, '');
+    .replace(LEAD, '')
+    .replace(TAIL, '');
 }
+
+/** What people put round the name that they were asked for: "oh sorry, it was on the green one please". */
+const LEAD =
+  /^(?:(?:oh|sorry|ah|oops|er|um|i meant?|that|this|it|it s|its|that s|thats|was|is|for|in|on|at|with|the|my)\b ?)+(?=\S)/;
+const TAIL = /(?: (?:one|please|pls|plz|sorry|thanks|thx|ta|cheers))+$/;
