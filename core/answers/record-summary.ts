@@ -32,6 +32,7 @@ export function recordSummary(entries: readonly Entry[], { incidents }: State): 
     ...countLine('Wipe-downs', count('wiped')),
     ...countLine('Moves', count('moved')),
     ...countLine('Faults', count('fault')),
+    ...countLine('Rules changed in the practice file', count('rule-changed')),
   ];
 }
 

@@ -1,5 +1,5 @@
+import { changedRules } from '../defaults/changed-rules.ts';
 import type { LearnedWord, Reader } from '../language/read.ts';
-import { parsePractice } from '../practice/parse.ts';
 import type { Practice } from '../practice/practice.ts';
 import { makeEntry } from '../record/make-entry.ts';
 import { Timeline } from '../record/timeline.ts';
@@ -8,6 +8,9 @@ import type { Readers } from './readers.ts';
 import type { SavedDesk } from './saved-desk.ts';
 import type { Turn } from './turn.ts';
 import { withAdded } from './with-added.ts';
+
+/** Who changed a rule, as the record says it: whoever keeps that file. */
+export const PRACTICE_FILE = 'practice file';
 
 /** Entries that a snapshot keeps beside its state: corrections and late notes of some weeks need no others. */
 const RECENT = 4_000;
@@ -41,19 +44,22 @@ export class Standing {
    * Throws RangeError on a file with mistakes.
    */
   static take(readers: Readers, file: string, before: Standing | null, turn: number, at: string): Standing {
-    const practice = practiceIn(file);
+    const practice = readers.practiceIn(file);
     if (practice === null)
       throw new RangeError('a practice file with mistakes cannot be taken into the record');
     if (before === null) return new Standing(readers, practice, file, new Timeline(practice), []);
-    const what = { kind: 'practice', when: at, file: JSON.stringify(practice) } as const;
-    const noted = instantOf(at);
-    before.timeline.add([makeEntry({ what, turn, index: 0, noted, by: null, from: '', room: '' })]);
+    const whole = { kind: 'practice', when: at, file: JSON.stringify(practice) } as const;
+    const changes = changedRules(before.practice, practice).map((change) => {
+      return { kind: 'rule-changed', when: at, by: PRACTICE_FILE, ...change } as const;
+    });
+    const place = { turn, noted: instantOf(at), by: null, from: '', room: '' };
+    before.timeline.add([whole, ...changes].map((what, index) => makeEntry({ what, index, ...place })));
     return new Standing(readers, practice, file, before.timeline, before.learned);
   }
 
   /** What `save` gave; `null` where its practice file can no longer be read. */
   static restore(readers: Readers, saved: Pick<SavedDesk, 'file' | 'learned' | 'timeline'>): Standing | null {
-    const practice = practiceIn(saved.file);
+    const practice = readers.practiceIn(saved.file);
     if (practice === null) return null;
     return new Standing(readers, practice, saved.file, Timeline.restore(saved.timeline), saved.learned);
   }
@@ -83,9 +89,4 @@ export class Standing {
     const learned = [...this.timeline.state.words].map(([words, { means }]) => ({ words, means }));
     return new Standing(this.#readers, this.practice, this.file, this.timeline, learned);
   }
-}
-
-function practiceIn(file: string): Practice | null {
-  const parsed = parsePractice(file);
-  return 'mistakes' in parsed ? null : parsed.practice;
 }

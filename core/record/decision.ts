@@ -43,6 +43,14 @@ export const decision = z.discriminatedUnion('kind', [
   kind('stocktake-asked', { site: z.string() }),
   /** The count of a site's tips is taken as done. */
   kind('stocktaken', { site: z.string() }),
+  /** A rule that a new practice file changed, for the practice, one site or one scanner: stands beside that `practice`. */
+  kind('rule-changed', {
+    name: z.string(),
+    from: z.union([z.number(), z.string(), z.boolean()]),
+    to: z.union([z.number(), z.string(), z.boolean()]),
+    site: maybe(z.string()),
+    scanner: maybe(z.string()),
+  }),
   /** The practice file as it is from here on: canonical JSON of a `Practice`. */
   kind('practice', { file: z.string() }),
 ]);

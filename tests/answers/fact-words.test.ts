@@ -95,6 +95,14 @@ const CASES: readonly (readonly [Told, string])[] = [
     { kind: 'setting', name: 'turnaroundMinutes', value: null },
     'setting turnaroundMinutes: as the practice file has it',
   ],
+  [
+    { kind: 'rule-changed', name: 'wipeAfterMinutes', from: 10, to: 15, scanner: 'A' },
+    'rule wipeAfterMinutes for blue scanner changed from 10 minutes to 15 minutes',
+  ],
+  [
+    { kind: 'rule-changed', name: 'loadTable', from: 'none', to: 'uk', site: 'quay' },
+    'rule loadTable at Quay Street changed from none to uk',
+  ],
   [{ kind: 'word', words: 'the gun', means: 'scanner:A' }, 'word “the gun” kept for scanner:A'],
   [{ kind: 'word', words: 'the gun', means: null }, 'word “the gun” forgotten'],
   [{ kind: 'stocktake-asked', site: 'quay' }, 'count of the tips asked for at Quay Street'],

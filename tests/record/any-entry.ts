@@ -128,6 +128,7 @@ const told: fc.Arbitrary<Told> = fc.oneof(
   fc.constant<Told>({ kind: 'cancelled', count: 1, day: '2026-11-24' }),
   fc.constant<Told>({ kind: 'added', tips: ['7'] }),
   fc.constant<Told>({ kind: 'setting', name: 'sporeRecall', value: 'first' }),
+  fc.constant<Told>({ kind: 'rule-changed', name: 'wipeAfterMinutes', from: 10, to: 15 }),
 );
 
 interface Drawn {

@@ -174,3 +174,62 @@ it.each([
 ])('%s in %s is %s', (utc, zone, local) => {
   expect(localWithOffset(utc, zone)).toBe(local);
 });
+
+describe('export of what was changed and of incidents', () => {
+  const changed = practice.replace(
+    'home: quay}\ntips:',
+    'home: quay}\nrules: {wipeAfterMinutes: 15, scanners: {A: {coverAfterMinutes: 20}}}\ntips:',
+  );
+
+  it('given a later practice file changes rules, then each is a row: from what to what, by the practice file', async () => {
+    expect(changed).not.toBe(practice);
+    const folder = join(newFolder(), 'record');
+    const store = openStore(folder);
+    const file = (at: string, text: string) => ({
+      at,
+      turn: { cause: { sort: 'practice', file: text }, entries: [] },
+    });
+    store.append([file('2026-10-01T07:00:00Z', practice), file('2026-10-02T07:00:00Z', changed)]);
+    store.close();
+    const rows = await table(folder);
+    expect(rows.map(({ what, item, result, by, line }) => [what, item, result, by, line])).toEqual([
+      ['rule changed', '', 'name wipeAfterMinutes; from 10; to 15', 'practice file', '2'],
+      ['rule changed', 'scanner A', 'name coverAfterMinutes; from 15; to 20', 'practice file', '2'],
+    ]);
+    expect(rows[0]?.['when (UTC)']).toBe('2026-10-02T07:00:00Z');
+  });
+
+  it('given an incident is opened, answered and closed, then each is a row with who, when and what was done', async () => {
+    const folder = join(newFolder(), 'record');
+    const store = openStore(folder);
+    const incident = { incident: '2.0:unsafe-tip', of: '2.0' };
+    const at = '2026-10-26T09:00:00Z';
+    store.append([
+      { at: '2026-10-01T07:00:00Z', turn: { cause: { sort: 'practice', file: practice }, entries: [] } },
+      {
+        at,
+        turn: {
+          cause: { sort: 'note', id: '$1', room: '!quay:example.org', from: '@rosa:example.org', noted: at },
+          entries: [
+            entry(
+              { kind: 'incident-opened', when: at, ...incident, items: ['tip:4'], sort: 'unsafe-tip' },
+              at,
+            ),
+            entry({ kind: 'incident-answered', when: at, ...incident, tip: '4', reached: true }, at),
+            entry(
+              { kind: 'incident-closed', when: at, incident: incident.incident, reason: 'dentist told' },
+              at,
+            ),
+          ],
+        },
+      },
+    ]);
+    store.close();
+    const rows = await table(folder);
+    expect(rows.map(({ what, item, result, by }) => [what, item, result, by])).toEqual([
+      ['incident opened', 'tip 4', 'unsafe-tip; incident 2.0:unsafe-tip', 'Rosa'],
+      ['incident answered', 'tip 4', 'incident 2.0:unsafe-tip; reached yes', 'Rosa'],
+      ['incident closed', '', 'incident 2.0:unsafe-tip; dentist told', 'Rosa'],
+    ]);
+  });
+});

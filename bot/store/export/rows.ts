@@ -1,7 +1,9 @@
+import type { Practice } from '../../../core/practice/practice.ts';
 import type { JournalLine } from '../line.ts';
-import { type Correction, correctionsIn, entriesOf, type KeptEntry } from './kept-entry.ts';
+import { type Correction, correctionsIn, entriesOf, type KeptEntry, practiceIn } from './kept-entry.ts';
 import type { Names } from './names.ts';
 import { itemsOf, localWithOffset, type Row, rowOf, siteOf } from './row.ts';
+import { readPractice, ruleChanges } from './rule-changes.ts';
 
 /** What to export: local dates (both included), a site's id, an item as in tip:4. Null takes all. */
 export interface Wanted {
@@ -35,8 +37,12 @@ export function* wantedEntries(
       if (!corrections.has(of)) corrections.set(of, correction);
     }
   }
+  let practice: Practice | null = null;
   for (const line of lines()) {
-    for (const entry of entriesOf(line)) {
+    const file = practiceIn(line);
+    const changed = file === null ? [] : ruleChanges(line, practice, file);
+    practice = file === null ? practice : readPractice(file);
+    for (const entry of [...changed, ...entriesOf(line)]) {
       if (housekeeping.has(entry.kind) || !isWanted(entry, wanted, names)) continue;
       yield { entry, correction: corrections.get(line.n) ?? null };
     }

@@ -1,3 +1,5 @@
+import type { RuleDefault } from '../../defaults/rule-default.ts';
+import { isRuleKey, ruleTable } from '../../defaults/rule-table.ts';
 import { siteOf } from '../../practice/look-up.ts';
 import { inWords, scannerWords } from '../../rules/tips/tip-words.ts';
 import { shownWords } from '../topics.ts';
@@ -31,6 +33,10 @@ export const dayFacts = {
     const of = scanner === undefined ? siteName(practice, site) : ` for ${scannerWords(practice, scanner)}`;
     return `setting ${name}${of}: ${value === null ? 'as the practice file has it' : value}`;
   },
+  'rule-changed': (practice, { name, from, to, site, scanner }) => {
+    const of = scanner === undefined ? siteName(practice, site) : ` for ${scannerWords(practice, scanner)}`;
+    return `rule ${name}${of} changed from ${withUnit(name, from)} to ${withUnit(name, to)}`;
+  },
   word: (_, { words, means }) =>
     means === null ? `word “${words}” forgotten` : `word “${words}” kept for ${means}`,
   'stocktake-asked': (practice, { site }) => `count of the tips asked for${siteName(practice, site)}`,
@@ -40,6 +46,14 @@ export const dayFacts = {
 
 function siteName(practice: Parameters<typeof siteOf>[0], site: string | undefined): string {
   return site === undefined ? '' : ` at ${siteOf(practice, site)?.name ?? site}`;
+}
+
+/** "15 minutes"; a value with no unit as it is. */
+function withUnit(name: string, value: number | string | boolean): string {
+  const rule: RuleDefault | undefined = isRuleKey(name) ? ruleTable[name] : undefined;
+  const unit =
+    rule?.type === 'number' && rule.unit !== 'count' && rule.unit !== 'share' ? ` ${rule.unit}` : '';
+  return `${value}${unit}`;
 }
 
 function times(list: readonly string[] | undefined): string {

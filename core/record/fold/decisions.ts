@@ -1,5 +1,5 @@
 import type { Practice } from '../../practice/practice.ts';
-import { answersForScanners } from '../authority.ts';
+import { whyNotLoosen } from '../authority.ts';
 import { loadMeant } from '../load-key.ts';
 import { withSettings } from '../settings.ts';
 import { addMissing } from '../start-state.ts';
@@ -43,13 +43,14 @@ export const decisionSteps = {
     const { incidents, practice } = step.state;
     const incident = incidents.get(said.incident);
     if (incident === undefined || incident.closed !== null) return;
-    if (!answersForScanners(practice, step.entry.from)) {
+    const why = whyNotLoosen(practice, step.entry);
+    if (why !== null) {
       found(step, {
         kind: 'refused',
         items: incident.items,
         what: 'close-incident',
         item: null,
-        why: 'not-allowed',
+        why,
       });
       return;
     }
@@ -64,6 +65,8 @@ export const decisionSteps = {
     state.settings.set(`${name}|${site ?? ''}|${scanner ?? ''}`, { name, site, scanner, value, mark });
     state.practice = withSettings(state.file, state.settings);
   },
+  // Told for the reader of the record; what holds is in the practice file itself.
+  'rule-changed': () => undefined,
   word: (step, said) => {
     if (said.means === null) step.state.words.delete(said.words);
     else step.state.words.set(said.words, { means: said.means, mark: step.mark });
