@@ -73,6 +73,20 @@ describe('a note that names no scanner where there are several', () => {
   });
 });
 
+describe('an id that there is not', () => {
+  test.each(['tip 44 sent to the autoclave', 'washed tip 44'])(
+    '“%s” is never taken for the one tip it could be',
+    async (text) => {
+      const did = await play([
+        ...script([COUNTED, ['09:00', 'tom', 'used tip 4'], ['09:30', 'tom', text]]),
+        end('09:31'),
+      ]);
+      expect(stateOf(did).tips['4'].state).toBe('used');
+      expect(posts(did, 'question').at(-1)?.text).toContain('44');
+    },
+  );
+});
+
 describe('an unsafe tip', () => {
   const fitted = script([COUNTED, ['09:00', 'tom', 'used tip 4'], ['09:30', 'tom', 'tip 4 on blue']]);
   const say = (time: string, who: string, text: string) => ({

@@ -15,6 +15,8 @@ export interface Filled {
  */
 export function fillGap(gap: Gap, view: View, sites: readonly string[]): Filled | null {
   if (gap.draft === undefined || gap.slot === undefined || gap.draft.list !== 'facts') return null;
+  // Something was named that is not known ("tip 44"): whatever the record would offer was not meant.
+  if (gap.words !== undefined) return null;
   const { entry } = gap.draft;
   const candidates = candidatesFor(gap, String(entry.kind), entry, view.state, sites);
   const [only] = candidates;
