@@ -24,7 +24,43 @@ export function ruleInForce<K extends RuleKey>(
   practice: Practice,
   key: K,
   at: RulePlace = {},
-): { readonly value: RuleValueOf<K>; readonly setBy: SetBy } {
+): RuleInForce<K> {
+  let kept = inForce.get(practice);
+  if (kept === undefined) {
+    kept = {};
+    inForce.set(practice, kept);
+  }
+  let byPlace: Kept[K] = kept[key];
+  if (byPlace === undefined) {
+    byPlace = new Map();
+    kept[key] = byPlace;
+  }
+  const place = placeOf(key, at);
+  const known = byPlace.get(place);
+  if (known !== undefined) return known;
+  const found = lookUp(practice, key, at);
+  byPlace.set(place, found);
+  return found;
+}
+
+export interface RuleInForce<K extends RuleKey> {
+  readonly value: RuleValueOf<K>;
+  readonly setBy: SetBy;
+}
+
+type Kept = { [K in RuleKey]?: Map<string, RuleInForce<K>> };
+
+/** Rules are looked up some hundred times a turn; a practice is never changed, only replaced. */
+const inForce = new WeakMap<Practice, Kept>();
+
+/** As much of the place as can make a difference. A line break stands in no id. */
+function placeOf(key: RuleKey, { site = '', scanner = '' }: RulePlace): string {
+  const { scope } = ruleTable[key];
+  if (scope === 'practice') return '';
+  return scope === 'scanner' && scanner !== '' ? `${site}\n${scanner}` : site;
+}
+
+function lookUp<K extends RuleKey>(practice: Practice, key: K, at: RulePlace): RuleInForce<K> {
   const { rules } = practice;
   const { scope } = ruleTable[key];
   const layers: readonly (readonly [SetBy, RuleValue | undefined])[] = [

@@ -15,6 +15,7 @@ import { causeOf } from './cause-of.ts';
 import { Draft } from './draft.ts';
 import type { Post } from './effect.ts';
 import type { Input, NoteInput } from './input.ts';
+import { Looks } from './looks.ts';
 import { Memory } from './memory.ts';
 import { Readers } from './readers.ts';
 import { isSavedDesk, MADE_UNDER, type SavedDesk } from './saved-desk.ts';
@@ -41,6 +42,7 @@ const FORGET_EVERY_TURNS = 4_096;
 export class Desk {
   readonly #readers: Readers;
   readonly #memory = new Memory();
+  readonly #looks = new Looks();
   #standing: Standing | null = null;
   #turns = 0;
 
@@ -161,7 +163,7 @@ export class Desk {
   view(now: Instant): View {
     if (this.#standing === null) throw new Error('no practice file was taken yet');
     const { practice, timeline } = this.#standing;
-    return { practice, state: timeline.state, said: this.#memory.posts, now };
+    return this.#looks.view(practice, timeline, this.#memory.posts, now);
   }
 
   /** The state as it is shown to the outside, with what the rules say of each scanner at that instant. */
@@ -201,7 +203,7 @@ export class Desk {
     if (this.#standing === null) return null;
     const { practice, read, learned, timeline } = this.#standing;
     const { notes, posts, questions, late } = this.#memory;
-    return { practice, read, learned, timeline, notes, posts, questions, late, now };
+    return { practice, read, learned, timeline, notes, posts, questions, late, looks: this.#looks, now };
   }
 
   /** "The lead has not spoken that day" is asked of the record: so the first word of each person and day is kept. */

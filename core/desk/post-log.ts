@@ -15,6 +15,8 @@ export interface PostLine {
   readonly settled: boolean;
 }
 
+const STAGES: readonly Stage[] = ['first', 'again', 'lead'];
+
 /** Posts kept at hand. Older ones are history: a tick on them answers with what is due now. */
 const KEPT = 4_000;
 
@@ -31,17 +33,39 @@ export interface SavedPosts {
 /** What has been said: posts by key, and of each matter which stage when. Known from the turns, so a restart knows it too. */
 export class PostLog implements SaidLog {
   readonly #posts = new Map<string, PostLine>();
-  readonly #stages = new Map<string, Instant>();
+  /** By stage, then by matter. */
+  readonly #stages = new Map<Stage, Map<string, Instant>>();
+  /** Matters of which anything was said, by all of their key but the last part. */
+  readonly #under = new Map<string, Set<string>>();
   readonly #putOff = new Map<string, Instant>();
   readonly #warned = new Set<string>();
   readonly #spoke = new Map<string, Instant>();
+  /** Of whom it was asked when they spoke last, since they did. */
+  readonly #asked = new Set<string>();
+  #upSince: Instant | null = null;
+  #changes = 0;
+
+  /** Another number whenever what rules are told of it became another. */
+  get changes(): number {
+    return this.#changes;
+  }
+
+  get upSince(): Instant | null {
+    return this.#upSince;
+  }
+
   /** When the record began. */
-  upSince: Instant | null = null;
+  set upSince(instant: Instant | null) {
+    this.#upSince = instant;
+    this.#changes += 1;
+  }
 
   save(): SavedPosts {
     return {
       posts: [...this.#posts.values()],
-      stages: [...this.#stages],
+      stages: [...this.#stages].flatMap(([stage, said]) =>
+        [...said].map(([matter, at]) => [`${stage} ${matter}`, at] as const),
+      ),
       putOff: [...this.#putOff],
       warned: [...this.#warned],
       spoke: [...this.#spoke],
@@ -53,7 +77,11 @@ export class PostLog implements SaidLog {
   restore({ posts, stages, putOff, warned, spoke, upSince }: SavedPosts): void {
     this.upSince = upSince;
     for (const line of posts) this.#posts.set(line.post.key, line);
-    for (const [stage, at] of stages) this.#stages.set(stage, at);
+    for (const [key, at] of stages) {
+      const space = key.indexOf(' ');
+      const stage = STAGES.find((each) => each === key.slice(0, space));
+      if (stage !== undefined) this.said(key.slice(space + 1), stage, at);
+    }
     for (const [matter, until] of putOff) this.#putOff.set(matter, until);
     for (const finding of warned) this.#warned.add(finding);
     for (const [person, at] of spoke) this.#spoke.set(person, at);
@@ -64,14 +92,24 @@ export class PostLog implements SaidLog {
    * Findings that were warned of stay: there are never more of them than the record itself keeps.
    */
   forgetBefore(instant: Instant, isOpen: (matter: string) => boolean): void {
-    for (const [key, at] of this.#stages)
-      if (at < instant && !isOpen(key.slice(key.indexOf(' ') + 1))) this.#stages.delete(key);
+    this.#changes += 1;
+    for (const said of this.#stages.values())
+      for (const [matter, at] of said) if (at < instant && !isOpen(matter)) said.delete(matter);
+    for (const [start, matters] of this.#under) {
+      for (const matter of matters)
+        if (STAGES.every((stage) => this.saidAt(matter, stage) === null)) matters.delete(matter);
+      if (matters.size === 0) this.#under.delete(start);
+    }
     for (const [matter, until] of this.#putOff)
       if (until < instant && !isOpen(matter)) this.#putOff.delete(matter);
   }
 
   saidAt(key: string, stage: Stage): Instant | null {
-    return this.#stages.get(`${stage} ${key}`) ?? null;
+    return this.#stages.get(stage)?.get(key) ?? null;
+  }
+
+  saidUnder(start: string): readonly string[] {
+    return [...(this.#under.get(start) ?? [])];
   }
 
   putOffUntil(key: string): Instant | null {
@@ -79,6 +117,7 @@ export class PostLog implements SaidLog {
   }
 
   lastSpoke(person: string): Instant | null {
+    this.#asked.add(person);
     return this.#spoke.get(person) ?? null;
   }
 
@@ -122,7 +161,12 @@ export class PostLog implements SaidLog {
   }
 
   said(matter: string, stage: Stage, at: Instant): void {
-    this.#stages.set(`${stage} ${matter}`, at);
+    this.#changes += 1;
+    const said = this.#stages.get(stage) ?? new Map<string, Instant>();
+    const start = matter.slice(0, Math.max(0, matter.lastIndexOf('|')));
+    const under = this.#under.get(start) ?? new Set<string>();
+    this.#under.set(start, under.add(matter));
+    this.#stages.set(stage, said.set(matter, at));
   }
 
   settle(key: string): void {
@@ -146,11 +190,15 @@ export class PostLog implements SaidLog {
   }
 
   putOff(matter: string, until: Instant): void {
+    this.#changes += 1;
     this.#putOff.set(matter, until);
   }
 
   spoke(person: string, at: Instant): void {
     const before = this.#spoke.get(person);
-    if (before === undefined || before < at) this.#spoke.set(person, at);
+    if (before !== undefined && before >= at) return;
+    // Everybody speaks all day, and rules ask it of few: it is a change for whoever was asked about.
+    if (this.#asked.delete(person)) this.#changes += 1;
+    this.#spoke.set(person, at);
   }
 }

@@ -1,4 +1,4 @@
-import type { Autoclave, Person, Practice, Room, Scanner, Site, Tip } from './practice.ts';
+import type { Autoclave, ChatRoom, Person, Practice, Room, Scanner, Site, Tip } from './practice.ts';
 
 interface Index {
   readonly sites: ReadonlyMap<string, Site>;
@@ -10,6 +10,8 @@ interface Index {
   /** By chat identity. */
   readonly people: ReadonlyMap<string, Person>;
   readonly sitesByChat: ReadonlyMap<string, readonly Site[]>;
+  /** Chat rooms that serve a site, by the site: in the file's order. */
+  readonly chatBySite: ReadonlyMap<string, readonly ChatRoom[]>;
 }
 
 /** Made once for each practice and dropped with it; a practice is never changed, only replaced. */
@@ -35,6 +37,9 @@ function makeIndex(practice: Practice): Index {
     autoclaves: byId(practice.autoclaves),
     tips: byId(practice.tips),
     people: new Map(people),
+    chatBySite: new Map(
+      practice.sites.map(({ id }) => [id, practice.chat.filter((entry) => entry.sites.includes(id))]),
+    ),
     sitesByChat: new Map(
       practice.chat.map(({ room, sites: served }) => [room, served.flatMap((id) => sites.get(id) ?? [])]),
     ),

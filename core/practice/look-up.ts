@@ -76,7 +76,7 @@ export function sitesOfChatRoom(practice: Practice, room: string): readonly Site
 
 /** The chat rooms that serve a site, in the file's order. */
 export function chatRoomsOfSite(practice: Practice, site: string): readonly ChatRoom[] {
-  return practice.chat.filter((entry) => entry.sites.includes(site));
+  return indexOf(practice).chatBySite.get(site) ?? [];
 }
 
 /** The zone whose clock a chat room goes by: its site's where it serves one zone alone, else the practice's. */

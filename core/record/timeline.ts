@@ -50,6 +50,7 @@ export class Timeline {
   #state: State;
   /** Entries folded into `#state`. */
   #folded = 0;
+  #changes = 0;
 
   /**
    * `practice`: the practice file as it was when the record began. `base`: a snapshot to go on from; entries that belong
@@ -96,6 +97,11 @@ export class Timeline {
   get state(): State {
     this.#foldTo(this.#entries.length);
     return this.#state;
+  }
+
+  /** Another number whenever the state became another: what was worked out from it at the same number still holds. */
+  get changes(): number {
+    return this.#changes;
   }
 
   /** Entries that hold, in order. Throws NeedsWholeRecord where some are in the snapshot. */
@@ -200,6 +206,7 @@ export class Timeline {
       const entry = this.#entries[this.#folded];
       if (entry === undefined) break;
       foldEntry(this.#state, entry);
+      this.#changes += 1;
       this.#folded += 1;
       if (Checkpoints.wanted(this.#folded, total)) this.#checkpoints.keep(this.#folded, this.#state);
     }
@@ -254,6 +261,7 @@ export class Timeline {
   #goBack(index: number): void {
     if (index >= this.#folded) return;
     const before = this.#checkpoints.back(index);
+    this.#changes += 1;
     this.#state = before.state;
     this.#folded = before.count;
   }

@@ -19,6 +19,8 @@ export interface View {
 export interface SaidLog {
   /** When this stage of the matter was delivered; `null` when it was not. */
   saidAt(key: string, stage: Stage): Instant | null;
+  /** Keys of matters that begin with that and a bar, and end with one part more, of which anything was said. */
+  saidUnder(start: string): readonly string[];
   /** Until when someone put it off ("later"); `null` when nobody did. */
   putOffUntil(key: string): Instant | null;
   /** The last time that anything was said in the chat room by this person, for "the lead has not spoken that day". */
@@ -49,7 +51,7 @@ export interface Matter {
   readonly since: Instant;
   /** Matters of one room with the same group that fall due together are one post. */
   readonly group: string;
-  /** One line for a post that gathers several; starts with the important word. */
+  /** One line for a post that gathers several; starts with the important word. Mostly written when it is read. */
   readonly line: Message;
   /** Chat identities to mention at the `lead` stage. */
   readonly leads: readonly string[];

@@ -1,7 +1,9 @@
+import { ruleValue } from '../defaults/rule-value.ts';
 import type { Instant } from '../time/instant.ts';
 import { dayRules } from './day/rules.ts';
 import { incidentRules } from './incidents/rules.ts';
 import { loadRules } from './loads/rules.ts';
+import { OncePerLook } from './look.ts';
 import type { Matter, Rule, Stage, View } from './matter.ts';
 import { outOfQuiet, sayableOf } from './out-of-quiet.ts';
 import { scannerRules } from './scanner/rules.ts';
@@ -10,13 +12,19 @@ import { tipRules } from './tips/rules.ts';
 /** Every rule there is, in the order in which posts that fall due together are made: people first. */
 const rules: readonly Rule[] = [...incidentRules, ...loadRules, ...scannerRules, ...tipRules, ...dayRules];
 
+const matters = new OncePerLook<readonly Matter[]>();
+
 /** Everything that is open or will fall due, said or not. A key is given once: the first rule that gives it has it. */
 export function openMatters(view: View): readonly Matter[] {
-  const matters = new Map<string, Matter>();
+  return matters.get(view, '', () => askEveryRule(view));
+}
+
+function askEveryRule(view: View): readonly Matter[] {
+  const byKey = new Map<string, Matter>();
   for (const rule of rules)
     for (const matter of rule(view))
-      if (!matters.has(matter.key)) matters.set(matter.key, outOfQuiet(view, matter));
-  return [...matters.values()];
+      if (!byKey.has(matter.key)) byKey.set(matter.key, outOfQuiet(view, matter));
+  return [...byKey.values()];
 }
 
 /** A stage that was not said yet, with when it is to be said. */
@@ -26,12 +34,17 @@ export interface Unsaid {
 }
 
 /**
- * Stages not said yet, in order. What someone put off comes when it was put off to, sooner or later than it would have;
+ * Stages not said yet, in order, `postsPerMatter` (3) at most with those that were. What someone put off comes when it was put off to, sooner or later than it would have;
  * where everything was said already it is asked for once more then.
  */
 export function unsaidStages(matter: Matter, view: View): readonly Unsaid[] {
   const { said } = view;
-  const waiting = matter.stages.filter(({ stage }) => said.saidAt(matter.key, stage) === null);
+  const left =
+    ruleValue(view.practice, 'postsPerMatter') -
+    STAGES.filter((stage) => said.saidAt(matter.key, stage) !== null).length;
+  const waiting = matter.stages
+    .filter(({ stage }) => said.saidAt(matter.key, stage) === null)
+    .slice(0, Math.max(0, left));
   const putOff = said.putOffUntil(matter.key);
   if (putOff === null) return waiting;
   const told = STAGES.map((stage) => said.saidAt(matter.key, stage) ?? Number.NEGATIVE_INFINITY);

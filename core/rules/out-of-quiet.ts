@@ -12,10 +12,12 @@ const AT_ANY_HOUR = new Set<About>(['brief', 'incident', 'warning', 'look-back']
  */
 export function outOfQuiet(view: View, matter: Matter): Matter {
   if (isForAnyHour(matter)) return matter;
-  const stages = matter.stages.map(({ stage, at }) => {
-    return { stage, at: view.said.saidAt(matter.key, stage) === null ? sayableOf(view, matter, at) : at };
+  const stages = matter.stages.map((each) => {
+    if (view.said.saidAt(matter.key, each.stage) !== null) return each;
+    const at = sayableOf(view, matter, each.at);
+    return at === each.at ? each : { stage: each.stage, at };
   });
-  return { ...matter, stages };
+  return stages.every((each, place) => each === matter.stages[place]) ? matter : withStages(matter, stages);
 }
 
 /** When something of that matter that is due at `at`, or was put off to then, may be said: only briefs in time come early. */
@@ -23,6 +25,19 @@ export function sayableOf({ practice, state, now }: View, matter: Matter, at: In
   if (AT_ANY_HOUR.has(matter.about) && matter.about !== 'brief') return at;
   const from = Math.max(at, isQuiet(practice, state, matter.site, now) ? now : at);
   return whenOpen(practice, state, matter.site, from);
+}
+
+/** Its words are left unwritten: few matters are said at the look that finds them. */
+function withStages(matter: Matter, stages: Matter['stages']): Matter {
+  const { key, rule, about, site, room, items, since, group, leads, tick, asks } = matter;
+  return {
+    ...{ key, rule, about, site, room, items, stages, since, group, leads },
+    get line() {
+      return matter.line;
+    },
+    ...(tick === undefined ? {} : { tick }),
+    ...(asks === undefined ? {} : { asks }),
+  };
 }
 
 function isForAnyHour({ about, group }: Matter): boolean {

@@ -1,6 +1,7 @@
 import type { Hold, Mark, Scan, ScannerState, TemperatureStep } from '../record/state.ts';
 import type { Instant } from '../time/instant.ts';
 import type { LocalDate } from '../time/zone.ts';
+import { OncePerLook } from './look.ts';
 import { type Moment, type WeeklyDay, weeklyDue } from './readiness/weekly-due.ts';
 
 export type { Moment, WeeklyDay } from './readiness/weekly-due.ts';
@@ -76,6 +77,12 @@ export function notReadyWords(readiness: Readiness): readonly ReadinessWord[] {
  * leaves it ready until that day's closing, so that a Monday's first patients need not wait for 10:30.
  */
 export function readinessOf(moment: Moment, scannerId: string): Readiness {
+  return readinesses.get(moment, scannerId, () => findReadiness(moment, scannerId));
+}
+
+const readinesses = new OncePerLook<Readiness>();
+
+function findReadiness(moment: Moment, scannerId: string): Readiness {
   const scanner = moment.state.scanners.get(scannerId);
   if (scanner === undefined) {
     const because: readonly Reason[] = [{ word: 'unknown-scanner', blocks: true, mark: null }];

@@ -1,5 +1,5 @@
 import { chatRoomsOfSite } from '../practice/look-up.ts';
-import type { Practice } from '../practice/practice.ts';
+import type { ChatRoom, Practice } from '../practice/practice.ts';
 import type { Mark } from '../record/mark.ts';
 import type { State } from '../record/state.ts';
 
@@ -14,10 +14,18 @@ export function chatRoomFor(
   siteId: string,
   last: Mark | null = null,
 ): string | null {
-  const [own] = chatRoomsOfSite(practice, siteId).toSorted((a, b) => a.sites.length - b.sites.length);
-  if (own !== undefined) return own.room;
+  const own = ownRoom(practice, siteId);
+  if (own !== null) return own;
   if (last !== null && last.room !== '') return last.room;
   return lastRoom(marksAt(state, siteId)) ?? practice.chat[0]?.room ?? lastRoom(marksAt(state, null));
+}
+
+/** The first of those that serve the fewest sites. */
+function ownRoom(practice: Practice, siteId: string): string | null {
+  let own: ChatRoom | null = null;
+  for (const each of chatRoomsOfSite(practice, siteId))
+    if (own === null || each.sites.length < own.sites.length) own = each;
+  return own?.room ?? null;
 }
 
 /** Last notes of a site, its scanners and its tips; `null`: of every site. */

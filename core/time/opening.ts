@@ -21,6 +21,28 @@ export function openSpans(
   date: LocalDate,
   changes: NotedChanges = NO_CHANGES,
 ): readonly OpenInstants[] {
+  if (changes.closed.has(date) || changes.hours.get(date) !== undefined)
+    return findSpans(site, date, changes);
+  let dates = usual.get(site);
+  if (dates === undefined) {
+    dates = new Map();
+    usual.set(site, dates);
+  }
+  let spans = dates.get(date);
+  if (spans === undefined) {
+    spans = findSpans(site, date, NO_CHANGES);
+    if (dates.size >= MOST_KEPT) dates.clear();
+    dates.set(date, spans);
+  }
+  return spans;
+}
+
+/** Days of which no note has changed the hours, by site; a site is never changed, only replaced. */
+const usual = new WeakMap<Site, Map<LocalDate, readonly OpenInstants[]>>();
+/** Days a site: rules ask for those of some weeks at every look. */
+const MOST_KEPT = 1_000;
+
+function findSpans(site: Site, date: LocalDate, changes: NotedChanges): readonly OpenInstants[] {
   const spans = openTimes(site, date, changes).map(({ open, shut }) => {
     return { open: toInstant(date, open, site.timezone), shut: toInstant(date, shut, site.timezone) };
   });

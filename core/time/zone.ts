@@ -42,16 +42,23 @@ export function toInstant(date: LocalDate, time: LocalTime, zone: string): Insta
 
 /** Times by how they are written, in milliseconds: there are 1,440. */
 const times = new Map<LocalTime, number>();
+/** Midnights by how their dates are written, in milliseconds, as if it were UTC. */
+const midnights = new Map<LocalDate, number>();
+const MOST_KEPT = 10_000;
 
-/** That date and time as if it were UTC. */
+/** That date and time as if it were UTC. Both are looked at once and then known: rules ask for the same few all day. */
 function wallOf(date: LocalDate, time: LocalTime): number {
-  const known = times.get(time);
+  const midnight = midnights.get(date);
+  const ms = times.get(time);
+  if (midnight !== undefined && ms !== undefined) return midnight + ms;
   // The shape is looked at first: Date.parse makes an instant of almost any text.
-  if (!/^\d{4}-\d\d-\d\d$/.test(date) || !(known !== undefined || isLocalTime(time)))
+  if (!/^\d{4}-\d\d-\d\d$/.test(date) || !isLocalTime(time))
     throw new RangeError(`not a local date and time: ${date} ${time}`);
-  const ms = known ?? minutesOf(time) * MINUTE;
-  if (known === undefined) times.set(time, ms);
-  return dayNumber(date) * DAY + ms;
+  const wall = [dayNumber(date) * DAY, minutesOf(time) * MINUTE] as const;
+  if (midnights.size >= MOST_KEPT) midnights.clear();
+  midnights.set(date, wall[0]);
+  times.set(time, wall[1]);
+  return wall[0] + wall[1];
 }
 
 /** Every time of a day by its minute. */

@@ -3,7 +3,7 @@ import type { Entry } from '../../record/entry.ts';
 import type { ScannerState } from '../../record/state.ts';
 import { warmUpFor } from '../../rules/scanner/warm-up.ts';
 import { type Instant, MINUTE, SECOND } from '../../time/instant.ts';
-import type { Session, Speaker } from '../session.ts';
+import { type Session, type Speaker, viewOf } from '../session.ts';
 
 const WAITING = '⏳';
 const READY = '🟢';
@@ -47,13 +47,12 @@ function pendingMarks(session: Omit<Session, 'draft'>): { key: string; at: Insta
 
 /** `null` where there is nothing to wait for: no tip, a tip that was warned of, or a note typed long after. */
 function warmUpEnds(session: Omit<Session, 'draft'>, scanner: ScannerState): Instant | null {
-  const { practice, timeline, posts, now } = session;
+  const { practice, timeline } = session;
   const fitted = scanner.tipFitted;
   if (fitted === null || scanner.tip === null) return null;
   const late = ruleValue(practice, 'lateNoteMinutes') * MINUTE;
   if (fitted.noted - fitted.at > late) return null;
   if (timeline.state.tips.get(scanner.tip)?.warnedFor?.contact === fitted.entry) return null;
-  const view = { practice, state: timeline.state, said: posts, now };
-  const { seconds } = warmUpFor(view, scanner.id, scanner.site, scanner.room);
+  const { seconds } = warmUpFor(viewOf(session), scanner.id, scanner.site, scanner.room);
   return Math.max(fitted.noted, fitted.at + Math.ceil(seconds) * SECOND);
 }

@@ -4,6 +4,7 @@ import type { Site } from '../../practice/practice.ts';
 import { type Instant, MINUTE } from '../../time/instant.ts';
 import { firstOpening, lastClosing, nextOpenDay } from '../../time/opening.ts';
 import { type LocalDate, localDateOf } from '../../time/zone.ts';
+import { OncePerLook } from '../look.ts';
 import type { View } from '../matter.ts';
 import { changesOf } from '../quiet.ts';
 
@@ -34,6 +35,12 @@ export function dayTimes({ practice, state }: TimesView, site: Site, date: Local
 
 /** The site's days from today on: today where it is open, and the next two open ones. */
 export function daysAhead(view: View, siteId: string): readonly DayTimes[] {
+  return ahead.get(view, siteId, () => findDaysAhead(view, siteId));
+}
+
+const ahead = new OncePerLook<readonly DayTimes[]>();
+
+function findDaysAhead(view: View, siteId: string): readonly DayTimes[] {
   const site = siteOf(view.practice, siteId);
   if (site === undefined) return [];
   const changes = changesOf(view.state, siteId);

@@ -31,7 +31,14 @@ export function openIncidents(view: View, site?: string): readonly OpenIncident[
     // One whose site is not known is everybody's, so that no brief misses it.
     if (site !== undefined && where !== null && where !== site) continue;
     const waitsFor = isOfTip(incident) && incident.answered === null ? 'answer' : 'closing';
-    open.push({ incident, site: where, waitsFor, line: lines(lineOf(view, incident, where)) });
+    open.push({
+      incident,
+      site: where,
+      waitsFor,
+      get line() {
+        return lines(lineOf(view, incident, where));
+      },
+    });
   }
   return open.sort((one, other) => one.incident.opened.at - other.incident.opened.at);
 }

@@ -34,7 +34,9 @@ function matterOf(view: View, incident: IncidentState, site: string | null): Mat
     stages: [{ stage: 'first', at }],
     since: opened.at,
     group: `incident|${id}`,
-    line: words(view, incident, site),
+    get line() {
+      return words(view, incident, site);
+    },
     leads: leadToday(view, site),
   };
 }

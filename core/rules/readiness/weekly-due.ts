@@ -5,6 +5,7 @@ import type { ScannerState, State } from '../../record/state.ts';
 import type { Instant } from '../../time/instant.ts';
 import { lastClosing, openDayFrom } from '../../time/opening.ts';
 import { addDays, type LocalDate, localDateOf, weekdayOf } from '../../time/zone.ts';
+import { OncePerLook } from '../look.ts';
 import { changesOf } from '../quiet.ts';
 
 /** Practice, record and moment that readiness and due days are judged at; any `View` is one. */
@@ -32,8 +33,10 @@ const WEEKS_BACK = 60;
  * `null`: done, or no such day has come.
  */
 export function weeklyDue(moment: Moment, scanner: ScannerState): WeeklyDay | null {
-  return missedWeeks(moment, scanner, 1)[0] ?? null;
+  return latest.get(moment, scanner.id, () => missedWeeks(moment, scanner, 1))[0] ?? null;
 }
+
+const latest = new OncePerLook<readonly WeeklyDay[]>();
 
 /** The weekly calibrations that have come and not been done, the latest first, so many at most. */
 export function missedWeeks(moment: Moment, scanner: ScannerState, most: number): readonly WeeklyDay[] {

@@ -25,7 +25,6 @@ function calibrationMatters(view: View, scanner: ScannerState): readonly Matter[
   if (site === null) return [];
   const room = chatRoomFor(view, site, scanner.lastNoted);
   if (room === null) return [];
-  const line = calibrationLine(view, scanner.id, site);
   const matter = (key: string, since: Instant, stages: Matter['stages']): Matter => ({
     key,
     rule: CALIBRATION_RULE,
@@ -36,7 +35,9 @@ function calibrationMatters(view: View, scanner: ScannerState): readonly Matter[
     stages,
     since,
     group: `calibration@${site}`,
-    line,
+    get line() {
+      return calibrationLine(view, scanner.id, site);
+    },
     leads: leadIds(view.practice),
     tick: (at, by) => [{ kind: 'calibrated', when: toIso(at), by, scanner: scanner.id, outcome: 'passed' }],
   });

@@ -5,6 +5,7 @@ import { zoneOf } from '../../record/where.ts';
 import { type Instant, MINUTE } from '../../time/instant.ts';
 import { lastClosing, openDayFrom } from '../../time/opening.ts';
 import { addDays, type LocalDate, localDateOf, startOfDay } from '../../time/zone.ts';
+import { OncePerLook } from '../look.ts';
 import { changesOf } from '../quiet.ts';
 import { weeklyDue } from '../readiness/weekly-due.ts';
 import { type CalibrationWord, type Moment, settlingUntil } from '../readiness.ts';
@@ -31,6 +32,12 @@ export function calibrationKey(scanner: string, word: CalibrationWord, from: str
 
 /** Everything for which the scanner at that site is due now, in the order of naming. */
 export function dueCauses(moment: SinceWhen, scanner: ScannerState, site: string): readonly DueCause[] {
+  return causesDue.get(moment, `${scanner.id}@${site}`, () => findDueCauses(moment, scanner, site));
+}
+
+const causesDue = new OncePerLook<readonly DueCause[]>();
+
+function findDueCauses(moment: SinceWhen, scanner: ScannerState, site: string): readonly DueCause[] {
   const settled = settlingUntil(scanner, moment.now) ?? Number.NEGATIVE_INFINITY;
   const causes = scanner.causes.map((standing) => standingCause(moment, scanner, site, standing));
   const weekly = weeklyDue(moment, scanner);

@@ -53,7 +53,9 @@ function waitOf(view: View, site: string, scanners: readonly ScannerState[]): re
       stages: onlyOnce(view, site, key, since),
       since,
       group: `settle@${site}`,
-      line: waitWords(view, site, time),
+      get line() {
+        return waitWords(view, site, time);
+      },
       leads: [],
     },
   ];

@@ -39,7 +39,9 @@ function siteMatters(view: View, site: string): readonly Matter[] {
       stages: [{ stage: 'first', at: next.closeOut }],
       since: next.closeOut,
       group: RULE,
-      line: due === null ? lines('The close-out of the day.') : closeOutMessage(view, due),
+      get line() {
+        return due === null ? lines('The close-out of the day.') : closeOutMessage(view, due);
+      },
       leads: [],
     },
     ...parts,
@@ -51,18 +53,21 @@ function saidParts(view: View, site: string, room: string): readonly Matter[] {
   const [day] = daysAhead(view, site);
   if (day === undefined || view.said.saidAt(keyOf(site, day), 'first') === null) return [];
   return closeOutParts(closeOut(view, site))
+    .filter((part) => view.said.saidAt(partKey(site, day, part), 'first') !== null)
     .map((part) => ({
       ...partMatter(site, room, day, part),
       // Asked for once more ("later") it has to speak for itself.
-      line: closeOutMessage(view, part.alone),
-    }))
-    .filter(({ key }) => view.said.saidAt(key, 'first') !== null);
+      get line() {
+        return closeOutMessage(view, part.alone);
+      },
+    }));
 }
 
 /** It has no words of its own in the list that it stands in. */
-function partMatter(site: string, room: string, day: DayTimes, { what, items, tick }: CloseOutPart): Matter {
+function partMatter(site: string, room: string, day: DayTimes, part: CloseOutPart): Matter {
+  const { items, tick } = part;
   return {
-    key: `${keyOf(site, day)}|${what}`,
+    key: partKey(site, day, part),
     rule: RULE,
     about: RULE,
     site,
@@ -75,6 +80,10 @@ function partMatter(site: string, room: string, day: DayTimes, { what, items, ti
     leads: [],
     ...(tick === undefined ? {} : { tick }),
   };
+}
+
+function partKey(site: string, day: DayTimes, { what }: CloseOutPart): string {
+  return `${keyOf(site, day)}|${what}`;
 }
 
 function isOpenSince(view: View, site: string, { closeOut: at }: DayTimes): boolean {

@@ -1,5 +1,6 @@
 import type { LoadState, Mark, ScannerState, TipState } from '../../../record/state.ts';
 import type { Instant } from '../../../time/instant.ts';
+import { OncePerLook } from '../../look.ts';
 import type { View } from '../../matter.ts';
 import { openLoads } from '../open-loads.ts';
 
@@ -17,6 +18,12 @@ const NOT_SENT = new Set(['used', 'washed', 'bagged']);
 
 /** What stands open at the site now. Scanners that are missing or on their way are nobody's to wipe. */
 export function closeOut(view: View, site: string): CloseOut {
+  return found.get(view, site, () => findOpen(view, site));
+}
+
+const found = new OncePerLook<CloseOut>();
+
+function findOpen(view: View, site: string): CloseOut {
   const { scanners, tips } = view.state;
   const here = [...scanners.values()].filter((scanner) => {
     return scanner.site === site && scanner.departed === null && scanner.missing === null;

@@ -24,7 +24,7 @@ function firstCount(view: View, room: string, sites: readonly Site[]): Matter {
   const key = `${RULE}|${room}`;
   const opens = sites.map(({ id }) => whenOpen(view.practice, view.state, id, view.now));
   const at = view.said.saidAt(key, 'first') ?? Math.min(...opens);
-  return question(view, { key, room, sites, at, message: firstWords(view, sites) });
+  return question(view, { key, room, sites, at, message: () => firstWords(view, sites) });
 }
 
 function firstWords(view: View, sites: readonly Site[]): Message {
@@ -62,7 +62,7 @@ export const quarterCountRule: Rule = (view) => {
     const key = `${RULE}|site:${site.id}|${counted.entry}`;
     const due = whenOpen(view.practice, view.state, site.id, startOfDay(from, site.timezone));
     const at = view.said.saidAt(key, 'first') ?? due;
-    const message: Message = [
+    const message = (): Message => [
       { line: [{ strong: `Count the tips at ${site.name}` }, ': a count is due each quarter.'] },
       { line: [`Type what you find, such as ${countExample(view, site.id)}.`] },
     ];
@@ -75,7 +75,7 @@ interface Asked {
   readonly room: string;
   readonly sites: readonly Site[];
   readonly at: Instant;
-  readonly message: Message;
+  readonly message: () => Message;
 }
 
 function question(view: View, { key, room, sites, at, message }: Asked): Matter {
@@ -89,7 +89,9 @@ function question(view: View, { key, room, sites, at, message }: Asked): Matter 
     stages: [{ stage: 'first', at }],
     since: at,
     group: RULE,
-    line: message,
+    get line() {
+      return message();
+    },
     leads: [],
   };
 }

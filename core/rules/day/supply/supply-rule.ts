@@ -1,5 +1,5 @@
 import type { Site } from '../../../practice/practice.ts';
-import { DAY, type Instant, MINUTE } from '../../../time/instant.ts';
+import type { Instant } from '../../../time/instant.ts';
 import { type LocalDate, localDateOf, minutesOf, timeOfMinutes, toLocal } from '../../../time/zone.ts';
 import type { Matter, Rule, View } from '../../matter.ts';
 import { whenOpen } from '../../quiet.ts';
@@ -44,11 +44,15 @@ function matterOf(view: View, site: Site, supply: SiteSupply, from: Instant, roo
     about: 'supply',
     site: site.id,
     room,
-    items: supply.outlook.send.flatMap(({ tips }) => tips.map((id): `tip:${string}` => `tip:${id}`)),
+    get items() {
+      return supply.outlook.send.flatMap(({ tips }) => tips.map((id): `tip:${string}` => `tip:${id}`));
+    },
     stages: [{ stage: 'first', at: view.said.saidAt(key, 'first') ?? (inBrief ? brief.at : open) }],
     since: view.now,
     group: inBrief ? 'brief' : `${RULE}@${site.id}|${supply.date}`,
-    line: [{ line: shortWords(view, supply) ?? [] }],
+    get line() {
+      return [{ line: shortWords(view, supply) ?? [] }];
+    },
     leads: [],
   };
 }
@@ -58,9 +62,10 @@ function matterOf(view: View, site: Site, supply: SiteSupply, from: Instant, roo
  * goes by, a tip comes back), unless a scan was booked since then, or today's begins an hour or more before the one told.
  */
 function keyOf(view: View, site: Site, date: LocalDate, from: Instant): string {
-  const keyAt = (minute: number) => `${RULE}|site:${site.id}|${date}|${timeOfMinutes(minute)}`;
+  const shortage = `${RULE}|site:${site.id}|${date}`;
+  const keyAt = (minute: number) => `${shortage}|${timeOfMinutes(minute)}`;
   const begins = minutesOf(toLocal(from, site.timezone).time);
-  const told = lastTold(view, keyAt);
+  const told = lastTold(view, shortage);
   if (told === null) return keyAt(begins);
   const booked = bookingsOn(view, site, date).some(({ noted }) => noted > told.said);
   const isToday = date === localDateOf(view.now, site.timezone);
@@ -71,13 +76,14 @@ function keyOf(view: View, site: Site, date: LocalDate, from: Instant): string {
 /** The shortage of that site and date that was told last, by the minute of the day at which it was to begin. */
 function lastTold(
   { said }: View,
-  keyAt: (minute: number) => string,
+  shortage: string,
 ): { readonly minute: number; readonly said: Instant } | null {
   let last: { readonly minute: number; readonly said: Instant } | null = null;
-  // Times of scans that are spread over the hours change with their number, so every minute is looked at.
-  for (let minute = 0; minute < DAY / MINUTE; minute++) {
-    const at = said.saidAt(keyAt(minute), 'first');
-    if (at !== null && (last === null || at >= last.said)) last = { minute, said: at };
+  for (const key of said.saidUnder(shortage)) {
+    const minute = minutesOf(key.slice(shortage.length + 1));
+    const at = said.saidAt(key, 'first') ?? 0;
+    const isLater = last === null || at > last.said || (at === last.said && minute > last.minute);
+    if (isLater) last = { minute, said: at };
   }
   return last;
 }
