@@ -96,7 +96,10 @@ function requests(c: Clause): boolean {
 /** "I'm after calibrating", "finished wiping": an -ing form of what is over. */
 function isOver(c: Clause, pivot: number, forms: string): boolean {
   const before = c.parts[pivot - 1];
-  if (before === undefined || !forms.includes('g')) return false;
+  if (!forms.includes('g')) return false;
+  // "Pouching done for tips 5 and 8", "washing of 3 is over".
+  if (c.parts.slice(pivot + 1).some((p) => hasTag(p, 'finish') && /^(over|done|finished|complete|completed)$/.test(p.text))) return true;
+  if (before === undefined) return false;
   return (
     before.text === 'after' || (hasTag(before, 'finish') && /^(finished|done|completed)$/.test(before.text))
   );
@@ -180,19 +183,46 @@ function tagAt(c: Clause, at: number): string {
   return c.parts[at]?.senses.find((s) => s.sort === 'verb' && s.form === 'g')?.tag ?? '';
 }
 
+/** "When it was returned", "when the post comes": a clause that hangs on another. */
+function isSubordinate(parts: readonly Part[], next: Part): boolean {
+  if (next.mark || next.entity !== undefined) return false;
+  if (
+    /^(did|was|were|is|are|'s|has|have|had|will|do|does|should|can|could|would|must|shall|last|next|we|you|u|i)$/.test(
+      next.text,
+    )
+  )
+    return false;
+  return !parts.some((p) => /^(the )?last$|\?/.test(p.text));
+}
+
 /** True where a clause opens as a question does. */
 export function opensQuestion(parts: readonly Part[]): boolean {
   const at = parts.findIndex((part) => part.entity !== undefined || !opener(part));
   const first = parts[at];
   if (first === undefined || first.entity !== undefined) return false;
-  if (hasTag(first, 'wh') || hasTag(first, 'anyq')) return true;
   const next = parts[at + 1];
+  if (first.text === 'when' && next !== undefined && isSubordinate(parts, next)) return false;
+  if (
+    first.text === 'list' &&
+    next !== undefined &&
+    /^(done|is|'s|was|finished|complete|completed)/.test(next.text)
+  )
+    return false;
+  if (hasTag(first, 'wh') || hasTag(first, 'anyq')) return true;
   if (next === undefined) return false;
   if (
-    /^(is|are|was|were|has|have|had|can|could|should|will|would|may|shall|isn't|aren't|hasn't|haven't|wasn't|did|do|does|didn't|doesn't|don't)$/.test(
+    /^(is|are|r|am|was|were|has|have|had|can|could|should|will|would|may|shall|isn't|aren't|hasn't|haven't|wasn't|did|do|does|didn't|doesn't|don't)$/.test(
       first.text,
     )
   ) {
+    // "Did blue's calibration 30 minutes ago": what is done is owned, and nothing asks.
+    if (first.text === 'did' && next.entity?.is === 'scanner' && parts[at + 2]?.text === "'s") return false;
+    if (
+      first.text === 'have' &&
+      /^(the|those|all|both)$/.test(next.text) &&
+      parts.some((p) => p.text === 'been')
+    )
+      return true;
     if (next.entity !== undefined) return next.entity.is !== 'time' || first.text !== 'was';
     return (
       SUBJECTS.test(next.text) ||
@@ -201,7 +231,7 @@ export function opensQuestion(parts: readonly Part[]): boolean {
       (next.unknown && !/^(have|had|will)$/.test(first.text))
     );
   }
-  return /^(can i|could i|can we|should i|do i|do we|shall i|should we|may i|can you tell me|did you|have we|have i)$/.test(
+  return /^(can i|could i|can we|am i|are we|should i|do i|do we|shall i|should we|may i|can you tell me|did you|have we|have i)$/.test(
     first.text,
   );
 }

@@ -150,6 +150,10 @@ export class Output {
     }
     const last = this.#lists[list].at(-1);
     if (list === 'facts' && last !== undefined && last.kind === entry.kind) {
+      if (opensAndShuts(last, entry)) {
+        Object.assign(last, { ...entry, ...last });
+        return;
+      }
       if (within(entry, last)) return;
       if (within(last, entry)) {
         this.#lists[list].pop();
@@ -166,6 +170,14 @@ const TIME_MISSING: Missing = { about: 'time', slot: 'when', form: 'confirm' };
 /** Who means to leave for somewhere means to arrive. */
 function asPlanned(entry: Entry): Entry {
   return entry.kind === 'departed' && typeof entry.site === 'string' ? { ...entry, kind: 'moved' } : entry;
+}
+
+/** "Opens at 7 and closes at 3": one day's hours told in two clauses. */
+function opensAndShuts(first: Entry, second: Entry): boolean {
+  if (first.kind !== 'hours' || first.day !== second.day) return false;
+  if (second.site !== undefined && second.site !== first.site) return false;
+  const [opens, shuts] = [first, second].map((entry) => entry.open !== undefined && entry.shut === undefined);
+  return opens === true && shuts === false && second.open === undefined;
 }
 
 /** True where everything that one entry says the other says too. */
