@@ -34,8 +34,16 @@ export function merged(
     } else if (span !== null && sentences.length === 1 && coversAll(list, draft)) {
       scope.headTime = span;
     } else if (!joined(list, draft)) list.push(draft);
+    if (list.length === 1 && last === undefined) headTimeOf(draft, scope, out);
   }
   return list;
+}
+
+/** "0920 tip 2 used, tip 2 washed": a clock time that opens the note covers what follows too. */
+function headTimeOf(draft: Draft, scope: NoteScope, out: Output): void {
+  const entity = draft.parts[0]?.entity;
+  if (entity?.is !== 'time' || !out.empty || entity.span.clocks.length !== 1) return;
+  if (entity.span.range === undefined && entity.span.shift === undefined) scope.headTime ??= entity.span;
 }
 
 /** Puts a draft to the clause it belongs to; false where it stands by itself. */
@@ -230,7 +238,8 @@ function isLoadVerdict(parts: readonly Part[]): boolean {
   );
 }
 
-const DRYNESS = /^((bone |all |nice and )?dry|dried|(still )?wet|wet through|damp|soaked|soggy|moist)$/;
+const DRYNESS =
+  /^((bone |all |nice and )?dry|dried|(still )?wet|wet through|damp|soaked|soaking|soaking wet|soakin|soggy|moist)$/;
 
 /** What belongs to a load's result: figures, indicator, dry or wet packs. */
 function isLoadDetail(parts: readonly Part[]): boolean {

@@ -63,6 +63,16 @@ function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: 
   // "Took 4 off blue, put 9 on": another tip.
   if (read?.frame.name === 'removed' && next.parts.some((p) => p.entity === undefined && p.text === 'on'))
     return false;
+  // "Moved blue to surgery 4 and put 7 on her": another act.
+  const puts = next.parts.some((p) => hasTag(p, 'put')) && next.parts.some((p) => p.entity?.is === 'tips');
+  if (puts && read !== null && next.parts.some((p) => p.entity === undefined && p.text === 'on'))
+    return false;
+  // "Scan done on blue, 8's off": the tip is the next act's.
+  if (
+    /^scan/.test(read?.frame.name ?? '') &&
+    next.parts.some((p) => p.entity === undefined && p.text === 'off')
+  )
+    return false;
   // "19 in surgery 1, put blue in there" speaks back of the place.
   if (read !== null && next.parts.some((p) => p.entity === undefined && /^(in |over )?there$/.test(p.text)))
     return false;
@@ -126,7 +136,10 @@ function separate(read: Interpretation, next: Draft, scope: NoteScope): boolean 
     parts.filter(
       (p) => p.entity?.is === 'tips' || p.entity?.is === 'scanner' || hasTag(p, 'lens') || hasTag(p, 'base'),
     ).length;
-  if (things(next.parts) < 2 || things(read.clause.parts) < 2) return false;
+  const timed = (parts: readonly Part[]) =>
+    parts.some((p) => p.entity?.is === 'time' && p.entity.span.clocks.length > 0);
+  const both = timed(next.parts) && timed(read.clause.parts) && things(next.parts) === 1;
+  if (!both && (things(next.parts) < 2 || things(read.clause.parts) < 2)) return false;
   return interpret([verb, ...next.parts], scope) !== null;
 }
 

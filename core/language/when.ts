@@ -45,7 +45,7 @@ export function liesAhead(c: Clause, verb: number): boolean {
   const own = timeOf(c);
   if (own === null) return false;
   const { span } = own;
-  if (span.now === true) return false;
+  if (span.now === true || span.bound === 'since') return false;
   if (span.shift !== undefined) return span.shift.sense === 'ahead';
   if (span.part === 'later') return true;
   for (const { first } of span.days) {

@@ -1,6 +1,7 @@
 import type { Clause } from '../clause.ts';
 import { wordsNumber } from '../lexicon/count.ts';
 import type { Entity, Part } from '../part.ts';
+import type { Missing } from '../result.ts';
 import { type PlaceSaid, placeOf } from '../roles/place.ts';
 import { timeContext, timeOf } from '../roles/time.ts';
 import { resolveForward } from '../times/forward.ts';
@@ -165,11 +166,12 @@ function booking(c: Clause): { at: number; plural: boolean } | null {
 function isBooking(c: Clause, plural: boolean, counted: boolean, timed: boolean): boolean {
   if (CALLED_OFF.test(c.scope.note) || (c.form('scan', 'dg') >= 0 && c.form('scan', 'n') < 0)) return false;
   if (plural) return true;
+  if (c.parts[0]?.text === 'scan' && timed && (timeOf(c)?.span.days.length ?? 0) > 0) return true;
   if (c.word(/^(my|his|her|baby|your)$/) >= 0) return false;
   const added =
     counted || c.has('book', 'add', 'have') || c.word(/^(another|extra|new|one more|a|an|in)$/) >= 0;
   const expected =
-    c.has('book', 'have', 'get', 'be', 'add', 'come') ||
+    c.has('book', 'have', 'get', 'be', 'add', 'come', 'put') ||
     c.word(/^(got|have|'ve|has|booked|in|extra|more|today|down|on|there's|got in)$/) >= 0;
   return added && (expected || timed);
 }
@@ -197,15 +199,34 @@ export const booked: Frame = {
     const number = count?.value ?? (times.length > 0 ? times.length : null);
     if (number === null || !isBooking(c, said.plural, count !== null, times.length > 0)) return null;
     c.use(said.at, count?.at ?? -1);
-    c.useTags('book', 'scan', 'booking', 'have', 'get', 'be', 'patient', 'come', 'intend', 'do', 'add');
+    c.useTags(
+      'book',
+      'scan',
+      'booking',
+      'have',
+      'get',
+      'be',
+      'patient',
+      'come',
+      'intend',
+      'do',
+      'add',
+      'send',
+      'put',
+    );
     const slots = { count: number, day, ...(times.length > 0 ? { times } : {}), ...siteSlot(place) };
     const fact = made('booked', slots, {
       day: when.said,
       count: count === null ? 'one for each time' : [count.at],
     });
-    return { ...result([fact], said.at, place?.missing, 1), anyMood: true };
+    return { ...result([fact], said.at, place?.missing ?? dayMissing(when), 1), anyMood: true };
   },
 };
+
+/** "31 November": a day that there is not, or one that its weekday contradicts, is asked about. */
+function dayMissing(when: { time: ForwardTime } | null): Missing | undefined {
+  return when?.time.doubt === 'contradiction' ? { about: 'time', slot: 'day', form: 'confirm' } : undefined;
+}
 
 function siteSlot(place: PlaceSaid | null): { site?: string } {
   return place?.site === undefined ? {} : { site: place.site };
@@ -230,7 +251,13 @@ export const cancelled: Frame = {
   read(c) {
     const said = booking(c);
     const verb = c.form('cancel', 'dgn') >= 0 ? c.form('cancel', 'dgn') : c.form('cancel', 'bs');
-    const off = c.word(/^(off|is off|called off|not happening|not coming|no longer)$/);
+    const lost =
+      c.form('lose', 'd') >= 0
+        ? c.form('lose', 'd')
+        : c.exactly('drop', 'd') >= 0 && c.word(/off/) >= 0
+          ? c.exactly('drop', 'd')
+          : -1;
+    const off = lost >= 0 ? lost : c.word(/^(off|is off|called off|not happening|not coming|no longer)$/);
     if (said === null || (verb < 0 && off < 0)) return null;
     const count = countBefore(c, said.at);
     const place = placeOf(c);
@@ -297,7 +324,7 @@ export const closed: Frame = {
     c.useTags('shut', 'be', 'intend', 'roomword');
     const slots = { ...siteSlot(place), days: when.time.days };
     return {
-      ...result([made('closed', slots, { days: when.said })], verb, place?.missing, 1.5),
+      ...result([made('closed', slots, { days: when.said })], verb, place?.missing ?? dayMissing(when), 1.5),
       anyMood: true,
     };
   },
@@ -332,7 +359,14 @@ export const hours: Frame = {
       return null;
     const span = timeOf(c)?.span;
     if (span === undefined || (span.clocks.length === 0 && span.range === undefined)) return null;
-    if (!whoShuts(c) && !(c.parts.length <= 7 && c.scope.strange === 0)) return null;
+    if (
+      !whoShuts(c) &&
+      !(
+        c.parts.length <= 7 &&
+        c.scope.strange <= (/^(shut|shutting|closing)$/.test(c.parts[0]?.text ?? '') ? 2 : 0)
+      )
+    )
+      return null;
     const place = placeOf(c);
     const when = forward(c, place?.site ?? null, open >= 0 ? 'open' : 'shut');
     const [day] = when?.time.days ?? [];

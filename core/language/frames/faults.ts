@@ -223,6 +223,9 @@ export const fault: Frame = {
         : itemOfFault(c, sign.sort);
     if (items === null) return null;
     if (items.which !== undefined) return null;
+    // "The lens is cracked, cracked right across" says it twice.
+    if (sign.sort === 'other' && typeof items.said === 'string' && c.scope.memory.frame === 'fault')
+      return null;
     const sort = sign.sort;
     const facts = items.items.map((item) =>
       made('fault', { item, sort }, { item: items.said, sort: [sign.at] }),

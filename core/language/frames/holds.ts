@@ -39,7 +39,13 @@ export const held: Frame = {
   read(c) {
     const direct = c.form('hold', 'd');
     const ban = forbidden(c);
-    const alone = c.word(/^leave$/) >= 0 && c.word(/^alone$/) > c.word(/^leave$/) ? c.word(/^leave$/) : -1;
+    const bare = c.parts.length <= 4 && c.entities('tips').length > 0 ? c.word(/^hold$/) : -1;
+    const alone =
+      bare >= 0
+        ? bare
+        : c.word(/^leave$/) >= 0 && c.word(/^alone$/) > c.word(/^leave$/)
+          ? c.word(/^leave$/)
+          : -1;
     const verb = ban >= 0 ? ban : direct >= 0 ? direct : alone;
     if (verb < 0 || isOfAnyTip(c)) return null;
     if (alone >= 0) c.use(c.word(/^alone$/));
@@ -138,7 +144,7 @@ export const retired: Frame = {
       c.entities('site').length + c.entities('room').length === 0 &&
       !c.has('autoclave', 'steri', 'pouch') &&
       c.word(/^(in|on|into)$/) < 0
-        ? c.word(/^(chucked|slung|lobbed|flung)$/)
+        ? c.word(/^(chucked|slung|lobbed|flung|threw|thrown)$/)
         : -1;
     const out = c.word(/^(out|away)$/) >= 0 ? c.word(/^(out|away)$/) : gone;
     const thrown =

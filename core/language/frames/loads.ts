@@ -175,7 +175,7 @@ export const loadFinished: Frame = {
           } as const)
         : undefined;
     const verb = outcome?.at ?? (over >= 0 ? over : (cycle?.at ?? 0));
-    const base: Result = result(facts, verb, missing);
+    const base: Result = result(facts, verb, missing, bare && outcome === null ? 0.7 : 0);
     return outcome?.outcome === 'failed' ? { ...base, anyMood: true } : base;
   },
 };
@@ -241,7 +241,9 @@ function stripSays(c: Clause, at: number, noun: number): 'passed' | 'failed' | n
 
 /** Whether the load came out dry: "packs dry", "came out wet". */
 function dryOf(c: Clause): Found<boolean> {
-  const wet = c.word(/^(wet|humid|damp|soaked|soggy|not dry|still wet|moist|wet through)$/);
+  const wet = c.word(
+    /^(wet|humid|damp|soaked|soaking|soaking wet|soggy|not dry|still wet|moist|wet through)$/,
+  );
   const dry = c.word(/^(dry|all dry|bone dry|nice and dry|dried)$/);
   const at = wet >= 0 ? wet : dry;
   if (at < 0) return { value: null, used: [] };

@@ -141,7 +141,7 @@ function scanFact(c: Clause, kind: string, verb: number): Result | null {
     [made(kind, slots, { scanner: scanners.said })],
     verb,
     scanners.missing ?? missing,
-    c.parts.length <= 4 && scanners.missing !== undefined ? 0.8 : 0,
+    c.parts.length <= 4 && (scanners.missing !== undefined || c.at('scan') < 0) ? 0.8 : 0,
   );
 }
 

@@ -1,4 +1,4 @@
-import type { Clause } from '../clause.ts';
+import { Clause } from '../clause.ts';
 import { wordsNumber } from '../lexicon/count.ts';
 import { toCelsius } from '../mentions/temperature.ts';
 import { placeOf, placeSlots } from '../roles/place.ts';
@@ -14,7 +14,7 @@ export const temperature: Frame = {
     if (c.entities('cycle').length > 0 || c.entities('load').length > 0 || c.entities('scanner').length > 0)
       return null;
     if (
-      c.has(
+      headOf(c).has(
         'calibrate',
         'scan',
         'use',
@@ -48,6 +48,7 @@ export const temperature: Frame = {
           c.word(/^(it's|its|reading|reads|showing|is|'s|only|now|at|it is|sitting)$/) >= 0));
     if (!about) return null;
     c.use(said.at);
+    useBystanders(c, said.at);
     c.useTags(
       'temp',
       'degree',
@@ -74,6 +75,19 @@ export const temperature: Frame = {
     );
   },
 };
+
+/** "20.0 in surgery 4 with the radiator on": what stands by in the room. */
+function useBystanders(c: Clause, from: number): void {
+  const at = c.word(/^with$/, from);
+  if (at < 0) return;
+  for (let i = at; i < c.parts.length; i++) if (c.parts[i]?.entity === undefined) c.use(i);
+}
+
+/** The clause up to "with the door shut". */
+function headOf(c: Clause): Clause {
+  const at = c.word(/^with$/);
+  return at > 0 ? new Clause(c.parts.slice(0, at), c.scope) : c;
+}
 
 function temperatureIn(c: Clause): { value: number; at: number; unit: boolean; decimal: boolean } | null {
   const exact = c.entities('celsius');

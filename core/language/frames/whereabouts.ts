@@ -26,7 +26,10 @@ const MOVING = [
 const STILL = /^(now|back|at|in|is|are|'s|over|over at|here|currently)$/;
 
 function movable(c: Clause): ItemsSaid | null {
-  return itemsOf(c, { bare: false });
+  const several = c
+    .entities('tips')
+    .some(({ entity }) => entity.ids.length > 1 && entity.unknown.length === 0);
+  return itemsOf(c, { bare: several && c.word(/^(are|were|gone|now)$/) >= 0 });
 }
 
 /** "Green is here", "green has arrived": the one site that this chat room serves. */
@@ -134,7 +137,7 @@ function offTo(c: Clause): number {
 
 function goingOf(c: Clause, toPlace: boolean): Going | null {
   const way = c.form('travel', 'd') >= 0 ? c.form('travel', 'd') : offTo(c);
-  const left = c.form('leave', 'dg');
+  const left = c.form('leave', toPlace ? 'dgs' : 'dg');
   const driving = c.form('travel', 'gs');
   const taking =
     ['take', 'bring', 'move', 'go', 'send'].map((tag) => c.form(tag, 'g')).find((i) => i >= 0) ?? -1;
@@ -247,10 +250,12 @@ export const repaired: Frame = {
   name: 'repaired',
   on: ['repair'],
   read(c) {
-    const verb = c.form('repair', 'd');
+    const done = c.form('repair', 'd');
+    const noun = c.has('finish') ? c.form('repair', 'n') : -1;
+    const verb = done >= 0 ? done : noun;
     if (verb < 0) return null;
     c.use(verb);
-    c.useTags('repair', 'come', 'get', 'be', 'have');
+    c.useTags('finish', 'repair', 'come', 'get', 'be', 'have');
     const items = itemsOf(c, { autoclaves: true }) ?? loneScanner(c);
     if (items === null) return null;
     if (items.items.length === 0 && autoclaveItem(c) === null && items.missing === undefined) return null;

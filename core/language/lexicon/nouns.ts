@@ -23,7 +23,7 @@ export const nouns: Readonly<Record<string, string>> = {
     'autoclave, steriliser, sterilizer, clave, auto clave, autoclaver, vacuum autoclave, autoclav, ac, steam steriliser, steam sterilizer, autocalve, steri machine',
   seal: 'door seal, seal, gasket, door gasket, door, chamber, drain, vacuum pump, printer of the autoclave, water reservoir, door handle, reservoir',
   spore:
-    'spore test, bi, bi test, biological indicator, spore strip, spores, spore, spore vial, bi vial, spore check, biological test, biological, attest, biologicals, spore result, spore test result, biological indicator test, bio indicator, weekly spore test, weekly spore, spore testing, weekly bi, b.i., bio test, bis',
+    'spore test, bi, bi test, biological indicator, spore strip, spores, spore, spore vial, bi vial, spore check, biological test, biological, attest, biologicals, spore result, spore test result, biological indicator test, bio indicator, weekly spore test, weekly spore, spore testing, weekly bi, b.i., bio test, bis, vial, spore vial',
   penetration:
     'helix, helix test, bowie dick, bowie-dick, bowie and dick, bowie dick test, bowie-dick test, bd test, steam penetration test, steam penetration, penetration test, air removal test, bowie & dick, pcd, pcd test, helix pcd, bowie, process challenge device, penetration, helix device, bowie dicks, helix check, bd, steam pen test, steam pen, pen test',
   control:
@@ -39,7 +39,7 @@ export const nouns: Readonly<Record<string, string>> = {
   inspection:
     'inspection, visual inspection, visual check, mag check, visual, inspection check, magnifier check',
   debris:
-    'debris, residue, gunk, blood, saliva, muck, dirt, gunge, crud, plaque, calculus, stain, staining, impression material, protein, soiling, bit of gunk, gunky bits, a bit left, smudges, visible debris, dried blood, goo, schmutz, cement, cement residue, bond, bonding, speck, fleck, film, scum, rest of composite, rests of composite, bits of composite, composite left, composite still, alginate left, still alginate, alginate still, bits of alginate, dried alginate, cement left, fluff, lint, something on it, something on the mirror, still something on, something still on, something stuck, stuff on it, bits on it, bits still on, marks on it',
+    'debris, residue, gunk, blood, saliva, muck, dirt, gunge, crud, plaque, calculus, stain, staining, impression material, protein, soiling, bit of gunk, gunky bits, a bit left, smudges, visible debris, dried blood, goo, schmutz, cement, cement residue, bond, bonding, speck, fleck, film, scum, rest of composite, rests of composite, bits of composite, composite left, composite still, alginate left, still alginate, alginate still, bits of alginate, dried alginate, cement left, something on it, something on the mirror, still something on, something still on, something stuck, stuff on it, bits on it, bits still on, marks on it',
   shelf:
     'shelf, drawer, cupboard, storage, tray, box, rack, cabinet, sterile store, container, bench, worktop, counter, side, table, trolley, tub, tidy, bracket',
   patient: 'patient, pt, px, pat, pnt, pts',

@@ -59,6 +59,7 @@ const BARRING = new Set([
   'without',
   'besides',
   'exc',
+  'cept',
 ]);
 
 /** "All the used tips bar 3", "the rest of the bagged ones", "all tips". */
@@ -79,7 +80,8 @@ export const tipsBySet: Finder = (scan, from) => {
       lead.whole && !named && which !== undefined && (barring(scan, at) > 0 || AFTER_SET.test(noun));
     return bare ? withExceptions(scan, which, at) : null;
   }
-  const whole = lead.whole || (which !== undefined && opens(scan, from) && !countsOut(scan, at + 1));
+  if (which !== undefined && countsOut(scan, at + 1)) return null;
+  const whole = lead.whole || (which !== undefined && opens(scan, from));
   if (!isSet(which, whole, noun, head)) return null;
   // "used tips 2 and 6" names them.
   if (tipList(scan, at + 1, 'several') !== null && !BARRING.has(textAt(scan, at + 1))) return null;

@@ -62,6 +62,7 @@ export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
     );
   }
   const last = c.scope.memory.tips;
+  if (c.word(/^(nothing|none)$/) >= 0) return null;
   if (last !== null && (wanted.before ?? true)) {
     c.use(noun);
     return gathered([last], 'the tips spoken of just before');

@@ -74,6 +74,7 @@ function bounded(span: TimeSpan, point: Point, several: Doubt | undefined, conte
 /** One clock time: on the day said, else today, else on the last working day before. */
 function pointBack(clock: Clock, span: TimeSpan, context: TimeContext): Point {
   const day = span.days[0]?.first;
+  if (clock.sort === 'time' && clock.never) return { when: context.at, assumed: [], doubt: 'contradiction' };
   if (clock.sort === 'time' && clock.hour === null)
     return hourlessBack(clock.minute, day !== undefined, context.at, context.zone);
   return day === undefined ? onDayUnsaid(clock, span, context) : onDaySaid(clock, day, span, context);

@@ -33,9 +33,25 @@ function separatedAt(scan: Scan, i: number, digits: string, cue: CueStrength): P
   const plain = (mark === '.' || mark === ';') && cue === 'none' && meridiem === null;
   if (plain && !digits.startsWith('0') && !timedBefore(scan, i, next)) return null;
   const value = timeOf(Number(digits), Number(minutes), meridiem?.value ?? null, digits.startsWith('0'));
-  if (value === null) return null;
+  if (value === null) return neverAt(scan, digits, minutes, next, cue, mark);
   const end = meridiem?.next ?? next;
   return { value, next: HOURS.has(textAt(scan, end)) ? end + 1 : end };
+}
+
+/** "At 27.15", "at 25:10": a time that there is not; it is asked about. */
+function neverAt(
+  scan: Scan,
+  digits: string,
+  minutes: string,
+  next: number,
+  cue: CueStrength,
+  mark: string,
+): Parsed<Time> | null {
+  const ends = scan.tokens[next]?.kind !== 'word' || mayFollow(scan, next);
+  if (cue !== 'strong' || digits.length !== 2 || !/^[:.]$/.test(mark) || !ends) return null;
+  if (measuredAfter(scan, next)) return null;
+  const clock = { hour: Number(digits), minute: Number(minutes), half: 'known', about: false } as const;
+  return { value: { sort: 'time', ...clock, never: true }, next };
 }
 
 /** "ten", "ten thirty", "nine oh five", "two o'clock". */

@@ -100,6 +100,8 @@ export type Clock =
       readonly half: 'known' | 'open';
       /** "About 5", "5ish". */
       readonly about: boolean;
+      /** "27.15": written as a time, but there is none such. */
+      readonly never?: true;
     }
   /** "At opening", "end of play": of the day meant, by the opening hours; "an hour before close" has a `lead` of −60 minutes. */
   | { readonly sort: 'opening' | 'closing'; readonly lead?: number };
