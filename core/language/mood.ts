@@ -98,7 +98,12 @@ function isOver(c: Clause, pivot: number, forms: string): boolean {
   const before = c.parts[pivot - 1];
   if (!forms.includes('g')) return false;
   // "Pouching done for tips 5 and 8", "washing of 3 is over".
-  if (c.parts.slice(pivot + 1).some((p) => hasTag(p, 'finish') && /^(over|done|finished|complete|completed)$/.test(p.text))) return true;
+  if (
+    c.parts
+      .slice(pivot + 1)
+      .some((p) => hasTag(p, 'finish') && /^(over|done|finished|complete|completed)$/.test(p.text))
+  )
+    return true;
   if (before === undefined) return false;
   return (
     before.text === 'after' || (hasTag(before, 'finish') && /^(finished|done|completed)$/.test(before.text))
@@ -195,19 +200,26 @@ function isSubordinate(parts: readonly Part[], next: Part): boolean {
   return !parts.some((p) => /^(the )?last$|\?/.test(p.text));
 }
 
+/** Opens with a word of questions and asks nothing: "when it was returned", "list done and dusted". */
+function asksNothing(first: Part, next: Part, parts: readonly Part[]): boolean {
+  if (first.text === 'when') return isSubordinate(parts, next);
+  return first.text === 'list' && /^(done|is|'s|was|finished|complete|completed)/.test(next.text);
+}
+
+/** "Have the scanners been calibrated": "have" opens a question only where "been" follows. */
+function haveBeen(first: Part, next: Part, parts: readonly Part[]): boolean {
+  return (
+    first.text === 'have' && /^(the|those|all|both)$/.test(next.text) && parts.some((p) => p.text === 'been')
+  );
+}
+
 /** True where a clause opens as a question does. */
 export function opensQuestion(parts: readonly Part[]): boolean {
   const at = parts.findIndex((part) => part.entity !== undefined || !opener(part));
   const first = parts[at];
   if (first === undefined || first.entity !== undefined) return false;
   const next = parts[at + 1];
-  if (first.text === 'when' && next !== undefined && isSubordinate(parts, next)) return false;
-  if (
-    first.text === 'list' &&
-    next !== undefined &&
-    /^(done|is|'s|was|finished|complete|completed)/.test(next.text)
-  )
-    return false;
+  if (next !== undefined && asksNothing(first, next, parts)) return false;
   if (hasTag(first, 'wh') || hasTag(first, 'anyq')) return true;
   if (next === undefined) return false;
   if (
@@ -217,12 +229,7 @@ export function opensQuestion(parts: readonly Part[]): boolean {
   ) {
     // "Did blue's calibration 30 minutes ago": what is done is owned, and nothing asks.
     if (first.text === 'did' && next.entity?.is === 'scanner' && parts[at + 2]?.text === "'s") return false;
-    if (
-      first.text === 'have' &&
-      /^(the|those|all|both)$/.test(next.text) &&
-      parts.some((p) => p.text === 'been')
-    )
-      return true;
+    if (haveBeen(first, next, parts)) return true;
     if (next.entity !== undefined) return next.entity.is !== 'time' || first.text !== 'was';
     return (
       SUBJECTS.test(next.text) ||

@@ -46,6 +46,9 @@ export function readNote(allParts: readonly Part[], shared: Shared, spaced: (par
     if (rest === null) continue;
     statements.push(rest);
   }
+  // What a question looked back to is no antecedent of statements: they remember for themselves.
+  memory.load = null;
+  memory.tips = null;
   readStatements(statements, scope, out);
   return scored(out, scope);
 }
@@ -117,8 +120,10 @@ function actsOf(
       ),
       sentence.question,
     );
-    const glue = sentence.segments.every((s) =>
-      s.parts.every((p) => p.mark || hasSort(p, 'glue') || p.entity?.is === 'person'),
+    const glue = sentence.segments.every(
+      (s) =>
+        s.parts.length <= 4 &&
+        s.parts.every((p) => p.mark || hasSort(p, 'glue') || p.entity?.is === 'person'),
     );
     if (act === null && !glue) all = false;
     if (act !== null && act.entry.kind !== 'pick') found.push(act);

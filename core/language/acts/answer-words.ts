@@ -5,7 +5,7 @@
 
 /** Said before or after an answer and meaning nothing to it. */
 export const COURTESY =
-  'ok|okay|oh|ah|um|er|well|hi|hey|hiya|hello|morning|right so|please|pls|plz|thanks|thank you|thx|ta|cheers|sorry|x|xx|xxx|mate|pet|hun|love|boss|bot|team|all|everyone|lads|now|then|so|grand|lol|haha|sure now|here|there|too|👍|🙏|😊|🙂';
+  'ok|okay|oh|ah|um|er|well|hi|hey|hiya|hello|morning|right so|please|pls|plz|thanks|thank you|thx|ta|cheers|sorry|x|xx|xxx|mate|pet|hun|love|boss|bot|team|all|everyone|lads|now|then|so|grand|sure now|here|there|too|👍|🙏|😊|🙂';
 
 /** Answers by itself. */
 export const YES =

@@ -36,8 +36,23 @@ export function wordsOf(c: Clause): string {
   return c.parts
     .map((p) => p.text)
     .join(' ')
-    .replaceAll(" 's", "'s");
+    .replaceAll(" 's", "'s")
+    .replace(/ [-–—] /g, ' ')
+    .replace(SHORT, (word) => IN_FULL[word] ?? word);
 }
+
+/** How people type the words that the patterns of questions are made of. */
+const IN_FULL: Readonly<Record<string, string>> = {
+  wat: 'what',
+  wot: 'what',
+  whr: 'where',
+  wich: 'which',
+  cud: 'could',
+  u: 'you',
+  r: 'are',
+  "where'd": 'where did',
+};
+const SHORT = /\b(?:wat|wot|whr|wich|cud|u|r|where'd)\b/g;
 
 /** The site that a question names, as its slot. */
 export function siteOf(c: Clause): Record<string, unknown> {
@@ -90,6 +105,16 @@ export const WH = [
   'oblige',
   'remember',
 ];
+
+/** Words that go with any question and say nothing of what is asked. */
+const BESIDE =
+  /^(inform|lately|recently|presently|currently|exactly|precisely|story|timeline|time line|line|latest|details|contents|location|overview|rundown|run down|state|date|update|info|information|craic|wise|atm|asap|urgently|quickly|sort|roll|looking|idea|jobs|job|outstanding|monthly|weekly|print|full|complete|entire|whole|gimme|somewhere|around|at all|earth|god|name|location|usable|useable|sorted|grand|show|options|commands|instructions|type|talk|bot|supposed|own|exist|altogether|summary|look|back|readings?|stop|advice|available|can|would|allowed|explain)$/;
+
+/** What stands beside a question, whatever is asked, is explained by it. */
+export function useBeside(c: Clause): void {
+  for (const [i, part] of c.parts.entries())
+    if (part.entity === undefined && BESIDE.test(part.text)) c.use(i);
+}
 
 /** True where one of these words stands in the clause. */
 export const isWh = (c: Clause, words: RegExp) => c.word(words) >= 0;

@@ -6,7 +6,7 @@ export const history: Ask = {
   read(c, question) {
     const text = wordsOf(c);
     const asks =
-      /what('s| is| has)? ?(been |has )?happen(ed|ing) (with|to)|everything that( has|'s)? happened|been through|(wat|what) happend|gone through|history|what's the story|story (with|of|on)|tell me about|what do (we|you) know about|what('s| has) been (done|going on)|what's (up|going on|the deal|wrong) with|whats (up|going on|wrong) with|everything (about|on|for)|life story|log (of|for) tip|timeline|track record|what's happening with|journey|what('s| is) the latest (on|with)|update on|where has .* been|what was done (to|with)|what have we done|how many (times|cycles|uses|goes)|show me|record of|records? for/.test(
+      /what('s| is| has)? ?(all )?(been |has )?happen(ed|ing) (with|to)|everything that( has|'s)? happened|been through|(wat|what) happend|gone through|history|what's the story|story (with|of|on)|tell me about|what do (we|you) know about|what('s| has) been (done|going on)|what's (up|going on|the deal|wrong) with|whats (up|going on|wrong) with|everything (about|on|for)|life story|log (of|for) tip|timeline|track record|what's happening with|journey|what('s| is) the latest (on|with)|update on|where has .* been|what was done (to|with)|what have we done|how many (times|cycles|uses|goes)|show me|record of|records? for|time ?line|been (happening|up to)|everything (on|about)|run (me|us) through|has been (happening|going on)|lately/.test(
         text,
       );
     if (!asks) return null;
@@ -17,6 +17,7 @@ export const history: Ask = {
       c.entities('tips').length + c.entities('scanner').length === 0
     )
       return null;
+    if (/\b(show|list|give)\b/.test(text) && c.at('tip') >= 0 && c.entities('tips').length === 0) return null;
     // no item named: "show me which tips are out" asks for a list
     if (
       c.entities('tips').length + c.entities('scanner').length + c.entities('autoclave').length === 0 &&
@@ -39,6 +40,8 @@ export const history: Ask = {
       'sick',
       'turn',
       'scan',
+      'happen',
+      'keep',
     );
     const item = oneItem(c, { before: false });
     if (item === null) return null;

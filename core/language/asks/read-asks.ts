@@ -5,7 +5,7 @@ import { opensQuestion } from '../mood.ts';
 import type { Output } from '../output.ts';
 import { hasTag, type Part } from '../part.ts';
 import type { Segment, Sentence } from '../segments.ts';
-import type { Ask, AskResult } from './ask.ts';
+import { type Ask, type AskResult, useBeside } from './ask.ts';
 import { asks } from './asks.ts';
 
 /**
@@ -13,34 +13,74 @@ import { asks } from './asks.ts';
  * statement: `null` where nothing is. What is asked is never stated.
  */
 export function readAsks(sentence: Sentence, scope: NoteScope, out: Output): Sentence | null {
-  const { segments } = sentence;
-  const from = questionStart(sentence);
-  if (from < 0) return sentence;
+  const segments = cutAtQuestion(sentence.segments);
+  const from = questionStart({ ...sentence, segments });
+  if (from < 0) {
+    rememberFor(segments, scope);
+    return sentence;
+  }
   const asked = segments.slice(from);
   const strong = sentence.question || asked.some((s) => opensQuestion(s.parts));
   rememberFor(segments.slice(0, from), scope);
-  const parts = asked.flatMap((s, i) => (i === 0 ? s.parts : [jointPart(s), ...s.parts]));
-  let found = bestAsk(parts, strong, scope);
-  let start = from;
-  if (found === null && from > 0 && sentence.question) {
-    found = bestAsk(
-      segments.flatMap((s, i) => (i === 0 ? s.parts : [jointPart(s), ...s.parts])),
-      true,
-      scope,
-    );
-    if (
-      found !== null &&
-      !segments.slice(0, from).some((s) => s.parts.some((p) => hasTag(p, 'fail') || hasTag(p, 'pass')))
-    )
-      start = 0;
-  }
-  if (found !== null) {
+  const put = whatIsAsked(segments, from, strong, sentence.question, scope);
+  if (put !== null) {
+    const { found, start } = put;
     out.weighIn(found.strength, found.cost, strangeIn(found.clause.parts));
     out.ask(found.result.made, found.ask.name, found.clause, found.result.missing);
-    return start === 0 ? null : { ...sentence, segments: segments.slice(0, from), question: false };
+    return start === 0 ? null : { ...sentence, segments: segments.slice(0, start), question: false };
   }
   if (!sentence.question && !plainlyAsks(asked)) return sentence;
   return from === 0 ? null : { ...sentence, segments: segments.slice(0, from), question: false };
+}
+
+/** The ask, and the segment from which the sentence is spent on it. */
+function whatIsAsked(
+  segments: readonly Segment[],
+  from: number,
+  strong: boolean,
+  marked: boolean,
+  scope: NoteScope,
+): { readonly found: BestAsk; readonly start: number } | null {
+  const own = bestAsk(joined(segments.slice(from)), strong, scope);
+  const before = segments.slice(0, from);
+  if (own !== null) {
+    // "… have managed to break, and why": what hangs on a statement is not put to us.
+    const hangs = own.ask.name === 'ask:why' && !before.every((s) => isGreeting(s) && s.parts.length <= 2);
+    return hangs ? null : { found: own, start: from };
+  }
+  if (from === 0 || !(strong || marked)) return null;
+  const whole = bestAsk(joined(segments), true, scope);
+  if (whole === null) return null;
+  // "Never calibrated one before, how do I do it": what "it" is stands before the question.
+  if (!marked && whole.ask.name !== 'ask:how') return null;
+  return { found: whole, start: before.some(tellsOfItself) ? from : 0 };
+}
+
+/** A result, or a thing of ours that is told of: it stays a statement beside the question. */
+function tellsOfItself({ parts }: Segment): boolean {
+  return parts.some((p) => hasTag(p, 'fail') || hasTag(p, 'pass'));
+}
+
+function joined(segments: readonly Segment[]): readonly Part[] {
+  return segments.flatMap((s, i) => (i === 0 ? s.parts : [jointPart(s), ...s.parts]));
+}
+
+/** "Load 32 failed where did those tips go": typed or dictated in one breath, the result and the question are two. */
+function cutAtQuestion(segments: readonly Segment[]): readonly Segment[] {
+  return segments.flatMap((segment) => {
+    const at = segment.parts.findIndex((p, i) => i > 1 && p.entity === undefined && hasTag(p, 'wh'));
+    const before = segment.parts.slice(0, at);
+    const told =
+      at > 1 &&
+      before.some((p) => p.entity?.is === 'load') &&
+      before.some((p) => hasTag(p, 'fail') || hasTag(p, 'pass'));
+    return told && !opensQuestion(before)
+      ? [
+          { ...segment, parts: before },
+          { ...segment, parts: segment.parts.slice(at), joint: '' },
+        ]
+      : [segment];
+  });
 }
 
 function rememberFor(segments: readonly Segment[], scope: NoteScope): void {
@@ -73,13 +113,28 @@ function questionStart(sentence: Sentence): number {
     s.parts.some(
       (p) =>
         hasTag(p, 'record') ||
-        /^(help|trace|enough|history)$/.test(p.text) ||
+        /^(help|trace|enough|history|timeline|status|contents|details|overview|rundown|look back|look-back|lookback)$/.test(
+          p.text,
+        ) ||
         hasTag(p, 'anyq') ||
         hasTag(p, 'wh'),
     ),
   );
-  return record >= 0 ? 0 : -1;
+  if (record >= 0) return 0;
+  const opening = segments[0]?.parts ?? [];
+  return OPENS_ASK.test(
+    opening
+      .slice(0, 9)
+      .map((p) => p.text)
+      .join(' '),
+  )
+    ? 0
+    : -1;
 }
+
+/** Bare openings that ask for something to be found, shown or told. */
+const OPENS_ASK =
+  /^((hi|hello|hey|please|pls|so|ok|right|sorry|lads|can you|could you) )*(need to (find|know)\b|everything that\b|calibration (steps|procedure)|looking for\b|locate\b|find\b|date of\b|show\b|gimme\b|full list\b|all tips\b|all the tips\b|tips? status|latest\b|last (cal|calibration|temp|temperature|scan|wipe|move)|look back|do a look back|track\b|print\b|explain\b|time ?line|instructions|commands|options|never .* before|setting up\b|\w+ \w+ (keeps|keep) (fog|mist|steam)|\w+ keeps (fog|mist|steam))/;
 
 function isGreeting(segment: Segment): boolean {
   return segment.parts.every((p) => p.senses.some((s) => s.sort === 'glue'));
@@ -90,6 +145,12 @@ function plainlyAsks(segments: readonly Segment[]): boolean {
   const first = segments[0];
   if (first === undefined || !opensQuestion(first.parts)) return false;
   return !first.parts.some((p) => hasTag(p, 'lose'));
+}
+
+/** A number of who knows what, that is no id of ours, is asked nothing about: "the good old days of 419". */
+function isOfAnother({ missing }: AskResult, c: Clause): boolean {
+  if (missing?.about !== 'tip' || missing.words === undefined) return false;
+  return !c.entities('tips').some(({ entity }) => entity.named);
 }
 
 interface BestAsk {
@@ -107,8 +168,9 @@ function bestAsk(parts: readonly Part[], question: boolean, scope: NoteScope): B
   for (const ask of asks) {
     const clause = new Clause(parts, scope);
     const result = ask.read(clause, question);
-    if (result === null) continue;
+    if (result === null || isOfAnother(result, clause)) continue;
     for (const { at } of clause.entities('time')) clause.use(at);
+    useBeside(clause);
     const raw = weigh(clause);
     const evidence = { strength: raw.strength + result.bonus, cost: raw.cost };
     if (!holds(evidence) || !bearsOutside(clause, scope.strange - strangeIn(parts), scope.listing)) continue;

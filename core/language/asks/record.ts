@@ -12,6 +12,7 @@ export const record: Ask = {
     const text = wordsOf(c);
     const time = timeOf(c);
     if (time === null) return null;
+    if (/\w=\w/.test(c.scope.note)) return null;
     if (c.has('other') || c.entities('tips').length + c.entities('scanner').length > 0) return null;
     if (
       c.parts[noun - 1]?.text === 'to' ||

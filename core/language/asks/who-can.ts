@@ -8,7 +8,7 @@ export const who: Ask = {
     const text = wordsOf(c);
     if (!/\bwho\b|\banyone\b|\banybody\b|\bwhos\b|\bwho's\b|which of/.test(text)) return null;
     if (
-      !/who('s)? (can|knows how|able|is able|'s able|is trained|is allowed|'s trained|has been (shown|trained|taught)|'s been (shown|trained|taught)|all can|here can|else can|is signed off|was shown)|who's (been (shown|trained|taught)|trained|able|allowed|signed off)|which of (the team|us|you|them|the nurses|the staff) (can|knows? how|is able|are able|are trained|is trained)|anyone (who )?(knows? how)/.test(
+      !/who('s)? (can(?! (you|i|we)\b)|knows how|able|is able|'s able|is trained|is allowed|'s trained|has been (shown|trained|taught)|'s been (shown|trained|taught)|all can|here can|else can|here knows how|allowed|'s allowed|is permitted|is signed off|was shown)|who's (been (shown|trained|taught)|trained|able|allowed|signed off)|which (one )?of (the team|us|you|them|the nurses|the staff) (can|knows? how|is able|are able|are trained|is trained)|anyone (who )?(knows? how)/.test(
         text,
       )
     )
