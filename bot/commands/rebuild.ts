@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { Desk } from '../../core/desk/desk.ts';
 import { wholeDesk } from '../keeper/open-desk.ts';
+import { keepSnapshot } from '../keeper/snapshots.ts';
 import { stateHash } from '../keeper/state-hash.ts';
 import { PlainError } from '../plain-error.ts';
 import { openStore } from '../store/store.ts';
@@ -48,9 +49,9 @@ function snapshotAnew(folder: string, io: CommandIo): number {
   const store = openStore(folder);
   try {
     if (store.readOnly !== null) throw new PlainError(store.readOnly);
-    const desk = wholeDesk(store.lines(), () => new Desk());
-    const saved = desk.save();
-    if (saved !== null) store.saveSnapshot(saved);
+    store.history.clear();
+    const desk = wholeDesk(store.lines(), () => new Desk(undefined, { archive: store.history }));
+    keepSnapshot(store, desk);
     io.out(
       `${store.head.n} lines were read from the first one. The snapshot is what they give; nothing else was changed.`,
     );

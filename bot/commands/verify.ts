@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util';
 import { Desk } from '../../core/desk/desk.ts';
 import { isSavedDesk } from '../../core/desk/saved-desk.ts';
 import { wholeDesk } from '../keeper/open-desk.ts';
+import { withScratchHistory } from '../store/history/history-file.ts';
 import { openStore } from '../store/store.ts';
 import { type Refold, type Verdict, verifyRecord } from '../store/verify.ts';
 import { recordFolder } from '../store/which-folder.ts';
@@ -37,7 +38,8 @@ function refoldFor(folder: string): Refold | null {
     const value = store.snapshot()?.value;
     if (!isSavedDesk(value)) return null;
     const { through } = value.timeline;
-    return (lines) => wholeDesk(lines, () => new Desk()).save(through);
+    return (lines) =>
+      withScratchHistory((archive) => wholeDesk(lines, () => new Desk(undefined, { archive })).save(through));
   } finally {
     store.close();
   }

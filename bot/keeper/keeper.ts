@@ -1,13 +1,13 @@
 import { Desk } from '../../core/desk/desk.ts';
 import type { Effect } from '../../core/desk/effect.ts';
 import type { Turn } from '../../core/desk/turn.ts';
-import { NeedsWholeRecord } from '../../core/record/timeline.ts';
+import type { Archive } from '../../core/record/archive.ts';
 import { fromIso, HOUR, toIso } from '../../core/time/instant.ts';
 import type { Chat } from '../chat/chat.ts';
 import type { Store } from '../store/store.ts';
 import { ClockWatch } from './clock-watch.ts';
 import type { Heard } from './heard.ts';
-import { openDesk, turnOf, wholeDesk } from './open-desk.ts';
+import { type MakeDesk, openDesk, turnOf } from './open-desk.ts';
 import { Snapshots } from './snapshots.ts';
 import { toInput } from './to-input.ts';
 import { Unwritten } from './unwritten.ts';
@@ -20,8 +20,7 @@ const LATE_MS = 24 * HOUR;
 export interface KeeperOptions {
   /** Milliseconds since some start that nobody sets; without it the clock is taken as it is, as in a rehearsal. */
   readonly count?: () => number;
-  /** Makes an empty desk. */
-  readonly makeDesk?: () => Desk;
+  readonly makeDesk?: MakeDesk;
 }
 
 /**
@@ -31,7 +30,7 @@ export interface KeeperOptions {
  */
 export class Keeper {
   readonly #store: Store;
-  readonly #makeDesk: () => Desk;
+  readonly #makeDesk: MakeDesk;
   readonly #count: (() => number) | null;
   readonly #watch: ClockWatch;
   readonly #unwritten: Unwritten;
@@ -42,7 +41,7 @@ export class Keeper {
   /** The disk would not: the outbox may lack what the journal has. */
   #stumbled = false;
 
-  constructor(store: Store, { count, makeDesk = () => new Desk() }: KeeperOptions = {}) {
+  constructor(store: Store, { count, makeDesk = deskOn }: KeeperOptions = {}) {
     this.#store = store;
     this.#makeDesk = makeDesk;
     this.#count = count ?? null;
@@ -50,18 +49,18 @@ export class Keeper {
     const { desk, notice } = openDesk(store, makeDesk);
     this.#desk = desk;
     this.notices = notice === null ? [] : [notice];
-    this.#snapshots = new Snapshots(store, makeDesk, notice === null ? (store.snapshot()?.n ?? 0) : 0);
+    this.#snapshots = new Snapshots(store, notice === null ? (store.snapshot()?.n ?? 0) : 0);
     const last = count === undefined ? null : store.line(store.head.n);
     this.#watch = new ClockWatch(last === null ? null : fromIso(last.at));
     if (store.readOnly !== null) return;
     this.#enqueueWhatACrashLeft();
-    this.#desk = this.#snapshots.afterTurn(this.#desk);
+    this.#snapshots.afterTurn(this.#desk);
   }
 
   /** Takes the practice file into the record where it differs from the one in force; not while nothing can be written. */
   settle(practiceText: string, now: number): void {
     if (this.#store.readOnly !== null) return;
-    const turn = this.#ask((desk) => desk.settings(practiceText, now));
+    const turn = this.#desk.settings(practiceText, now);
     if (turn !== null) this.#keep(turn, now);
   }
 
@@ -89,15 +88,15 @@ export class Keeper {
   wake(now: number): void {
     this.#unlessUnwritten(now, () => {
       if (this.#isHeld(now)) return;
-      const turn = this.#ask((desk) => desk.tick(now));
+      const turn = this.#desk.tick(now);
       if (turn !== null) this.#keep(turn, now);
-      this.#desk = this.#snapshots.nightly(this.#desk, now);
+      this.#snapshots.nightly(this.#desk, now);
     });
   }
 
   /** The next instant after `after` at which something may fall due. */
   next(after: number): number | null {
-    return this.#store.readOnly === null ? this.#ask((desk) => desk.next(after)) : null;
+    return this.#store.readOnly === null ? this.#desk.next(after) : null;
   }
 
   /** What the desk knows, for commands that show it. */
@@ -116,7 +115,7 @@ export class Keeper {
 
   /** Writes a snapshot for the next start. The store stays open: it is its opener's to close. */
   close(): void {
-    this.#desk = this.#snapshots.save(this.#desk);
+    this.#snapshots.save(this.#desk);
   }
 
   /** Nothing is tried while the store is read-only; where the disk will not, what was half done in memory is given up. */
@@ -154,7 +153,7 @@ export class Keeper {
       (id) => instantOrNull(transport.heardAt(id)),
     );
     try {
-      const turn = this.#ask((desk) => desk.take(input, now));
+      const turn = this.#desk.take(input, now);
       if (turn === null) transport.done(heard.id);
       else this.#keep(turn, now, () => transport.done(heard.id));
     } catch (error) {
@@ -164,17 +163,6 @@ export class Keeper {
       if (transport.tried(heard.id) < TRIES) return;
       const turn = this.#desk.setAside(heard.id, heard.room, error.message, now);
       this.#keep(turn, now, () => transport.setAside(heard.id, error.message));
-    }
-  }
-
-  /** Asks the desk; where that needs more than the snapshot holds, the whole record is folded and asked. */
-  #ask<T>(question: (desk: Desk) => T): T {
-    try {
-      return question(this.#desk);
-    } catch (error) {
-      if (!(error instanceof NeedsWholeRecord)) throw error;
-      this.#desk = wholeDesk(this.#store.lines(), this.#makeDesk);
-      return question(this.#desk);
     }
   }
 
@@ -195,7 +183,7 @@ export class Keeper {
       transport.enqueue(line.n, turn.effects.map(toRow));
       dealtWith();
     });
-    this.#desk = this.#snapshots.afterTurn(this.#desk);
+    this.#snapshots.afterTurn(this.#desk);
   }
 
   #enqueueWhatACrashLeft(): void {
@@ -204,6 +192,10 @@ export class Keeper {
       transport.enqueue(line.n, turnOf(line).effects.map(toRow));
     }
   }
+}
+
+function deskOn(archive: Archive): Desk {
+  return new Desk(undefined, { archive });
 }
 
 function toRow(effect: Effect) {

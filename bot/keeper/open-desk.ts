@@ -1,6 +1,6 @@
 import type { Desk } from '../../core/desk/desk.ts';
 import type { Turn } from '../../core/desk/turn.ts';
-import { NeedsWholeRecord } from '../../core/record/timeline.ts';
+import type { Archive } from '../../core/record/archive.ts';
 import type { JournalLine, Store } from '../store/store.ts';
 
 /** A desk as the record has it, and what its owner should be told of how it came about. */
@@ -11,13 +11,24 @@ export interface OpenedDesk {
 
 const THROWN_AWAY = 'The snapshot was of no use to this version. The record was read from its first line.';
 
+/** Makes an empty desk that keeps there what is only history. */
+export type MakeDesk = (archive: Archive) => Desk;
+
+/** What ties the history to a snapshot: the line that both are of. */
+export function stampOf({ n, hash }: { n: number; hash: string }): string {
+  return `${n} ${hash}`;
+}
+
 /** The desk from the snapshot and the lines after it; from the whole journal where there is no snapshot that loads. */
-export function openDesk(store: Store, make: () => Desk): OpenedDesk {
+export function openDesk(store: Store, make: MakeDesk): OpenedDesk {
   const kept = store.snapshot();
-  if (kept === null) return { desk: wholeDesk(store.lines(), make), notice: null };
-  const desk = goneOn(store, kept, make);
-  if (desk !== null) return { desk, notice: null };
-  return { desk: wholeDesk(store.lines(), make), notice: THROWN_AWAY };
+  if (kept !== null) {
+    const desk = goneOn(store, kept, make);
+    if (desk !== null) return { desk, notice: null };
+  }
+  store.history.clear();
+  const desk = wholeDesk(store.lines(), () => make(store.history));
+  return { desk, notice: kept === null ? null : THROWN_AWAY };
 }
 
 /** The desk from every line of the journal. */
@@ -32,18 +43,17 @@ export function turnOf(line: JournalLine): Turn {
   return line.turn as Turn;
 }
 
-/** `null` where the snapshot does not load, or what came after it needs what is not in it. */
-function goneOn(store: Store, kept: { n: number; value: unknown }, make: () => Desk): Desk | null {
-  const desk = make();
-  if (!loads(desk, kept)) return null;
-  try {
-    for (const line of store.lines(kept.n)) desk.replay(line.n, turnOf(line));
-    return desk;
-  } catch (error) {
-    if (error instanceof NeedsWholeRecord) return null;
-    throw error;
-  }
+/** `null` where the snapshot does not load, or the history beside it is not what it was then. */
+function goneOn(store: Store, kept: Kept, make: MakeDesk): Desk | null {
+  const { history } = store;
+  history.rollBack();
+  const desk = make(history);
+  if (!loads(desk, kept) || (desk.needsArchive && history.stamp !== stampOf(kept))) return null;
+  for (const line of store.lines(kept.n)) desk.replay(line.n, turnOf(line));
+  return desk;
 }
+
+type Kept = NonNullable<ReturnType<Store['snapshot']>>;
 
 function loads(desk: Desk, kept: { n: number; value: unknown }): boolean {
   try {

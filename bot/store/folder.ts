@@ -10,7 +10,7 @@ const folderVersion = 1;
 /** The files of a practice's folder, by what they hold. */
 export function filesOf(
   folder: string,
-): Record<'about' | 'people' | 'texts' | 'snapshot' | 'transport' | 'index', string> {
+): Record<'about' | 'people' | 'texts' | 'snapshot' | 'transport' | 'index' | 'history', string> {
   return {
     about: join(folder, 'scanward.json'),
     people: join(folder, 'people.jsonl'),
@@ -18,6 +18,7 @@ export function filesOf(
     snapshot: join(folder, 'snapshot.json'),
     transport: join(folder, 'transport.db'),
     index: join(folder, 'index.db'),
+    history: join(folder, 'history.db'),
   };
 }
 

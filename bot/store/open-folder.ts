@@ -7,6 +7,8 @@ import { checkVersion, filesOf } from './folder.ts';
 import { type Forgetting, type ForgetWhat, forgetIn } from './forget.ts';
 import type { FsLike } from './fs-port.ts';
 import { removeIfThere, syncFolder } from './fs-whole.ts';
+import type { History } from './history/history.ts';
+import { openHistory } from './history/history-file.ts';
 import { type JournalFile, openJournalFile } from './journal-file.ts';
 import type { JournalLine } from './line.ts';
 import type { Lock } from './lock.ts';
@@ -29,6 +31,7 @@ export class OpenFolder implements Store {
   readonly folder: string;
   readonly notices: readonly string[];
   readonly transport: Transport;
+  readonly history: History;
   readonly #fs: FsLike;
   readonly #damage: string | null;
   readonly #file: JournalFile;
@@ -75,6 +78,7 @@ export class OpenFolder implements Store {
       };
       const indexPath = looking ? ':memory:' : files.index;
       this.#reader = this.#keep(new RecordReader(fs, folder, indexPath, journal, standing));
+      this.history = this.#keep(openHistory(fs, sealed ? null : files.history));
       const transport = openTransport(fs, files.transport, looking);
       this.transport = this.#keep(transport.transport);
       this.notices = [...journal.notices, ...transport.notices, ...this.#compare(journal, sealed)];
@@ -166,7 +170,7 @@ export class OpenFolder implements Store {
     });
   }
 
-  /** The snapshot may hold what is to be forgotten: it goes first, and is worked out again from the journal. */
+  /** Snapshot and history may hold what is to be forgotten: they go first, and are worked out again from the journal. */
   #erase<T>(work: () => T): T {
     const why = this.readOnly;
     if (why !== null) throw new StoreTrouble(why);
@@ -174,6 +178,7 @@ export class OpenFolder implements Store {
       const { snapshot } = filesOf(this.folder);
       this.#snapshots.data = null;
       if (this.#fs.exists(snapshot)) this.#fs.remove(snapshot);
+      this.history.clear();
       syncFolder(this.#fs, dirname(snapshot));
       return work();
     });

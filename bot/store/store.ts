@@ -4,6 +4,7 @@ import type { Closing } from './close-months.ts';
 import { makeFolders } from './folder.ts';
 import type { Forgetting, ForgetWhat } from './forget.ts';
 import { type FsLike, machineFs } from './fs-port.ts';
+import type { History } from './history/history.ts';
 import type { JournalLine } from './line.ts';
 import { lockFolder } from './lock.ts';
 import { OpenFolder } from './open-folder.ts';
@@ -35,7 +36,7 @@ export interface Store {
   snapshot(): { n: number; hash: string; value: unknown } | null;
   /** Keeps the state at the present head. */
   saveSnapshot(value: unknown): void;
-  /** Erases a person's name, or the free text of one line, and the snapshot; the chain still verifies. */
+  /** Erases a person's name, or the free text of one line, the snapshot and the history; the chain still verifies. */
   forget(what: ForgetWhat): Forgetting;
   /** The number of the last line in the files of months before `month` (2019-01); 0 when there is none. */
   lastBefore(month: string): number;
@@ -44,6 +45,8 @@ export interface Store {
    * whom no later line names. Export them first. The chain still verifies and the state stays as it is.
    */
   closeMonths(month: string): Closing;
+  /** What is only history, beside the snapshot: it fits that one alone whose line it was committed at. */
+  readonly history: History;
   readonly transport: Transport;
   close(): void;
 }

@@ -1,5 +1,5 @@
 import type { Item } from '../reading/slots.ts';
-import type { Entry } from '../record/entry.ts';
+import type { Timeline } from '../record/timeline.ts';
 import type { About } from '../rules/about.ts';
 import type { View } from '../rules/matter.ts';
 import type { Message } from '../words/message.ts';
@@ -9,8 +9,8 @@ export interface AskView extends View {
   /** Chat room and person that ask. */
   readonly room: string;
   readonly from: string;
-  /** Every entry that holds, in the record's order. */
-  readonly entries: readonly Entry[];
+  /** Entries that hold, found by when they happened, by what they speak of, or by their id. */
+  readonly entries: Pick<Timeline, 'between' | 'placesAbout' | 'entry'>;
 }
 
 /** An answer: short enough for a phone; what is longer comes as a file. */

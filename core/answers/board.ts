@@ -26,7 +26,7 @@ export function board(view: View, room: string): Message {
 /** The board without its last line. */
 export function boardWithout(view: View, room: string): Message {
   const sites = sitesOfRoom(view.practice, room);
-  const due = answerDue({ kind: 'due' }, { ...view, room, from: '', entries: [] }).message;
+  const due = answerDue({ kind: 'due' }, { ...view, room, from: '' }).message;
   return [...sites.flatMap((site) => siteBlocks(view, site, sites.length > 1)), ...due];
 }
 

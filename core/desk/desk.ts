@@ -1,6 +1,8 @@
 import { makeReader } from '../language/reader.ts';
 import { GRAMMAR_VERSION } from '../language/version.ts';
 import { type ExportedState, exportState } from '../record/export-state.ts';
+import { MemoryArchive } from '../record/memory-archive.ts';
+import type { TimelineOptions } from '../record/timeline.ts';
 import type { View } from '../rules/matter.ts';
 import { nextDue, openMatters } from '../rules/matters.ts';
 import { notReadyWords, readinessOf } from '../rules/readiness.ts';
@@ -20,7 +22,7 @@ import { Memory } from './memory.ts';
 import { Readers } from './readers.ts';
 import { isSavedDesk, MADE_UNDER, type SavedDesk } from './saved-desk.ts';
 import type { Session } from './session.ts';
-import { Standing } from './standing.ts';
+import { type DeskOptions, Standing } from './standing.ts';
 import type { Cause, Turn, Versions } from './turn.ts';
 import { type Looked, look } from './turns/look.ts';
 import { onEdit } from './turns/on-edit.ts';
@@ -41,17 +43,28 @@ const FORGET_EVERY_TURNS = 4_096;
  */
 export class Desk {
   readonly #readers: Readers;
+  readonly #options: DeskOptions;
   readonly #memory = new Memory();
   readonly #looks = new Looks();
   #standing: Standing | null = null;
   #turns = 0;
 
-  /** `readers`: where to take readers from; desks that come and go in one process may share it. */
-  constructor(readers = new Readers(makeReader)) {
+  /**
+   * `readers`: where to take readers from; desks that come and go in one process may share it. `archive`: where what is only
+   * history is kept; it must be empty, or as it was when what is restored was saved.
+   */
+  constructor(
+    readers = new Readers(makeReader),
+    { archive = new MemoryArchive(), ...rest }: TimelineOptions = {},
+  ) {
     this.#readers = readers;
+    this.#options = { archive, ...rest };
   }
 
-  /** Everything that it knows, for a snapshot; `cut` as in `Timeline.save`. `null` before a practice file was taken. */
+  /**
+   * Everything that it knows, for a snapshot beside its archive, which must be kept as it is then; `cut` as in
+   * `Timeline.save`. `null` before a practice file was taken.
+   */
   save(cut?: SavedDesk['timeline']['through']): SavedDesk | null {
     if (this.#standing === null) return null;
     return { made: MADE_UNDER, turns: this.#turns, ...this.#standing.save(cut), ...this.#memory.save() };
@@ -59,11 +72,11 @@ export class Desk {
 
   /**
    * Goes on from what `save` gave; this desk must be new. `false`, and nothing taken, where another build made it: then
-   * the journal has to be replayed from its first line. So it has when anything here throws NeedsWholeRecord.
+   * the journal has to be replayed from its first line.
    */
   restore(saved: unknown): boolean {
     if (!isSavedDesk(saved)) return false;
-    const standing = Standing.restore(this.#readers, saved);
+    const standing = Standing.restore(this.#readers, saved, this.#options);
     if (standing === null) return false;
     this.#standing = standing;
     this.#turns = saved.turns;
@@ -76,16 +89,17 @@ export class Desk {
     return this.#turns;
   }
 
-  /** How many entries it keeps in memory. */
-  get size(): number {
-    return this.#standing?.timeline.size ?? 0;
+  /** Whether anything that it knows is in its archive alone. */
+  get needsArchive(): boolean {
+    return this.#standing?.timeline.needsArchive ?? false;
   }
 
   /** Folds a turn of the journal. */
   replay(number: number, turn: Turn): void {
     const { cause } = turn;
     if (cause.sort === 'practice') {
-      this.#standing = Standing.take(this.#readers, cause.file, this.#standing, number, turn.at);
+      const taken = { turn: number, at: turn.at, options: this.#options };
+      this.#standing = Standing.take(this.#readers, cause.file, this.#standing, taken);
       this.#memory.posts.upSince ??= instantOf(turn.at);
     }
     this.#standing?.fold(turn);

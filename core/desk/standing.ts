@@ -1,19 +1,22 @@
 import { changedRules } from '../defaults/changed-rules.ts';
 import type { LearnedWord, Reader } from '../language/read.ts';
 import type { Practice } from '../practice/practice.ts';
+import type { Archive } from '../record/archive.ts';
 import { makeEntry } from '../record/make-entry.ts';
-import { Timeline } from '../record/timeline.ts';
+import { Timeline, type TimelineOptions } from '../record/timeline.ts';
 import { apply, instantOf } from './apply.ts';
 import type { Readers } from './readers.ts';
 import type { SavedDesk } from './saved-desk.ts';
 import type { Turn } from './turn.ts';
 import { withAdded } from './with-added.ts';
 
+/** How a desk's record is kept: see `TimelineOptions`. */
+export interface DeskOptions extends TimelineOptions {
+  readonly archive: Archive;
+}
+
 /** Who changed a rule, as the record says it: whoever keeps that file. */
 export const PRACTICE_FILE = 'practice file';
-
-/** Entries that a snapshot keeps beside its state: corrections and late notes of some weeks need no others. */
-const RECENT = 4_000;
 
 /** What holds once a practice file was taken: the practice, the record of it, and how its notes are read. */
 export class Standing {
@@ -41,13 +44,18 @@ export class Standing {
 
   /**
    * Takes a practice file, after the one in force where there is one: what came before stays judged by the old file.
-   * Throws RangeError on a file with mistakes.
+   * Throws RangeError on a file with mistakes. `options`: for the timeline of a record that begins here.
    */
-  static take(readers: Readers, file: string, before: Standing | null, turn: number, at: string): Standing {
+  static take(
+    readers: Readers,
+    file: string,
+    before: Standing | null,
+    { turn, at, options }: { turn: number; at: string; options: TimelineOptions },
+  ): Standing {
     const practice = readers.practiceIn(file);
     if (practice === null)
       throw new RangeError('a practice file with mistakes cannot be taken into the record');
-    if (before === null) return new Standing(readers, practice, file, new Timeline(practice), []);
+    if (before === null) return new Standing(readers, practice, file, new Timeline(practice, options), []);
     const whole = { kind: 'practice', when: at, file: JSON.stringify(practice) } as const;
     const changes = changedRules(before.practice, practice).map((change) => {
       return { kind: 'rule-changed', when: at, by: PRACTICE_FILE, ...change } as const;
@@ -57,16 +65,26 @@ export class Standing {
     return new Standing(readers, practice, file, before.timeline, before.learned);
   }
 
-  /** What `save` gave; `null` where its practice file can no longer be read. */
-  static restore(readers: Readers, saved: Pick<SavedDesk, 'file' | 'learned' | 'timeline'>): Standing | null {
+  /** What `save` gave; `null` where its practice file can no longer be read. `options`: with the archive as it was then. */
+  static restore(
+    readers: Readers,
+    saved: Pick<SavedDesk, 'file' | 'learned' | 'timeline'>,
+    options: DeskOptions,
+  ): Standing | null {
     const practice = readers.practiceIn(saved.file);
     if (practice === null) return null;
-    return new Standing(readers, practice, saved.file, Timeline.restore(saved.timeline), saved.learned);
+    return new Standing(
+      readers,
+      practice,
+      saved.file,
+      Timeline.restore(saved.timeline, options),
+      saved.learned,
+    );
   }
 
   /** `cut` as in `Timeline.save`. */
   save(cut?: SavedDesk['timeline']['through']): Pick<SavedDesk, 'file' | 'learned' | 'timeline'> {
-    return { file: this.file, learned: this.learned, timeline: this.timeline.save(RECENT, cut) };
+    return { file: this.file, learned: this.learned, timeline: this.timeline.save(cut) };
   }
 
   /** The reader of this practice's notes, with the words it has learned and the tips that notes have added. */

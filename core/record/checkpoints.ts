@@ -7,6 +7,13 @@ const EVERY = 256;
 /** Kept of each doubling of age: about forty of a million entries, so that they stay small beside the record. */
 const PER_DOUBLING = 4;
 
+/** Of stops numbered from 1 to `last`, whether that one is kept: all of the latest, and fewer the further back. */
+export function isWorthKeeping(number: number, last: number): boolean {
+  const age = Math.floor((last - number) / PER_DOUBLING);
+  const step = age < 1 ? 1 : 2 ** (Math.floor(Math.log2(age)) + 1);
+  return number % step === 0;
+}
+
 interface Checkpoint {
   /** Entries folded into it. */
   readonly count: number;
@@ -27,9 +34,7 @@ export class Checkpoints {
   /** True where the state after `count` entries is worth keeping while `total` are folded. */
   static wanted(count: number, total: number): boolean {
     if (count % EVERY !== 0 || count === 0) return false;
-    const age = Math.floor((total - count) / EVERY / PER_DOUBLING);
-    const step = age < 1 ? 1 : 2 ** (Math.floor(Math.log2(age)) + 1);
-    return (count / EVERY) % step === 0;
+    return isWorthKeeping(count / EVERY, total / EVERY);
   }
 
   keep(count: number, state: State): void {

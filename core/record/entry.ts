@@ -31,3 +31,8 @@ export interface Entry {
   /** Chat room where it was noted. */
   readonly room: string;
 }
+
+/** Id of the entry that a decision is about; it holds only as long as that one does. */
+export function aboutOf({ fact }: Entry): string | null {
+  return 'of' in fact ? fact.of : null;
+}

@@ -64,6 +64,6 @@ function loadShown(state: State, key: string | null): string | null {
   const load = key === null ? undefined : state.loads.get(key);
   if (load === undefined) return null;
   const same = state.loadsByNumber.get(load.number) ?? [];
-  const others = same.some((each) => state.loads.get(each)?.autoclave !== load.autoclave);
+  const others = same.some(({ autoclave }) => autoclave !== load.autoclave);
   return others && load.autoclave !== null ? `${load.autoclave}/${load.number}` : load.number;
 }

@@ -1,5 +1,6 @@
-import type { Instant } from '../time/instant.ts';
 import type { Finding } from './finding.ts';
+import type { Lists } from './lists.ts';
+import type { LongList } from './long-list.ts';
 import type { Mark } from './mark.ts';
 
 /** One contact of a tip with a patient: a scan, or a note that it was used. */
@@ -23,22 +24,14 @@ export interface TipFitting {
   readonly room: string | null;
 }
 
-/** A moment at which the record took a tip as sterile. */
-export interface TipSterile {
-  readonly at: Instant;
-  readonly entry: string;
-  readonly load: string | null;
-}
-
 /**
  * What is only looked back on. Every list is only ever added to at its end, in the order of the fold, so a checkpoint
- * needs to remember nothing but lengths; going back cuts the lists.
+ * needs to remember nothing but lengths; going back cuts the lists. The beginning of each may be in the archive.
  */
 export interface History {
-  readonly uses: Map<string, TipUse[]>;
-  readonly fittings: Map<string, TipFitting[]>;
-  readonly steriles: Map<string, TipSterile[]>;
+  readonly uses: Lists<TipUse>;
+  readonly fittings: Lists<TipFitting>;
   /** Load keys by tip, in the order it was put in. */
-  readonly tipLoads: Map<string, string[]>;
-  readonly findings: Finding[];
+  readonly tipLoads: Lists<string>;
+  readonly findings: LongList<Finding>;
 }

@@ -22,16 +22,14 @@ export function newLoadKey(state: State, name: LoadName, date: string): string {
   return free;
 }
 
-/** Every load of that number, oldest first; of that autoclave, or of none said, where one is said. */
-function loadsNamed(state: State, name: LoadName): LoadState[] {
-  const loads: LoadState[] = [];
-  for (const key of state.loadsByNumber.get(name.number) ?? []) {
-    const load = state.loads.get(key);
-    if (load === undefined) continue;
-    if (name.autoclave === null || load.autoclave === null || load.autoclave === name.autoclave)
-      loads.push(load);
-  }
-  return loads;
+/** Puts a load whose autoclave was told only now among those of its number as what it is. Its key stays. */
+export function autoclaveTold({ loadsByNumber }: State, { key, number, autoclave }: LoadState): void {
+  const refs = loadsByNumber.get(number) ?? [];
+  if (refs.every((ref) => ref.key !== key || ref.autoclave === autoclave)) return;
+  loadsByNumber.set(
+    number,
+    refs.map((ref) => (ref.key === key ? { key, autoclave } : ref)),
+  );
 }
 
 /**
@@ -39,9 +37,12 @@ function loadsNamed(state: State, name: LoadName): LoadState[] {
  * has come round again is not meant.
  */
 export function loadsMeant(state: State, name: LoadName): LoadState[] {
-  const latest = new Map<string | null, LoadState>();
-  for (const load of loadsNamed(state, name)) latest.set(load.autoclave, load);
-  return [...latest.values()];
+  // A number that comes round every few months has many loads: only the latest of each autoclave is read.
+  const latest = new Map<string | null, string>();
+  for (const { key, autoclave } of state.loadsByNumber.get(name.number) ?? [])
+    if (name.autoclave === null || autoclave === null || autoclave === name.autoclave)
+      latest.set(autoclave, key);
+  return [...latest.values()].flatMap((key) => state.loads.get(key) ?? []);
 }
 
 /** The load that people mean by a number, `big/118` or a key: the open one, else the latest. */

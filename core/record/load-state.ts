@@ -29,6 +29,13 @@ export interface LeftLoad {
   readonly mark: Mark;
 }
 
+/** What tells loads of one number apart, for finding the one that is meant without reading them all. */
+export interface LoadRef {
+  readonly key: string;
+  /** As `LoadState.autoclave`: the load's own, also where it was told later. */
+  readonly autoclave: string | null;
+}
+
 /** Never changed in place: the fold puts a new one in the map, so that checkpoints can share them. */
 export interface LoadState {
   /** `autoclave/number@local date`, `~2` behind it where one day has two of a number. */

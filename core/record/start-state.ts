@@ -1,4 +1,8 @@
 import type { Practice } from '../practice/practice.ts';
+import type { Archive } from './archive.ts';
+import { historyIn, LOADS, NUMBERS } from './history-in.ts';
+import { LongMap } from './long-map.ts';
+import { MemoryArchive } from './memory-archive.ts';
 import {
   type AutoclaveState,
   type ScannerState,
@@ -7,17 +11,19 @@ import {
   type TipState,
   UNNAMED,
 } from './state.ts';
-import { UndoMap } from './undo-map.ts';
 
-/** The record of a practice about which nothing has been noted: scanners and tips at home, everything else not known. */
-export function startState(practice: Practice): State {
+/**
+ * The record of a practice about which nothing has been noted: scanners and tips at home, everything else not known.
+ * `archive`: where what is only history will be kept.
+ */
+export function startState(practice: Practice, archive: Archive = new MemoryArchive()): State {
   const state: State = {
     practice,
     file: practice,
     scanners: new Map(),
     tips: new Map(),
-    loads: new UndoMap(),
-    loadsByNumber: new UndoMap(),
+    loads: new LongMap(archive, LOADS),
+    loadsByNumber: new LongMap(archive, NUMBERS),
     autoclaves: new Map(),
     sites: new Map(),
     incidents: new Map(),
@@ -25,7 +31,7 @@ export function startState(practice: Practice): State {
     words: new Map(),
     shown: new Map(),
     spoke: new Map(),
-    history: { uses: new Map(), fittings: new Map(), steriles: new Map(), tipLoads: new Map(), findings: [] },
+    history: historyIn(archive),
   };
   addMissing(state, practice);
   return state;

@@ -1,20 +1,42 @@
+import type { Archive } from './archive.ts';
+import { historyIn, LOADS, NUMBERS, type PackedHistory, packHistory } from './history-in.ts';
+import type { LoadRef, LoadState } from './load-state.ts';
+import { LongMap, type PackedMap } from './long-map.ts';
 import type { State } from './state.ts';
-import { UndoMap } from './undo-map.ts';
 
 /** A state as plain JSON values, Maps and Sets marked so that `unpackState` finds them again. */
-export type PackedState = { readonly packed: unknown };
+export interface PackedState {
+  readonly packed: unknown;
+  readonly loads: PackedMap<LoadState>;
+  readonly loadsByNumber: PackedMap<readonly LoadRef[]>;
+  readonly history: PackedHistory;
+}
 
 /** A state for a snapshot. It shares nothing with the state that changes. */
 export function packState(state: State): PackedState {
-  return { packed: pack(state) };
+  const { loads, loadsByNumber, history, ...rest } = state;
+  // Values in these are never changed in place, but the lists themselves are: JSON is a copy that stays as it is.
+  const long = { loads: loads.pack(), loadsByNumber: loadsByNumber.pack(), history: packHistory(history) };
+  return { packed: pack(rest), ...copied(long) };
 }
 
-/** The state that `packState` gave, after JSON too. What wrote it is the caller's to know: versions are checked there. */
-export function unpackState({ packed }: PackedState): State {
+/**
+ * The state that `packState` gave, after JSON too, on the archive that it was on. What wrote it is the caller's to know:
+ * versions are checked there.
+ */
+export function unpackState({ packed, loads, loadsByNumber, history }: PackedState, archive: Archive): State {
   // Whoever reads a snapshot has checked that this very version of the fold wrote it.
-  const state = unpack(packed) as State;
-  const { loads, loadsByNumber } = state;
-  return { ...state, loads: UndoMap.from(loads), loadsByNumber: UndoMap.from(loadsByNumber) };
+  const state = unpack(packed) as Omit<State, 'loads' | 'loadsByNumber' | 'history'>;
+  return {
+    ...state,
+    loads: new LongMap(archive, LOADS, loads),
+    loadsByNumber: new LongMap(archive, NUMBERS, loadsByNumber),
+    history: historyIn(archive, history),
+  };
+}
+
+function copied<T>(value: T): T {
+  return JSON.parse(JSON.stringify(value));
 }
 
 function pack(value: unknown): unknown {

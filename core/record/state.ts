@@ -3,12 +3,12 @@ import type { Instant } from '../time/instant.ts';
 import type { AutoclaveState } from './autoclave-state.ts';
 import type { History } from './history.ts';
 import type { IncidentState } from './incident-state.ts';
-import type { LoadState } from './load-state.ts';
+import type { LoadRef, LoadState } from './load-state.ts';
+import type { LongMap } from './long-map.ts';
 import type { Mark } from './mark.ts';
 import type { ScannerState } from './scanner-state.ts';
 import type { SiteState } from './site-state.ts';
 import type { TipState } from './tip-state.ts';
-import type { UndoMap } from './undo-map.ts';
 
 export * from './autoclave-state.ts';
 export type * from './finding.ts';
@@ -43,9 +43,9 @@ export interface State {
   readonly scanners: Map<string, ScannerState>;
   readonly tips: Map<string, TipState>;
   /** By key; see `LoadState.key`. In the order in which they were first spoken of. */
-  readonly loads: UndoMap<string, LoadState>;
-  /** Keys by load number, oldest first. */
-  readonly loadsByNumber: UndoMap<string, readonly string[]>;
+  readonly loads: LongMap<LoadState>;
+  /** Loads by number, oldest first. */
+  readonly loadsByNumber: LongMap<readonly LoadRef[]>;
   readonly autoclaves: Map<string, AutoclaveState>;
   readonly sites: Map<string, SiteState>;
   /** Open ones, and closed ones for the list of the year. */

@@ -1,100 +1,119 @@
 import type { Practice } from '../practice/practice.ts';
+import type { Instant } from '../time/instant.ts';
+import type { Archive } from './archive.ts';
 import { Checkpoints } from './checkpoints.ts';
-import { cleanCut } from './clean-cut.ts';
-import type { Entry } from './entry.ts';
+import { aboutOf, type Entry } from './entry.ts';
 import { foldEntry } from './fold/fold.ts';
+import { itemsOf } from './items-of.ts';
+import { MemoryArchive } from './memory-archive.ts';
 import { indexOfPlace, inOrder, type Place } from './order.ts';
+import { retire } from './retire.ts';
 import { startState } from './start-state.ts';
 import type { State } from './state.ts';
 import { type PackedState, packState, unpackState } from './state-json.ts';
 
-/** A snapshot cannot answer this: the record has to be folded again from its first entry. */
-export class NeedsWholeRecord extends Error {
-  override name = 'NeedsWholeRecord';
+/** Where a timeline keeps what is only history, and how much it keeps at hand. */
+export interface TimelineOptions {
+  readonly archive?: Archive;
+  /** Entries that stay in memory when the rest goes to the archive: corrections of some weeks refold from here. */
+  readonly keep?: number;
+  /** More entries than this in memory, and all but `keep` go. */
+  readonly most?: number;
+  /** Days of history that stay in the state; see `retire`. */
+  readonly days?: number;
 }
 
-/** A state with everything folded into it up to and with that place; `null`: nothing yet. */
-export interface Base {
-  readonly state: State;
-  readonly through: Place | null;
-  /** The latest original turn of which anything is in it; everything of it and of those before is. */
-  readonly turns: number;
-}
+const KEEP = 4_000;
+const MOST = 12_000;
+/** Entries read from the archive at a time. */
+const PAGE = 1_024;
 
-/** A timeline for a snapshot: a state, and what comes after it. */
+/** A timeline for a snapshot: a state, and what comes after it. The rest is in its archive. */
 export interface SavedTimeline {
+  /** The practice file as it was when the record began. */
+  readonly practice: Practice;
   readonly state: PackedState;
+  /** The place up to which everything is in the state; `null`: nothing yet. */
   readonly through: Place | null;
-  readonly turns: number;
   readonly entries: readonly Entry[];
   /** Decisions about entries that do not hold just now. */
   readonly waiting: readonly Entry[];
 }
 
 /**
- * Every entry that holds, in the record's order, and the state they fold to. Corrections refold from the nearest
- * checkpoint before the earliest change; the result is always that of the whole fold.
+ * Every entry that holds, in the record's order, and the state they fold to. The latest are in memory, those before them in
+ * the archive. Corrections refold from the nearest checkpoint before the earliest change, in memory or in the archive; the
+ * result is always that of the whole fold.
  */
 export class Timeline {
-  /** Where a snapshot ends; `null`: every entry is here. */
-  readonly #through: Place | null;
-  readonly #turns: number;
-  /** In order: entries that hold. */
-  readonly #entries: Entry[] = [];
+  readonly #practice: Practice;
+  readonly #archive: Archive;
+  readonly #keep: number;
+  readonly #most: number;
+  readonly #days: number | undefined;
+  /** The place of the last entry in the archive; `null`: none is. */
+  #through: Place | null = null;
+  /** In order: entries that hold and come after that place. */
+  #entries: Entry[] = [];
   readonly #byId = new Map<string, Entry>();
-  /** Places taken in each original turn: ids are made of the two, so no list of them is needed. */
-  readonly #byTurn = new Map<number, number>();
-  /** Decisions by the entry that they are about, holding or waiting for it. */
+  /** Those in memory by original turn. */
+  readonly #byTurn = new Map<number, Entry[]>();
+  /** Decisions in memory that hold, by the entry that they are about. */
   readonly #about = new Map<string, Entry[]>();
-  readonly #checkpoints: Checkpoints;
+  /** Decisions that wait for the entry that they are about. */
+  readonly #waiting = new Map<string, Entry[]>();
+  #checkpoints: Checkpoints;
   #state: State;
-  /** Entries folded into `#state`. */
+  /** Entries in memory folded into `#state`. */
   #folded = 0;
+  /** The earliest change among what is in the archive, to be folded again when the state is asked for. */
+  #changed: Place | null = null;
+  #refolded: Instant | null = null;
   #changes = 0;
 
-  /**
-   * `practice`: the practice file as it was when the record began. `base`: a snapshot to go on from; entries that belong
-   * before its end are then refused with `NeedsWholeRecord`, and nothing is changed.
-   */
-  constructor(practice: Practice, base: Base | null = null) {
-    this.#state = base?.state ?? startState(practice);
-    this.#through = base?.through ?? null;
-    this.#turns = base?.turns ?? -1;
+  /** `practice`: the practice file as it was when the record began. */
+  constructor(practice: Practice, options: TimelineOptions = {}) {
+    const { archive = new MemoryArchive(), keep = KEEP, most = MOST, days } = options;
+    this.#practice = practice;
+    this.#archive = archive;
+    this.#keep = keep;
+    this.#most = Math.max(most, keep + 1);
+    this.#days = days;
+    this.#state = startState(practice, archive);
     this.#checkpoints = new Checkpoints(this.#state);
   }
 
-  /** The timeline that `save` gave. */
-  static restore({ state, through, turns, entries, waiting }: SavedTimeline): Timeline {
-    const base = { state: unpackState(state), through, turns };
-    const timeline = new Timeline(base.state.file, base);
-    for (const entry of entries) timeline.#put(entry, timeline.#entries.length);
-    for (const entry of [...entries, ...waiting]) {
-      const about = aboutOf(entry);
-      if (about !== null) timeline.#about.set(about, [...(timeline.#about.get(about) ?? []), entry]);
-    }
+  /** The timeline that `save` gave, on the archive that it was on, as it was then. */
+  static restore(saved: SavedTimeline, options: TimelineOptions & { readonly archive: Archive }): Timeline {
+    const timeline = new Timeline(saved.practice, options);
+    timeline.#through = saved.through;
+    timeline.#startFrom(unpackState(saved.state, options.archive));
+    for (const entry of saved.entries) timeline.#put(entry, timeline.#entries.length);
+    for (const entry of saved.waiting) timeline.#wait(entry);
     return timeline;
   }
 
   /**
-   * This timeline for a snapshot: the state before its last `keep` entries (or a few more, so that no note is cut in two),
-   * and those. `cut`: the place to cut at instead, as an earlier call gave it in `through`.
+   * This timeline for a snapshot; all but its last entries go to the archive, whose keeper must keep it as it is now beside
+   * the snapshot. `cut`: the place up to which they go, as an earlier call gave it in `through`.
    */
-  save(keep: number, cut?: Place | null): SavedTimeline {
-    const wanted = cut === undefined ? this.#entries.length - keep : this.#indexAfter(cut);
-    const { index, turns } = cleanCut(this.#entries, wanted, this.#turns);
-    const entries = this.#entries.slice(index);
-    const last = this.#entries[index - 1];
-    const through =
-      last === undefined ? this.#through : { when: last.when, turn: last.turn, index: last.index };
-    const waiting = [...this.#about.values()].flat().filter((entry) => {
-      const about = Number.parseInt(aboutOf(entry) ?? '', 10);
-      return this.#byId.get(entry.id) !== entry && about > turns;
-    });
-    return { state: packState(this.#stateAfter(index)), through, turns, entries, waiting };
+  save(cut?: Place | null): SavedTimeline {
+    this.#refold();
+    if (cut === undefined) this.#archiveTo(this.#entries.length - this.#keep);
+    else if (cut !== null) this.#archiveTo(indexOfPlace(this.#entries, behind(cut)));
+    this.#goBack(0);
+    return {
+      practice: this.#practice,
+      state: packState(this.#state),
+      through: this.#through,
+      entries: [...this.#entries],
+      waiting: [...this.#waiting.values()].flat().sort(inOrder),
+    };
   }
 
   /** The state now. Take it anew after each change: going back makes another one. It is to be read, never written. */
   get state(): State {
+    this.#refold();
     this.#foldTo(this.#entries.length);
     return this.#state;
   }
@@ -104,19 +123,49 @@ export class Timeline {
     return this.#changes;
   }
 
-  /** Entries that hold, in order. Throws NeedsWholeRecord where some are in the snapshot. */
+  /** Every entry that holds, in order: those of the archive are read. */
   get entries(): readonly Entry[] {
-    if (this.#through !== null) throw new NeedsWholeRecord('entries from before the snapshot are asked for');
-    return this.#entries;
+    return [...this.between(Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY)];
   }
 
-  /** Entries that hold, the latest first. Throws NeedsWholeRecord where it comes to the snapshot. */
+  /** Entries that hold from that instant to that one, both with it, in order. */
+  *between(from: Instant, to: Instant): Generator<Entry> {
+    const start = { when: from, turn: -1, index: -1 };
+    if (this.#through !== null && from <= this.#through.when)
+      for (const entry of this.#archived(start)) {
+        if (entry.when > to) return;
+        yield entry;
+      }
+    for (let index = indexOfPlace(this.#entries, start); index < this.#entries.length; index += 1) {
+      const entry = this.#entries[index];
+      if (entry === undefined || entry.when > to) return;
+      yield entry;
+    }
+  }
+
+  /** Entries that hold, the latest first. */
   *newestFirst(): Generator<Entry> {
     for (let index = this.#entries.length - 1; index >= 0; index -= 1) {
       const entry = this.#entries[index];
       if (entry !== undefined) yield entry;
     }
-    if (this.#through !== null) throw new NeedsWholeRecord('entries from before the snapshot are asked for');
+    if (this.#through === null) return;
+    let page = this.#archive.before(null, PAGE);
+    while (page.length > 0) {
+      yield* page;
+      page = this.#archive.before(page.at(-1) ?? null, PAGE);
+    }
+  }
+
+  /** Places of entries that hold and speak of an item, in order. */
+  placesAbout(item: string): readonly Place[] {
+    const recent = this.#entries.filter(({ fact }) => itemsOf(fact).includes(item));
+    return this.#through === null ? recent : [...this.#archive.placesAbout(item), ...recent];
+  }
+
+  /** Whether anything is in the archive. */
+  get needsArchive(): boolean {
+    return this.#through !== null;
   }
 
   /** How many entries are kept in memory. */
@@ -124,38 +173,44 @@ export class Timeline {
     return this.#entries.length;
   }
 
-  /** The entry of that id, where it holds. Throws NeedsWholeRecord where it may be in the snapshot. */
+  /** The entry of that id, where it holds. */
   entry(id: string): Entry | undefined {
-    const entry = this.#byId.get(id);
-    if (entry === undefined) this.#mustKnow(Number.parseInt(id, 10));
-    return entry;
+    return this.#byId.get(id) ?? (this.#through === null ? undefined : this.#archive.entry(id));
   }
 
-  /** Entries of that original turn that hold, by their place within it. Throws NeedsWholeRecord as `entry` does. */
+  /** Entries of that original turn that hold, by their place within it. */
   ofTurn(turn: number): readonly Entry[] {
-    this.#mustKnow(turn);
-    const entries: Entry[] = [];
-    for (let index = 0; index < (this.#byTurn.get(turn) ?? 0); index += 1) {
-      const entry = this.#byId.get(`${turn}.${index}`);
-      if (entry !== undefined) entries.push(entry);
-    }
-    return entries;
+    const recent = this.#byTurn.get(turn) ?? [];
+    const archived = this.#through === null ? [] : this.#archive.ofTurn(turn);
+    return [...archived, ...recent].sort((one, other) => one.index - other.index);
+  }
+
+  /** Whether something is in the archive of what that turn said, or of what happened at one of those instants. */
+  isFar(turn: number, whens: readonly Instant[] = []): boolean {
+    const through = this.#through;
+    if (through === null) return false;
+    return whens.some((when) => when <= through.when) || this.#archive.ofTurn(turn).length > 0;
+  }
+
+  /**
+   * Since when what is in the archive was folded again since this was asked last; `null`: it was not. What is only history
+   * may have changed from then on.
+   */
+  takeRefolded(): Instant | null {
+    const since = this.#refolded;
+    this.#refolded = null;
+    return since;
   }
 
   /** Adds entries, in whatever order they come. One whose id is there already changes nothing. */
   add(entries: readonly Entry[]): void {
-    const clamped = entries.map((each) => (each.when > each.noted ? { ...each, when: each.noted } : each));
-    for (const entry of clamped) this.#mustFollow(entry);
-    for (const entry of clamped) {
+    for (const each of entries) {
+      const entry = each.when > each.noted ? { ...each, when: each.noted } : each;
       const about = aboutOf(entry);
-      if (about !== null) {
-        const others = this.#about.get(about) ?? [];
-        if (others.some((each) => each.id === entry.id)) continue;
-        this.#about.set(about, [...others, entry]);
-        if (!this.#holds(about)) continue;
-      }
-      this.#insert(entry);
+      if (about === null || this.entry(about) !== undefined) this.#insert(entry);
+      else if (this.entry(entry.id) === undefined) this.#wait(entry);
     }
+    if (this.#entries.length > this.#most) this.#archiveTo(this.#entries.length - this.#keep);
   }
 
   /**
@@ -164,15 +219,11 @@ export class Timeline {
    */
   setAside(turn: number): readonly Entry[] {
     const gone = this.ofTurn(turn);
+    for (const entry of gone) this.#remove(entry);
+    // What the turn itself decided about an entry does not wait for it to come back.
     for (const entry of gone) {
-      this.#remove(entry);
       const about = aboutOf(entry);
-      if (about === null) continue;
-      const others = this.#about.get(about) ?? [];
-      this.#about.set(
-        about,
-        others.filter((each) => each.id !== entry.id),
-      );
+      if (about !== null) this.#waiting.set(about, without(this.#waiting.get(about), entry));
     }
     return gone;
   }
@@ -183,21 +234,75 @@ export class Timeline {
     this.add(entries.map((each) => ({ ...each, turn, id: `${turn}.${each.index}` })));
   }
 
-  #mustFollow(entry: Entry): void {
-    if (this.#through !== null && inOrder(entry, this.#through) <= 0)
-      throw new NeedsWholeRecord(`entry ${entry.id} belongs before the snapshot's end`);
-    // Whether what it is about still holds is not known here.
+  *#archived(from: Place | null): Generator<Entry> {
+    let page = this.#archive.after(from, PAGE);
+    while (page.length > 0) {
+      yield* page;
+      page = this.#archive.after(page.at(-1) ?? null, PAGE);
+    }
+  }
+
+  #wait(entry: Entry): void {
     const about = aboutOf(entry);
-    if (about !== null && !this.#byId.has(about)) this.#mustKnow(Number.parseInt(about, 10));
+    if (about === null) return;
+    const others = this.#waiting.get(about) ?? [];
+    if (!others.some(({ id }) => id === entry.id)) this.#waiting.set(about, [...others, entry]);
   }
 
-  #mustKnow(turn: number): void {
-    if (this.#through !== null && turn <= this.#turns)
-      throw new NeedsWholeRecord(`turn ${turn} is part of the snapshot`);
+  #insert(entry: Entry): void {
+    if (this.entry(entry.id) !== undefined) return;
+    if (this.#through !== null && inOrder(entry, this.#through) <= 0) {
+      this.#archive.putEntry(entry);
+      this.#markChanged(entry);
+    } else {
+      const index = this.#indexOf(entry);
+      this.#goBack(index);
+      this.#put(entry, index);
+    }
+    const waiting = this.#waiting.get(entry.id) ?? [];
+    this.#waiting.delete(entry.id);
+    for (const decision of waiting) this.#insert(decision);
   }
 
-  #holds(id: string): boolean {
-    return this.#byId.has(id);
+  #put(entry: Entry, index: number): void {
+    if (index === this.#entries.length) this.#entries.push(entry);
+    else this.#entries.splice(index, 0, entry);
+    this.#byId.set(entry.id, entry);
+    addTo(this.#byTurn, entry.turn, entry);
+    const about = aboutOf(entry);
+    if (about !== null) addTo(this.#about, about, entry);
+  }
+
+  #remove(entry: Entry): void {
+    if (this.#byId.get(entry.id) === entry) {
+      const index = this.#indexOf(entry);
+      this.#goBack(index);
+      this.#entries.splice(index, 1);
+      this.#forget(entry);
+    } else {
+      if (this.entry(entry.id) === undefined) return;
+      this.#archive.dropEntry(entry);
+      this.#markChanged(entry);
+    }
+    const archived = this.#through === null ? [] : this.#archive.about(entry.id);
+    for (const decision of [...archived, ...(this.#about.get(entry.id) ?? [])]) {
+      this.#remove(decision);
+      this.#wait(decision);
+    }
+  }
+
+  /** Takes an entry off the indexes of what is in memory. */
+  #forget(entry: Entry): void {
+    this.#byId.delete(entry.id);
+    takeFrom(this.#byTurn, entry.turn, entry);
+    const about = aboutOf(entry);
+    if (about !== null) takeFrom(this.#about, about, entry);
+  }
+
+  #markChanged({ when, turn, index }: Entry): void {
+    this.#changes += 1;
+    const place = { when, turn, index };
+    if (this.#changed === null || inOrder(place, this.#changed) < 0) this.#changed = place;
   }
 
   #foldTo(end: number): void {
@@ -210,43 +315,6 @@ export class Timeline {
       this.#folded += 1;
       if (Checkpoints.wanted(this.#folded, total)) this.#checkpoints.keep(this.#folded, this.#state);
     }
-  }
-
-  /** The state after so many of the entries here; the rest is folded again when it is asked for. */
-  #stateAfter(count: number): State {
-    this.#goBack(count);
-    this.#foldTo(count);
-    return this.#state;
-  }
-
-  #indexAfter(place: Place | null): number {
-    if (place === null) return 0;
-    return indexOfPlace(this.#entries, { ...place, index: place.index + 1 });
-  }
-
-  #insert(entry: Entry): void {
-    if (this.#byId.has(entry.id)) return;
-    const index = this.#indexOf(entry);
-    this.#goBack(index);
-    this.#put(entry, index);
-    for (const waiting of this.#about.get(entry.id) ?? []) this.#insert(waiting);
-  }
-
-  #put(entry: Entry, index: number): void {
-    if (index === this.#entries.length) this.#entries.push(entry);
-    else this.#entries.splice(index, 0, entry);
-    this.#byId.set(entry.id, entry);
-    const taken = this.#byTurn.get(entry.turn) ?? 0;
-    if (entry.index >= taken) this.#byTurn.set(entry.turn, entry.index + 1);
-  }
-
-  #remove(entry: Entry): void {
-    if (this.#byId.get(entry.id) !== entry) return;
-    const index = this.#indexOf(entry);
-    this.#goBack(index);
-    this.#entries.splice(index, 1);
-    this.#byId.delete(entry.id);
-    for (const decision of this.#about.get(entry.id) ?? []) this.#remove(decision);
   }
 
   /** Most entries come at the end. */
@@ -265,9 +333,81 @@ export class Timeline {
     this.#state = before.state;
     this.#folded = before.count;
   }
+
+  #startFrom(state: State): void {
+    this.#state = state;
+    this.#folded = 0;
+    this.#checkpoints = new Checkpoints(state);
+  }
+
+  /** Hands the first so many entries in memory to the archive, and of the state after them what is only history. */
+  #archiveTo(count: number): void {
+    if (count <= 0) return;
+    this.#refold();
+    this.#goBack(count);
+    this.#foldTo(count);
+    const gone = this.#entries.splice(0, count);
+    for (const entry of gone) {
+      this.#archive.putEntry(entry);
+      this.#forget(entry);
+    }
+    const last = gone.at(-1);
+    if (last === undefined) return;
+    const through = { when: last.when, turn: last.turn, index: last.index };
+    retire(this.#state, last.when, this.#days);
+    this.#archive.keepBase(through, () => packState(this.#state));
+    this.#through = through;
+    this.#startFrom(this.#state);
+  }
+
+  /**
+   * Something in the archive has changed: everything from the nearest base before it is folded again, read from there a page
+   * at a time, so that memory stays bounded however far back it is.
+   */
+  #refold(): void {
+    const changed = this.#changed;
+    if (changed === null) return;
+    this.#changed = null;
+    this.#refolded = Math.min(changed.when, this.#refolded ?? changed.when);
+    for (const entry of this.#entries.splice(0)) {
+      this.#archive.putEntry(entry);
+      this.#forget(entry);
+    }
+    const base = this.#archive.baseBefore(changed);
+    this.#archive.backTo(base?.number ?? 0);
+    this.#through = base?.through ?? null;
+    this.#startFrom(
+      base === null ? startState(this.#practice, this.#archive) : unpacked(base.state, this.#archive),
+    );
+    for (const entry of this.#archived(this.#through)) {
+      this.#put(entry, this.#entries.length);
+      if (this.#entries.length > this.#most) this.#archiveTo(this.#entries.length - this.#keep);
+    }
+    for (const entry of this.#entries) this.#archive.dropEntry(entry);
+  }
 }
 
-/** Id of the entry that a decision is about. */
-function aboutOf(entry: Entry): string | null {
-  return 'of' in entry.fact ? entry.fact.of : null;
+/** The state of a base, as this very build packed it. */
+function unpacked(state: unknown, archive: Archive): State {
+  return unpackState(state as PackedState, archive);
+}
+
+function behind(place: Place): Place {
+  return { ...place, index: place.index + 1 };
+}
+
+function without(entries: readonly Entry[] | undefined, gone: Entry): Entry[] {
+  return (entries ?? []).filter(({ id }) => id !== gone.id);
+}
+
+function addTo<K>(map: Map<K, Entry[]>, key: K, entry: Entry): void {
+  const others = map.get(key);
+  if (others === undefined) map.set(key, [entry]);
+  else others.push(entry);
+}
+
+function takeFrom<K>(map: Map<K, Entry[]>, key: K, entry: Entry): void {
+  const left = without(map.get(key), entry);
+  if (left.length === 0) map.delete(key);
+  else map.set(key, left);
 }

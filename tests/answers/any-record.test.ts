@@ -73,7 +73,7 @@ function viewAfter(entries: readonly Entry[], room = 'a room that the file does 
     now: last + HOUR,
     room,
     from: LEAD,
-    entries: timeline.entries,
+    entries: timeline,
   };
 }
 

@@ -6,7 +6,7 @@ import type { Given } from '../rules/given.ts';
 
 /** What the bot answers to one ask at that local time, in that chat room. */
 export function answerTo(given: Given, ask: Ask, local: string, room = '!quay:example.org'): Answer {
-  const view = { ...given.view(local), room, from: '@tom:example.org', entries: given.timeline.entries };
+  const view = { ...given.view(local), room, from: '@tom:example.org', entries: given.timeline };
   return answer(ask, view);
 }
 

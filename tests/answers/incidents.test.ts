@@ -10,7 +10,7 @@ const tom = { from: '@tom:example.org' };
 function unsafe(given: Given, date: string): { incident: string; of: string } {
   given.note(`${date} 09:00`, { kind: 'used', tips: ['4'] }, tom);
   given.note(`${date} 09:30`, { kind: 'fitted', tip: '4', scanner: 'A' }, tom);
-  const finding = given.state.history.findings.findLast(({ kind }) => kind === 'unsafe-tip');
+  const finding = given.state.history.findings.recent().findLast(({ kind }) => kind === 'unsafe-tip');
   if (finding === undefined) throw new Error('nothing was found');
   const of = finding.mark.entry;
   const opened = { kind: 'incident-opened', incident: finding.key, of, items: finding.items } as const;

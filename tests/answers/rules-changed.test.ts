@@ -42,9 +42,17 @@ describe('what a new practice file changes of the rules', () => {
 
 describe('given a practice file with another rule is taken into the record', () => {
   const readers = new Readers(makeReader);
-  const first = Standing.take(readers, baseWith(), null, 1, '2026-11-23T09:00:00Z');
+  const first = Standing.take(readers, baseWith(), null, {
+    turn: 1,
+    at: '2026-11-23T09:00:00Z',
+    options: {},
+  });
   const changed = baseWith([RULES, 'rules: {loadTable: uk, wipeAfterMinutes: 15}']);
-  const { practice, timeline } = Standing.take(readers, changed, first, 2, '2026-11-23T10:00:00Z');
+  const { practice, timeline } = Standing.take(readers, changed, first, {
+    turn: 2,
+    at: '2026-11-23T10:00:00Z',
+    options: {},
+  });
   const view = {
     practice,
     state: timeline.state,
@@ -52,8 +60,7 @@ describe('given a practice file with another rule is taken into the record', () 
     now: Date.parse('2026-11-23T11:00:00Z'),
   };
   const ask = { kind: 'record', from: '2026-11-23', to: '2026-11-23' } as const;
-  const { entries } = timeline;
-  const { message, file } = answer(ask, { ...view, room: '!quay:example.org', from: '', entries });
+  const { message, file } = answer(ask, { ...view, room: '!quay:example.org', from: '', entries: timeline });
 
   test('when the record is asked for, then it counts the change', () => {
     expect(toText(message)).toContain('Rules changed in the practice file: 1');

@@ -17,14 +17,15 @@ export const READERS = new Readers(makeReader);
 
 /** One day on the core alone: a desk, its turns, and the clock that happenings drive. */
 export class Day {
-  desk = new Desk(READERS);
+  desk: Desk;
   now: Instant = START;
   readonly turns: Turn[] = [];
   readonly #notes: { readonly id: string; readonly from: string; readonly room: string }[] = [];
   readonly #posts: Post[] = [];
   #count = 0;
 
-  constructor() {
+  constructor(desk = new Desk(READERS)) {
+    this.desk = desk;
     this.#keep(this.desk.settings(PRACTICE, START));
   }
 

@@ -1,85 +1,99 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { Desk } from '../../core/desk/desk.ts';
-import { NeedsWholeRecord } from '../../core/record/timeline.ts';
+import { MemoryArchive } from '../../core/record/memory-archive.ts';
 import { MINUTE } from '../../core/time/instant.ts';
 import { anyDay } from './any-day.ts';
-import { entriesOf } from './checks.ts';
 import { Day, READERS } from './play-day.ts';
 
 /** Which words gave what is kept in memory only, for the latest notes: "why?" is answered otherwise after a restart. */
 const anyDayWithoutWhy = (most: number) =>
   anyDay(most).map((day) => day.filter((one) => !('text' in one) || one.text !== 'why?'));
 
-/** A desk from a snapshot of `day` that is cut after entry `cut` of the record, through JSON. */
-function fromSnapshot(day: Day, cut: number): { desk: Desk; isCut: boolean } {
-  const entries = entriesOf(day.turns);
-  const place = entries[cut % (entries.length + 1)];
-  const saved = JSON.parse(JSON.stringify(day.desk.save(place ?? null)));
-  const desk = new Desk(READERS);
-  expect(desk.restore(saved)).toBe(true);
-  return { desk, isCut: saved.timeline.through !== null };
+/** A desk that keeps so many entries in memory and no history, so that nearly everything is in its archive. */
+function tightDesk(keep: number, archive = new MemoryArchive()): Desk {
+  return new Desk(READERS, { archive, keep, most: keep + 3, days: 0 });
 }
 
-test('a desk from a snapshot goes on as the one that wrote it, or says that it needs the whole record', () => {
-  const seen = { cut: 0, same: 0, needsWhole: 0 };
-  const drawn = fc.tuple(anyDay(16), anyDayWithoutWhy(16), fc.nat(), fc.nat({ max: 30 }));
+/** `one` did and said what the other did, and waits for the same. */
+function expectSame(one: Day, other: Day): void {
+  expect(one.turns.length).toBe(other.turns.length);
+  for (const [index, turn] of other.turns.entries()) expect(one.turns[index]).toEqual(turn);
+  expect(one.desk.exported(other.now)).toEqual(other.desk.exported(other.now));
+  expect(one.desk.next(other.now)).toBe(other.desk.next(other.now));
+}
+
+test('a desk that keeps next to nothing in memory does and says what one does that keeps everything', () => {
+  let archived = 0;
+  const drawn = fc.tuple(anyDay(30), fc.nat({ max: 6 }), fc.nat({ max: 30 }));
   fc.assert(
-    fc.property(drawn, ([before, after, cut, tail]) => {
+    fc.property(drawn, ([happenings, keep, tail]) => {
       const whole = new Day();
-      for (const one of before) whole.happen(one);
-      const { desk, isCut } = fromSnapshot(whole, cut);
-      if (isCut) seen.cut += 1;
-      const restored = whole.goingOn(desk);
-      // Some of it is read from the journal, as after a start; the rest happens.
-      const written = whole.turns.length;
-      for (const one of after) whole.happen(one);
-      whole.runTo(whole.now + tail * MINUTE);
-      try {
-        expect(restored.desk.turns).toBe(written);
-        for (const one of after) restored.happen(one);
-        restored.runTo(whole.now);
-      } catch (error) {
-        if (!(error instanceof NeedsWholeRecord)) throw error;
-        seen.needsWhole += 1;
-        return;
+      const little = new Day(tightDesk(keep));
+      for (const day of [whole, little]) {
+        for (const one of happenings) day.happen(one);
+        day.runTo(day.now + tail * MINUTE);
       }
-      expect(restored.turns.length).toBe(whole.turns.length);
-      for (const [index, turn] of whole.turns.entries()) expect(restored.turns[index]).toEqual(turn);
-      expect(restored.desk.exported(whole.now)).toEqual(whole.desk.exported(whole.now));
-      expect(restored.desk.next(whole.now)).toBe(whole.desk.next(whole.now));
-      seen.same += 1;
+      if (little.desk.needsArchive) archived += 1;
+      expectSame(little, whole);
     }),
     { numRuns: 150 },
   );
-  // A check that never cuts, or never goes on, checks nothing.
-  for (const count of Object.values(seen)) expect(count).toBeGreaterThan(20);
+  // A check in which nothing is archived checks nothing.
+  expect(archived).toBeGreaterThan(60);
+}, 120_000);
+
+test('a desk from a snapshot goes on as the one that wrote it', () => {
+  let cut = 0;
+  const drawn = fc.tuple(anyDay(16), anyDayWithoutWhy(16), fc.nat({ max: 20 }), fc.nat({ max: 30 }));
+  fc.assert(
+    fc.property(drawn, ([before, after, keep, tail]) => {
+      const archive = new MemoryArchive();
+      const whole = new Day(tightDesk(keep, archive));
+      for (const one of before) whole.happen(one);
+      const saved = JSON.parse(JSON.stringify(whole.desk.save()));
+      const desk = tightDesk(keep, archive.copy());
+      expect(desk.restore(saved)).toBe(true);
+      if (desk.needsArchive) cut += 1;
+      const restored = whole.goingOn(desk);
+      expect(restored.desk.turns).toBe(whole.turns.length);
+      for (const day of [whole, restored]) {
+        for (const one of after) day.happen(one);
+        day.runTo(day.now + tail * MINUTE);
+      }
+      expectSame(restored, whole);
+    }),
+    { numRuns: 150 },
+  );
+  // A check that never cuts checks nothing.
+  expect(cut).toBeGreaterThan(40);
 }, 120_000);
 
 test('a snapshot and the lines after it give what the whole journal gives, to the letter', () => {
-  const seen = { cut: 0, same: 0 };
+  let cut = 0;
   fc.assert(
-    fc.property(anyDay(14), anyDay(14), fc.nat(), (before, after, cut) => {
-      const day = new Day();
+    fc.property(anyDay(14), anyDay(14), fc.nat({ max: 12 }), (before, after, keep) => {
+      const archive = new MemoryArchive();
+      const day = new Day(tightDesk(keep, archive));
       for (const one of before) day.happen(one);
-      const { desk, isCut } = fromSnapshot(day, cut);
+      const saved = JSON.parse(JSON.stringify(day.desk.save()));
+      const desk = tightDesk(keep, archive.copy());
+      expect(desk.restore(saved)).toBe(true);
       const written = day.turns.length;
       for (const one of after) day.happen(one);
-      try {
-        for (const [index, turn] of day.turns.slice(written).entries())
-          desk.replay(written + index + 1, JSON.parse(JSON.stringify(turn)));
-      } catch (error) {
-        if (!(error instanceof NeedsWholeRecord)) throw error;
-        return;
-      }
-      const saved = desk.save(null);
-      expect(JSON.stringify(day.desk.save(saved?.timeline.through ?? null))).toBe(JSON.stringify(saved));
-      seen.same += 1;
-      if (isCut) seen.cut += 1;
+      for (const [index, turn] of day.turns.slice(written).entries())
+        desk.replay(written + index + 1, JSON.parse(JSON.stringify(turn)));
+      const anew = tightDesk(keep);
+      for (const [index, turn] of day.turns.entries())
+        anew.replay(index + 1, JSON.parse(JSON.stringify(turn)));
+      const again = desk.save();
+      if (desk.needsArchive) cut += 1;
+      const { through } = again?.timeline ?? {};
+      expect(JSON.stringify(anew.save(through))).toBe(JSON.stringify(again));
     }),
     { numRuns: 150 },
   );
-  for (const count of Object.values(seen)) expect(count).toBeGreaterThan(20);
+  expect(cut).toBeGreaterThan(40);
 }, 120_000);
 
 test('what another build made is not taken', () => {

@@ -77,14 +77,14 @@ export class Given {
   }
 
   load(number: string) {
-    const key = this.state.loadsByNumber.get(number)?.at(-1);
+    const key = this.state.loadsByNumber.get(number)?.at(-1)?.key;
     const load = key === undefined ? undefined : this.state.loads.get(key);
     if (load === undefined) throw new Error(`no load ${number}`);
     return load;
   }
 
   found<K extends FindingKind>(kind: K): FindingOf<K>[] {
-    return this.state.history.findings.filter((each): each is FindingOf<K> => each.kind === kind);
+    return this.state.history.findings.recent().filter((each): each is FindingOf<K> => each.kind === kind);
   }
 }
 

@@ -162,7 +162,10 @@ describe('which load a number means', () => {
     record.note('+300 09:00', started('118', ['5'])).note('+300 09:40', finished('118', 'failed'));
     expect(record.tip('5').state).toBe('used');
     expect(record.tip('4').state).toBe('sterile');
-    expect(record.state.loadsByNumber.get('118')).toEqual(['118@2026-11-23', '118@2027-09-19']);
+    expect(record.state.loadsByNumber.get('118')?.map(({ key }) => key)).toEqual([
+      '118@2026-11-23',
+      '118@2027-09-19',
+    ]);
   });
 
   test('a number of today that has its result: a new load, and said', () => {

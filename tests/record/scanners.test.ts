@@ -257,7 +257,7 @@ describe('between patients', () => {
   test('a fitting told after the scan was begun is no other scan', () => {
     const record = sterile(given(), ['4']).note('09:00', { kind: 'scan-started', scanner: 'A', tip: '4' });
     record.note('09:02', { kind: 'fitted', tip: '4', scanner: 'A' });
-    expect(record.state.history.findings.map((each) => each.kind)).toEqual(['not-ready-scanner']);
+    expect(record.state.history.findings.recent().map((each) => each.kind)).toEqual(['not-ready-scanner']);
   });
 
   test('its end told twice is one scan', () => {

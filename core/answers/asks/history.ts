@@ -1,8 +1,8 @@
 import type { AskOf } from '../../reading/ask.ts';
 import type { Item } from '../../reading/slots.ts';
 import type { Entry } from '../../record/entry.ts';
-import { itemsOf } from '../../record/items-of.ts';
-import type { LoadState } from '../../record/state.ts';
+import { inOrder, type Place } from '../../record/order.ts';
+import type { LoadState, Mark } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { capital } from '../../rules/tips/tip-words.ts';
 import { clockWords } from '../../words/clock-words.ts';
@@ -15,12 +15,14 @@ import { factWords } from '../fact-words.ts';
 import { isForReaders, RECORD_COLUMNS, recordRow, siteOfEntry } from '../record-rows.ts';
 import { loadsAsked } from './load.ts';
 
-/** What is shown on the phone; the rest is in the file. */
+/** What is shown on the phone; the rest is in the file … */
 const SHOWN = 6;
+/** … as far as a phone opens it with ease (assumed): of a tip in use for years there may be thousands. */
+const IN_FILE = 2_000;
 
 /** "What's happened with tip 4?": the latest first, all of it as a file where it is long. */
 export function answerHistory({ item }: AskOf<'history'>, view: AskView): Answer {
-  const found = entriesAbout(view, item).reverse();
+  const found = placesOf(view, item);
   const name = capital(itemWords(view.practice, item));
   if (found.length === 0)
     return { about: 'answer', message: lines([{ strong: name }, ': nothing noted yet.']), items: [item] };
@@ -28,11 +30,11 @@ export function answerHistory({ item }: AskOf<'history'>, view: AskView): Answer
   const more = found.length - SHOWN;
   const message: Message = [
     { line: [{ strong: name }, `: ${count}.${tally(item, view)}`] },
-    { points: found.slice(0, SHOWN).map((entry) => entryLine(entry, view)) },
-    ...(more > 0 ? lines(`And ${more} more, in the file.`) : []),
+    { points: entriesAt(found.slice(0, SHOWN), view).map((entry) => entryLine(entry, view)) },
+    ...(more > 0 ? lines(`And ${more} more, ${inFileWords(found.length)}.`) : []),
   ];
   if (more <= 0) return { about: 'answer', message, items: [item] };
-  const rows = found.map((entry) => recordRow(view.practice, entry));
+  const rows = entriesAt(found.slice(0, IN_FILE), view).map((entry) => recordRow(view.practice, entry));
   return { about: 'answer', message, items: [item], file: csvFile(item, RECORD_COLUMNS, rows) };
 }
 
@@ -57,36 +59,50 @@ function counted(count: number, what: string): string {
   return `${count} ${what}${count === 1 ? '' : 's'}`;
 }
 
-/** Every entry that speaks of an item, in the record's order: with a tip its loads, with a load what was said of it. */
-function entriesAbout(view: AskView, item: Item): Entry[] {
-  const loads = loadsOf(item, view);
-  const marked = new Set([...loads.flatMap(entriesOfLoad), ...usesOf(item, view)]);
-  const isLoad = item.startsWith('load:');
-  return view.entries.filter((entry) => {
-    if (!isForReaders(entry)) return false;
-    return marked.has(entry.id) || (!isLoad && itemsOf(entry.fact).includes(item));
-  });
+function inFileWords(count: number): string {
+  if (count <= IN_FILE) return 'in the file';
+  return `the latest ${IN_FILE} in the file; all of them are in the export`;
+}
+
+/** Where everything stands that speaks of an item, the latest first: with a tip its loads, with a load what was said of it. */
+function placesOf(view: AskView, item: Item): readonly Place[] {
+  const marks = [...loadsOf(item, view).flatMap(marksOfLoad), ...usesOf(item, view)];
+  const spoken = item.startsWith('load:') ? [] : view.entries.placesAbout(item);
+  const places = new Map([...marks.map(placeOf), ...spoken].map((place) => [idOfPlace(place), place]));
+  return [...places.values()].sort((one, other) => inOrder(other, one));
+}
+
+function placeOf({ at, entry }: Mark): Place {
+  const [turn = '0', index = '0'] = entry.split('.');
+  return { when: at, turn: Number(turn), index: Number(index) };
+}
+
+function idOfPlace({ turn, index }: Place): string {
+  return `${turn}.${index}`;
+}
+
+function entriesAt(places: readonly Place[], { entries }: AskView): readonly Entry[] {
+  return places.flatMap((place) => entries.entry(idOfPlace(place)) ?? []).filter(isForReaders);
 }
 
 function loadsOf(item: Item, view: AskView): readonly LoadState[] {
   const id = idOf(item);
   if (item.startsWith('load:')) return loadsAsked(id, view);
   if (!item.startsWith('tip:')) return [];
-  return (view.state.history.tipLoads.get(id) ?? []).flatMap((key) => view.state.loads.get(key) ?? []);
+  const keys = view.state.history.tipLoads.get(id)?.all() ?? [];
+  return [...keys].flatMap((key) => view.state.loads.get(key) ?? []);
 }
 
 /** Scans with a tip whose note names the scanner alone. */
-function usesOf(item: Item, { state }: AskView): readonly string[] {
+function usesOf(item: Item, { state }: AskView): readonly Mark[] {
   if (!item.startsWith('tip:')) return [];
-  return (state.history.uses.get(idOf(item)) ?? []).map(({ mark }) => mark.entry);
+  return [...(state.history.uses.get(idOf(item))?.all() ?? [])].map(({ mark }) => mark);
 }
 
-/** Ids of the entries that a load rests on. Numbers come round again, so it is these that tell one load from another. */
-function entriesOfLoad(load: LoadState): readonly string[] {
+/** Of the entries that a load rests on. Numbers come round again, so it is these that tell one load from another. */
+function marksOfLoad(load: LoadState): readonly Mark[] {
   const marks = [load.started, load.doubt, load.released?.mark ?? null, load.recalled];
-  return [...marks, ...load.results.map(({ mark }) => mark)].flatMap((mark) =>
-    mark === null ? [] : [mark.entry],
-  );
+  return [...marks, ...load.results.map(({ mark }) => mark)].flatMap((mark) => mark ?? []);
 }
 
 function entryLine(entry: Entry, view: AskView): Line {

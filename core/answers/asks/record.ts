@@ -35,8 +35,8 @@ function entriesAsked(ask: AskOf<'record'>, { practice, entries }: AskView): rea
   // No zone is a whole day from another by more than two: what lies outside need not be looked at closely.
   const first = startOfDay(ask.from, practice.timezone) - 2 * DAY;
   const last = startOfDay(ask.to, practice.timezone) + 3 * DAY;
-  return entries.filter((entry) => {
-    if (entry.when < first || entry.when > last || !isForReaders(entry)) return false;
+  return [...entries.between(first, last)].filter((entry) => {
+    if (!isForReaders(entry)) return false;
     if (ask.site !== undefined && siteOfEntry(practice, entry) !== ask.site) return false;
     const date = dateOfEntry(practice, entry);
     return date >= ask.from && date <= ask.to;

@@ -87,8 +87,11 @@ function traceItem(item: Item | undefined, view: AskView): Traced | null {
 }
 
 function hasGoodLoad(tip: string, { state }: AskView): boolean {
-  const loads = (state.history.tipLoads.get(tip) ?? []).flatMap((key) => state.loads.get(key) ?? []);
-  return loads.some(({ status, wet, recalled }) => status === 'passed' && !wet && recalled === null);
+  for (const key of state.history.tipLoads.get(tip)?.newestFirst() ?? []) {
+    const load = state.loads.get(key);
+    if (load?.status === 'passed' && !load.wet && load.recalled === null) return true;
+  }
+  return false;
 }
 
 function headLine(scans: readonly Concerned[], what: string): Line {

@@ -26,7 +26,7 @@ export function guidePlace(view: View, siteIds: readonly string[]): GuidePlace {
   const here = practice.scanners.filter(({ id }) => siteIds.includes(state.scanners.get(id)?.site ?? ''));
   const scanners = here.length === 0 ? practice.scanners : here;
   const tip = practice.tips.find(({ home }) => siteIds.includes(home)) ?? practice.tips[0];
-  const last = [...state.loadsByNumber.keys()].at(-1) ?? '117';
+  const last = state.loads.recent().at(-1)?.number ?? '117';
   return {
     view,
     sites,

@@ -95,7 +95,7 @@ function tipsFor(gap: Gap, view: View): readonly string[] {
 }
 
 function openLoads({ state }: View): readonly string[] {
-  const open = [...state.loads.values()].filter(({ status }) => status === 'open' || status === 'doubted');
+  const open = state.loads.recent().filter(({ status }) => status === 'open' || status === 'doubted');
   return [...new Set(open.map(({ number }) => number))];
 }
 

@@ -1,5 +1,6 @@
 import { readBack } from '../../answers/read-back.ts';
 import type { Entry } from '../../record/entry.ts';
+import { findingsOn } from '../../record/findings.ts';
 import { faultReply } from '../../rules/faults/fault-reply.ts';
 import { incidentAnswered } from '../../rules/incidents/incident-answered.ts';
 import { loadReply } from '../../rules/loads/load-reply.ts';
@@ -70,7 +71,11 @@ function acknowledge(
   warned: boolean,
 ): void {
   const { draft, timeline } = session;
-  const { stands, plain } = takenOf(timeline.state.history.findings, entries);
+  const { state } = timeline;
+  const { stands, plain } = takenOf(
+    entries.flatMap(({ id }) => findingsOn(state, id)),
+    entries,
+  );
   const message = stands.length === 0 ? null : readBack(stands, viewOf(session), filledIn);
   if (message !== null) draft.post(speaker.room, { about: 'record', message, replyTo: speaker.note });
   // A warned note is kept as said, but a thumb under it would look like leave to go on; so it would where it was refused.

@@ -1,4 +1,6 @@
 import type { Finding } from '../../record/finding.ts';
+import { findingsSince } from '../../record/findings.ts';
+import type { Timeline } from '../../record/timeline.ts';
 import type { About } from '../../rules/about.ts';
 import { speak } from '../../rules/speak.ts';
 import type { Speech } from '../../rules/speech.ts';
@@ -20,7 +22,7 @@ interface Due {
 export function speakFindings(session: Session, speaker: Speaker): boolean {
   const { draft, posts, timeline } = session;
   const due: Due[] = [];
-  for (const finding of timeline.state.history.findings) {
+  for (const finding of findingsToLookAt(timeline)) {
     if (posts.warned(finding.key) || draft.warned.some((one) => one.finding === finding.key)) continue;
     const speeches = speak(finding, viewOf(session));
     draft.warned.push({ finding: finding.key, post: null });
@@ -33,6 +35,13 @@ export function speakFindings(session: Session, speaker: Speaker): boolean {
     if (speech.about !== 'question') draft.warned.push({ finding: finding.key, post });
   }
   return due.some(({ speech }) => isStop(speech.about));
+}
+
+/** What is at hand; after a change of old things everything since then, in the order of the record. */
+function findingsToLookAt(timeline: Timeline): readonly Finding[] {
+  const { state } = timeline;
+  const since = timeline.takeRefolded();
+  return since === null ? state.history.findings.recent() : findingsSince(state, since);
 }
 
 /** Something unsafe: whoever typed the note is to stop and read. */

@@ -1,3 +1,4 @@
+import { findingOf, findingsOn } from '../../record/findings.ts';
 import type { About } from '../../rules/about.ts';
 import { composePost, dueAgainMessage, type Settling, settledMessage } from '../../rules/compose.ts';
 import type { Matter } from '../../rules/matter.ts';
@@ -56,13 +57,13 @@ function reopenDue(session: Session, by: string | null, open: ReadonlyMap<string
 /** Warnings whose finding is gone, and the questions that went with them. */
 function strikeUntrue(session: Session, by: string | null): void {
   const { draft, posts, questions, timeline } = session;
-  const findings = timeline.state.history.findings.map(({ key }) => key);
-  const found = new Set(findings);
+  const { state } = timeline;
   for (const line of posts.warnings())
-    if (line.finding !== null && !found.has(line.finding)) strike(session, line, by, 'taken back');
+    if (line.finding !== null && findingOf(state, line.finding) === undefined)
+      strike(session, line, by, 'taken back');
   for (const { key, purpose } of questions.all()) {
     if (purpose.sort !== 'reached-patient' && purpose.sort !== 'settled') continue;
-    if (findings.some((each) => each.startsWith(`${purpose.entry}:`))) continue;
+    if (findingsOn(state, purpose.entry).length > 0) continue;
     draft.answered.push(key);
     questions.close(key);
     const line = posts.get(key);

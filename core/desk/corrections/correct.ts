@@ -3,6 +3,7 @@ import { canonical } from '../../reading/canonical.ts';
 import type { Fact } from '../../reading/fact.ts';
 import type { Correction } from '../../rules/question.ts';
 import { mayLoosen } from '../../rules/rights.ts';
+import { fromIso } from '../../time/instant.ts';
 import { lines } from '../../words/message.ts';
 import { followUp } from '../after/follow-up.ts';
 import { speakFindings } from '../after/speak-findings.ts';
@@ -27,13 +28,15 @@ export function correct(
   why: Correction['why'],
 ): boolean {
   const { draft, practice, timeline, now } = session;
-  const before = guarded(practice, timeline.state, now);
+  const whens = facts.flatMap(({ when }) => fromIso(when) ?? []);
+  const isFar = timeline.isFar(note.turn, whens);
+  const before = guarded(practice, timeline.state, now, isFar);
   const kept = timeline.ofTurn(note.turn);
   const author: Speaker = { from: note.from, room: note.room, noted: note.noted, note: note.id };
   const first = draft.entries.length;
   timeline.setAside(note.turn);
   const entered = enterFacts(session, author, facts, note.turn);
-  const gains = loosened(practice, before, guarded(practice, timeline.state, now));
+  const gains = loosened(practice, before, guarded(practice, timeline.state, now, isFar));
   closeWaitingCorrections(session, note.id, speaker.from);
   const may = mayLoosen({
     practice,

@@ -1,4 +1,5 @@
 import type { Entry } from '../../record/entry.ts';
+import { findingOf } from '../../record/findings.ts';
 import { apply } from '../apply.ts';
 import type { Session } from '../session.ts';
 
@@ -8,10 +9,10 @@ import type { Session } from '../session.ts';
  */
 export function keepIncidents(session: Session, before: readonly Entry[], place: number): void {
   const { draft, timeline } = session;
-  const found = new Set(timeline.state.history.findings.map(({ key }) => key));
+  const { state } = timeline;
   const first = draft.entries.length;
   for (const { fact, noted, by, from, room } of before)
-    if (fact.kind === 'incident-opened' && found.has(fact.incident))
+    if (fact.kind === 'incident-opened' && findingOf(state, fact.incident) !== undefined)
       draft.enter(fact, { noted, by, from, room }, place);
   apply(timeline, draft.entries.slice(first));
 }

@@ -67,7 +67,8 @@ function candidatesFor(
     case 'tip washed':
       return tips.filter((tip) => tip.state === 'used' && tip.needs.length > 0).map((tip) => tip.id);
     case 'load load-finished':
-      return [...state.loads.values()]
+      return state.loads
+        .recent()
         .filter((load) => load.status === 'open' && here(load.site))
         .map((load) => load.number);
     default:

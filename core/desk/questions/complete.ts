@@ -34,7 +34,7 @@ function answerCompleted(session: Session, speaker: Speaker, entry: unknown): vo
     ...viewOf(session),
     room: speaker.room,
     from: speaker.from,
-    entries: session.timeline.entries,
+    entries: session.timeline,
   });
   session.draft.post(speaker.room, { about, message, items, replyTo: speaker.note });
   if (file !== undefined) session.draft.file(speaker.room, file);

@@ -74,7 +74,7 @@ export function answerAsks(
       ...viewOf(session),
       room: speaker.room,
       from: speaker.from,
-      entries: session.timeline.entries,
+      entries: session.timeline,
     };
     const { about, message, items, file } = answer(ask, view);
     const offers = ask.kind === 'how' && text !== undefined;

@@ -100,7 +100,8 @@ function endOf(load: LoadState): number {
 function unsaidLoads({ state }: Step, { site, lastNegative, loadsSinceNegative }: AutoclaveState): string[] {
   if (state.practice.autoclaves.length < 2) return [];
   const since = lastNegative?.ranAt ?? Number.NEGATIVE_INFINITY;
-  return [...state.loads.values()]
+  return state.loads
+    .all()
     .filter((load) => {
       if (load.autoclave !== null || endOf(load) <= since) return false;
       return load.site === null || site === null || load.site === site;

@@ -1,7 +1,6 @@
 import { ruleValue } from '../../defaults/rule-value.ts';
 import type { SterileSince, TipState } from '../state.ts';
 import { setStage } from '../tip-change.ts';
-import { addTo } from './contact.ts';
 import { found, type Step } from './step.ts';
 
 /** The one way in which a tip becomes sterile in the record: by a passed or released load, or taken as said. */
@@ -23,7 +22,6 @@ export function becomeSterile(
   tip.doubt = null;
   tip.usedSinceFitted = false;
   tip.sterile = { mark, how, load, bagged: tip.bagged !== null };
-  addTo(step.state.history.steriles, tip.id, { at: mark.at, entry: mark.entry, load });
   setStage(tip, 'sterile', mark);
 }
 

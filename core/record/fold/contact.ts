@@ -89,7 +89,7 @@ export function putOn(
   scanner.tip = tip.id;
   scanner.tipFitted = mark;
   uncover(step, scanner);
-  addTo(state.history.fittings, tip.id, {
+  state.history.fittings.add(tip.id, {
     mark,
     tip: tip.id,
     scanner: scanner.id,
@@ -156,7 +156,7 @@ export function addUse(step: Step, tip: TipState, scanner: ScannerState | null, 
   tip.useSaid = false;
   tip.lastContact = mark;
   tip.loadsSinceUse = [];
-  addTo(state.history.uses, tip.id, {
+  state.history.uses.add(tip.id, {
     mark,
     tip: tip.id,
     scanner: scanner?.id ?? null,
@@ -165,11 +165,4 @@ export function addUse(step: Step, tip: TipState, scanner: ScannerState | null, 
     load: tip.load,
     samePatient,
   });
-}
-
-/** Adds to the end of that item's list of history. */
-export function addTo<T>(lists: Map<string, T[]>, id: string, value: T): void {
-  const list = lists.get(id);
-  if (list === undefined) lists.set(id, [value]);
-  else list.push(value);
 }

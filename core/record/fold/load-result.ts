@@ -2,6 +2,7 @@ import { ruleValue } from '../../defaults/rule-value.ts';
 import { MINUTE } from '../../time/instant.ts';
 import { answersForScanners } from '../authority.ts';
 import type { SaidOf } from '../entry.ts';
+import { autoclaveTold } from '../load-key.ts';
 import { judgeFigures } from '../load-standard.ts';
 import type { LoadResult, LoadState, LoadStatus, State } from '../state.ts';
 import { afterLoad } from './autoclave-use.ts';
@@ -42,6 +43,7 @@ export function takeResult(step: Step, key: string, said: Finished): void {
     released: status === 'failed' ? null : load.released,
   };
   state.loads.set(key, after);
+  autoclaveTold(state, after);
   act(step, load, after, result);
   afterLoad(step, after, load.finished === null);
 }

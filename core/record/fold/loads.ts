@@ -1,12 +1,12 @@
 import { DAY } from '../../time/instant.ts';
-import { loadName, loadsMeant, newLoadKey } from '../load-key.ts';
+import { autoclaveTold, loadName, loadsMeant, newLoadKey } from '../load-key.ts';
 import { type LoadState, UNNAMED } from '../state.ts';
 import { isBack, setStage } from '../tip-change.ts';
 import { reasonsAgainst } from '../tip-safety.ts';
 import { dateAt, siteOfRoom } from '../where.ts';
 import { checkAutoclave } from './autoclave-use.ts';
 import { autoclavesHere, unsaid } from './autoclaves-here.ts';
-import { addTo, takeOff } from './contact.ts';
+import { takeOff } from './contact.ts';
 import { takeResult } from './load-result.ts';
 import { found, type Step, type Steps, tipsOf } from './step.ts';
 import { checkLimit } from './tips.ts';
@@ -29,8 +29,11 @@ export const loadSteps = {
     );
     const told = open.at(-1);
     const load = told ?? openLoad(step, name.number, name.autoclave, known.at(-1));
-    if (told !== undefined && told.autoclave === null && name.autoclave !== null)
-      useAutoclave(step, { ...told, autoclave: name.autoclave });
+    if (told !== undefined && told.autoclave === null && name.autoclave !== null) {
+      const named = { ...told, autoclave: name.autoclave };
+      useAutoclave(step, named);
+      autoclaveTold(step.state, named);
+    }
     addTips(step, load.key, said.tips ?? []);
   },
   'load-finished': (step, said) => {
@@ -124,7 +127,8 @@ function newLoad(step: Step, number: string, autoclave: string | null, started: 
     onHeldAutoclave: false,
   };
   state.loads.set(load.key, load);
-  state.loadsByNumber.set(number, [...(state.loadsByNumber.get(number) ?? []), load.key]);
+  const others = state.loadsByNumber.get(number) ?? [];
+  state.loadsByNumber.set(number, [...others, { key: load.key, autoclave }]);
   return load;
 }
 
@@ -161,7 +165,7 @@ function addTips(step: Step, key: string, ids: readonly string[]): void {
     tip.loadsSinceUse = [...tip.loadsSinceUse.slice(-7), key];
     tip.sterile = null;
     tip.usedSinceFitted = false;
-    addTo(state.history.tipLoads, tip.id, key);
+    state.history.tipLoads.add(tip.id, key);
     const tips = load.tips.includes(tip.id) ? load.tips : [...load.tips, tip.id];
     // Put in again after it had come out: part of it once more.
     const left = load.left.filter((each) => each.tip !== tip.id);

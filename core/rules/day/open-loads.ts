@@ -5,7 +5,7 @@ import type { View } from '../matter.ts';
 /** Loads of a site with no result yet, or whose tips wait for a release, oldest first. */
 export function openLoads(view: View, site: string): readonly LoadState[] {
   const { loads } = view.state;
-  return [...loads.values()].filter((load) => {
+  return loads.recent().filter((load) => {
     return (load.status === 'open' || load.status === 'needs-release') && isHere(view, load, site);
   });
 }

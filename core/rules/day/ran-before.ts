@@ -28,7 +28,10 @@ function marksOf(state: State): readonly (Mark | null)[] {
       ...site.readings.slice(0, 1).map(({ mark }) => mark),
       ...[...site.bookings.values()].flatMap((bookings) => bookings.map(({ mark }) => mark)),
     ]),
-    ...[...state.loads.values()].slice(0, 1).map(({ started, finished }) => started ?? finished),
-    ...state.history.findings.slice(0, 1).map(({ mark }) => mark),
+    ...state.loads
+      .recent()
+      .slice(0, 1)
+      .map(({ started, finished }) => started ?? finished),
+    state.history.findings.at(0)?.mark ?? null,
   ];
 }

@@ -1,4 +1,5 @@
 import type { UnsafeTip } from '../../record/finding.ts';
+import * as findings from '../../record/findings.ts';
 import type { IncidentState, State } from '../../record/state.ts';
 import { siteOfRoom, zoneOf } from '../../record/where.ts';
 import { clockWords } from '../../words/clock-words.ts';
@@ -73,14 +74,13 @@ export function tipsOf({ items }: IncidentState): readonly string[] {
   return items.filter((item) => item.startsWith('tip:')).map((item) => item.slice(4));
 }
 
-function isFound({ history }: State, id: string): boolean {
-  return history.findings.findLast(({ key }) => key === id) !== undefined;
+function isFound(state: State, id: string): boolean {
+  return findings.findingOf(state, id) !== undefined;
 }
 
 /** What the record found when it opened; `undefined` where a correction took that away. */
 export function findingOf(state: State, id: string): UnsafeTip | undefined {
-  // Incidents are nearly always recent: the search goes from the end.
-  const finding = state.history.findings.findLast(({ key }) => key === id);
+  const finding = findings.findingOf(state, id);
   return finding?.kind === 'unsafe-tip' ? finding : undefined;
 }
 

@@ -1,4 +1,6 @@
 import type { Entry } from '../../record/entry.ts';
+import type { Finding } from '../../record/finding.ts';
+import { findingsOn } from '../../record/findings.ts';
 import type { LoadResult, LoadState, State } from '../../record/state.ts';
 import { loadItem, loadWords } from '../../words/load-words.ts';
 import { type Line, lines } from '../../words/message.ts';
@@ -28,9 +30,8 @@ function lateTips(entry: string, text: string, view: View): readonly Speech[] {
   const result = load?.results.at(-1);
   if (load === undefined || result === undefined) return [];
   if (load.status !== 'failed') return replyTo(view, load, result, false);
-  const failed = view.state.history.findings.findLast(
-    (finding) => finding.kind === 'load-failed' && finding.load === load.key,
-  );
+  const found = findingsOfLoad(view.state, load);
+  const failed = found.findLast((finding) => finding.kind === 'load-failed' && finding.load === load.key);
   return failed?.kind === 'load-failed' ? speakLoadFailed(failed, view) : [];
 }
 
@@ -65,7 +66,16 @@ function loadOf(state: State, text: string, entry: string): LoadState | undefine
 /** Its autoclave's spore test is positive: the load's own pass does not make its tips sterile. */
 function loadsOf(state: State, text: string): readonly LoadState[] {
   const number = text.replace(/@.*$/, '').replace(/^.*\//, '');
-  return (state.loadsByNumber.get(number) ?? []).flatMap((key) => state.loads.get(key) ?? []);
+  return (state.loadsByNumber.get(number) ?? [])
+    .slice(-MEANT)
+    .flatMap(({ key }) => state.loads.get(key) ?? []);
+}
+
+/** A note speaks of one of the latest loads of its number; numbers come round again for years. */
+const MEANT = 8;
+
+function findingsOfLoad(state: State, { results }: LoadState): readonly Finding[] {
+  return results.flatMap(({ mark }) => findingsOn(state, mark.entry));
 }
 
 function recalled({ practice }: View, load: LoadState, items: readonly string[]): Speech {

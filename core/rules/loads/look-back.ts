@@ -50,19 +50,24 @@ export function lookBack(state: State, loads: readonly string[]): readonly Conce
  * load on record, all of them.
  */
 export function lookBackTip(state: State, tip: string): readonly Concerned[] {
-  const loads = state.history.tipLoads.get(tip) ?? [];
-  const last = loads.findLast((key) => isGood(state, tip, key)) ?? null;
+  let last: string | null = null;
+  for (const key of state.history.tipLoads.get(tip)?.newestFirst() ?? []) {
+    if (!isGood(state, tip, key)) continue;
+    last = key;
+    break;
+  }
   const from = last === null ? Number.NEGATIVE_INFINITY : endOf(state, last);
   return [...within(state, tip, { from, until: null }, last)].sort(newestFirst);
 }
 
 function windowOf(state: State, tip: string, load: LoadState): Window {
   const from = endOf(state, load.key);
-  const loads = state.history.tipLoads.get(tip) ?? [];
+  const loads = state.history.tipLoads.get(tip);
   let until: Instant | null = null;
+  if (loads === undefined) return { from, until };
   // In the order it was put in: only one that went in while the first good one ran could end before it.
   for (let at = loads.lastIndexOf(load.key) + 1; at < loads.length; at += 1) {
-    const key = loads[at] ?? '';
+    const key = loads.at(at) ?? '';
     if (until !== null && (state.loads.get(key)?.started?.at ?? 0) >= until) break;
     if (!isGood(state, tip, key)) continue;
     const passed = passedAt(state, key);
@@ -91,19 +96,27 @@ function passedAt(state: State, key: string): Instant {
 }
 
 function* within(state: State, tip: string, window: Window, load: string | null): Generator<Concerned> {
-  const uses = inside(state.history.uses.get(tip) ?? [], window);
+  const used = state.history.uses.get(tip);
+  const uses = used === undefined ? [] : inside(used, window);
   for (const use of uses) yield concerned('scan', use, load);
-  const fittings = state.history.fittings.get(tip) ?? [];
+  const fittings = state.history.fittings.get(tip);
+  if (fittings === undefined) return;
   for (const fitting of inside(fittings, window)) {
     if (!isScannedWith(fitting, fittings, uses)) yield concerned('fitting', fitting, load);
   }
 }
 
+/** An array, or a list of the record of which a part may be on the disk. */
+interface InTime<T> {
+  readonly length: number;
+  at(index: number): T | undefined;
+}
+
 /** Those that may have happened in the window: a stretch of which any part falls inside counts. */
-function inside<T extends TipUse | TipFitting>(list: readonly T[], { from, until }: Window): readonly T[] {
+function inside<T extends TipUse | TipFitting>(list: InTime<T>, { from, until }: Window): readonly T[] {
   const found: T[] = [];
   for (let at = firstAtOrAfter(list, from); at < list.length; at += 1) {
-    const each = list[at];
+    const each = list.at(at);
     if (each === undefined || (until !== null && each.mark.at >= until + LONGEST_STRETCH)) break;
     if (until === null || each.mark.earliest < until) found.push(each);
   }
@@ -114,24 +127,21 @@ function inside<T extends TipUse | TipFitting>(list: readonly T[], { from, until
 const LONGEST_STRETCH = 62 * DAY;
 
 /** Lists are in the order of the fold, so of `at`: halving finds the place. */
-function firstAtOrAfter(list: readonly { readonly mark: Mark }[], from: Instant): number {
+function firstAtOrAfter(list: InTime<{ readonly mark: Mark }>, from: Instant): number {
   let low = 0;
   let high = list.length;
   while (low < high) {
     const middle = (low + high) >>> 1;
-    if ((list[middle]?.mark.at ?? 0) < from) low = middle + 1;
+    if ((list.at(middle)?.mark.at ?? 0) < from) low = middle + 1;
     else high = middle;
   }
   return low;
 }
 
 /** A scan before the tip went on anywhere again: the scan tells of it, the fitting adds nothing. */
-function isScannedWith(
-  fitting: TipFitting,
-  fittings: readonly TipFitting[],
-  uses: readonly TipUse[],
-): boolean {
-  const next = fittings[firstAtOrAfter(fittings, fitting.mark.at + 1)]?.mark.at ?? Number.POSITIVE_INFINITY;
+function isScannedWith(fitting: TipFitting, fittings: InTime<TipFitting>, uses: readonly TipUse[]): boolean {
+  const next =
+    fittings.at(firstAtOrAfter(fittings, fitting.mark.at + 1))?.mark.at ?? Number.POSITIVE_INFINITY;
   const use = uses[firstAtOrAfter(uses, fitting.mark.at)];
   return use !== undefined && use.mark.at <= next;
 }

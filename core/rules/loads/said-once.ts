@@ -31,15 +31,16 @@ function hasFigures({ celsius, minutes }: LoadResult): boolean {
   return celsius !== null || minutes !== null;
 }
 
-/** Loads stand in the order in which they were first spoken of, so an earlier one is met at once where there is any. */
+/** The first load of all and the latest are at hand, and one of them is such a load where there is any: the rest is seldom read. */
 function anyBefore(
   state: State,
   result: LoadResult,
   is: (load: LoadState, result: LoadResult) => boolean,
 ): boolean {
-  for (const load of state.loads.values())
-    for (const each of load.results)
-      if (each.mark.entry !== result.mark.entry && each.mark.noted <= result.mark.noted && is(load, each))
-        return true;
-  return false;
+  const isBefore = (load: LoadState) =>
+    load.results.some(
+      (each) =>
+        each.mark.entry !== result.mark.entry && each.mark.noted <= result.mark.noted && is(load, each),
+    );
+  return state.loads.recent().some(isBefore) || state.loads.all().some(isBefore);
 }

@@ -1,4 +1,5 @@
 import type { Finding, FindingKind, FindingOf } from '../../record/finding.ts';
+import { findingsOn } from '../../record/findings.ts';
 import type { View } from '../matter.ts';
 
 /**
@@ -22,15 +23,8 @@ export function foundWith<K extends FindingKind>(
   return onSameEntry(view, finding).filter((each) => isOfKind(each, kind));
 }
 
-function onSameEntry({ state }: Pick<View, 'state'>, { key, mark }: Finding): readonly Finding[] {
-  const { findings } = state.history;
-  // Findings of one entry stand side by side; what is spoken of is nearly always at the end.
-  const here = findings.findLastIndex((each) => each.key === key);
-  let first = here;
-  while (first > 0 && findings[first - 1]?.mark.entry === mark.entry) first -= 1;
-  let end = here;
-  while (findings[end]?.mark.entry === mark.entry) end += 1;
-  return findings.slice(first, end);
+function onSameEntry({ state }: Pick<View, 'state'>, { mark }: Finding): readonly Finding[] {
+  return findingsOn(state, mark.entry);
 }
 
 function isOfKind<K extends FindingKind>(finding: Finding, kind: K): finding is FindingOf<K> {

@@ -1,6 +1,6 @@
 import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Practice } from '../../practice/practice.ts';
-import type { Mark, State, TipState, UnsafeReason, UnsafeWhy } from '../../record/state.ts';
+import type { Mark, State, TipState, TipUse, UnsafeReason, UnsafeWhy } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import type { Instant } from '../../time/instant.ts';
 import { clockWords, dayWords } from '../../words/clock-words.ts';
@@ -76,10 +76,19 @@ function detail(view: WordsView, tipId: string, { why, mark }: UnsafeReason): st
   if (why === 'held') return because(tip.holds[0]?.reason ?? null);
   if (why === 'retired') return because(tip.retired?.reason ?? null);
   if (why === 'used' && mark !== null) {
-    const use = view.state.history.uses.get(tipId)?.findLast((each) => each.mark.entry === mark.entry);
+    const use = useOn(view.state, tipId, mark);
     return use?.scanner == null ? '' : ` on ${scannerWords(view.practice, use.scanner)}`;
   }
   return '';
+}
+
+/** The use that an entry noted. */
+function useOn({ history }: State, tip: string, mark: Mark): TipUse | undefined {
+  for (const use of history.uses.get(tip)?.newestFirst() ?? []) {
+    if (use.mark.entry === mark.entry) return use;
+    if (use.mark.at < mark.at) return undefined;
+  }
+  return undefined;
 }
 
 /** `rules.wrapped: noted`, and no note says that it was bagged. */

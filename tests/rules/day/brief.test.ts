@@ -192,7 +192,7 @@ describe('given things that are not in their place', () => {
   it('when an incident is open, then it comes first, in every brief until it is closed', () => {
     given.note('2026-11-23 09:00', { kind: 'used', tips: ['1'] });
     given.note('2026-11-23 10:00', { kind: 'fitted', tip: '1', scanner: 'A' });
-    const finding = given.state.history.findings.find(({ kind }) => kind === 'unsafe-tip');
+    const finding = given.state.history.findings.recent().find(({ kind }) => kind === 'unsafe-tip');
     expect(finding).toBeDefined();
     const incident = finding?.key ?? '';
     given.note('2026-11-23 10:01', {

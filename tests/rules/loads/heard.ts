@@ -68,6 +68,7 @@ export function speechesOf(
   const turn = given.note(local, told, parts);
   const view = given.view(parts.noted ?? local);
   return view.state.history.findings
+    .recent()
     .filter(({ mark }) => mark.entry.startsWith(`${turn}.`))
     .flatMap((finding) => speechesFor(finding, view));
 }

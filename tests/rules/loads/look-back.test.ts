@@ -4,7 +4,7 @@ import { lookBack, lookBackTip } from '../../../core/rules/loads/look-back.ts';
 import type { Given } from '../given.ts';
 import { counted } from './heard.ts';
 
-const keyOf = (given: Given, number: string) => given.state.loadsByNumber.get(number)?.at(-1) ?? '';
+const keyOf = (given: Given, number: string) => given.state.loadsByNumber.get(number)?.at(-1)?.key ?? '';
 
 function load(
   given: Given,

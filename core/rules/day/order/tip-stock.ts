@@ -47,8 +47,7 @@ function usesPerOpenDay(view: View): readonly number[] {
   let first = today;
   for (const [tip, list] of view.state.history.uses) {
     if ((view.state.tips.get(tip)?.limit ?? null) === null) continue;
-    // In order of time: the latest stand at the end.
-    for (const { mark } of list.toReversed()) {
+    for (const { mark } of list.newestFirst()) {
       const date = localDateOf(mark.at, zone);
       if (date < from) break;
       uses.set(date, (uses.get(date) ?? 0) + 1);

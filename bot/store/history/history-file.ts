@@ -1,0 +1,34 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { FsLike } from '../fs-port.ts';
+import { removeIfThere } from '../fs-whole.ts';
+import { History } from './history.ts';
+
+/** The history of a folder; `null`: in memory, of nobody's. */
+export function openHistory(fs: FsLike, path: string | null): History {
+  if (path === null)
+    return new History({ path: ':memory:', make: () => undefined, discard: () => undefined });
+  return new History({
+    path,
+    make: () => {
+      if (!fs.exists(path)) fs.close(fs.open(path, 'a'));
+    },
+    discard: () => {
+      for (const end of ['', '-wal', '-shm']) removeIfThere(fs, `${path}${end}`);
+    },
+  });
+}
+
+/** Works with a history that is gone afterwards: what is worked out only to compare need not fit into memory. */
+export function withScratchHistory<T>(work: (history: History) => T): T {
+  const folder = mkdtempSync(join(tmpdir(), 'scanward-'));
+  const path = join(folder, 'history.db');
+  const history = new History({ path, make: () => undefined, discard: () => undefined });
+  try {
+    return work(history);
+  } finally {
+    history.close();
+    rmSync(folder, { recursive: true });
+  }
+}

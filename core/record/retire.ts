@@ -1,0 +1,43 @@
+import { DAY, type Instant } from '../time/instant.ts';
+import { dateOfDayNumber } from '../time/local-date.ts';
+import type { LoadState, State } from './state.ts';
+
+/** What the rules look at day by day reaches back eight weeks (`core/rules/day/order`); the rest is asked for by people. */
+const DAYS_KEPT = 60;
+/** Of each tip at least so many rows stay, however old: the last is asked for at every look. */
+const ROWS_KEPT = 4;
+
+/**
+ * Hands what is only history to the archive: rows, loads that have their result, and their numbers, older than `days` before
+ * `now`. Whatever is asked for later is read from there, so nothing but speed depends on how much stays. What is handed over
+ * follows from the rows and values themselves, so that a state folded anew, with other stops on the way, keeps the same.
+ */
+export function retire(state: State, now: Instant, days = DAYS_KEPT): void {
+  const { history, loads, loadsByNumber } = state;
+  const since = now - days * DAY;
+  const date = dateOfDayNumber(Math.floor(since / DAY));
+  const isOld = ({ mark }: { readonly mark: { readonly at: Instant } }) => mark.at < since;
+  history.uses.retire(isOld, ROWS_KEPT);
+  history.fittings.retire(isOld, ROWS_KEPT);
+  history.findings.retire(isOld, ROWS_KEPT);
+  history.tipLoads.retire((key) => dateOf(key) < date, ROWS_KEPT);
+  loads.settle();
+  loads.retire((load) => isSettled(load, since));
+  loadsByNumber.settle();
+  loadsByNumber.retire((refs) => refs.every(({ key }) => dateOf(key) < date));
+}
+
+/** The date in a load's key: see `LoadState.key`. */
+function dateOf(key: string): string {
+  return key.slice(key.lastIndexOf('@') + 1).slice(0, 'yyyy-mm-dd'.length);
+}
+
+/** It has its result, nobody doubts it, and nothing was said of it since. */
+function isSettled(
+  { status, started, finished, results, released, recalled }: LoadState,
+  since: Instant,
+): boolean {
+  if (status !== 'passed' && status !== 'failed') return false;
+  const marks = [started, finished, released?.mark ?? null, recalled, results.at(-1)?.mark ?? null];
+  return marks.every((mark) => mark === null || mark.at < since);
+}
