@@ -33,19 +33,20 @@ const HANGS = /^(am|pm|a|p|st|nd|rd|th|h|hr|hrs|min|mins|sec|secs|day|moro|morro
  */
 export function withoutFigures(tokens: readonly Token[], words: FigureWords): readonly Token[] {
   let out: Token[] | null = null;
+  let copied = 0;
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i];
-    if (token === undefined) continue;
-    const mended = mendedAt(tokens, i, words);
-    if (mended === null) {
-      out?.push(token);
-      continue;
-    }
-    out ??= tokens.slice(0, i);
-    out.push(mended.token);
-    i += mended.taken - 1;
+    if (token?.kind !== 'number' || token.text.length !== 1) continue;
+    const at = tokens[i - 1]?.kind === 'word' && !token.spaced ? i - 1 : i;
+    if (at === i && (tokens[i + 1]?.kind !== 'word' || tokens[i + 1]?.spaced)) continue;
+    const mended = mendedAt(tokens, at, words);
+    if (mended === null) continue;
+    out ??= [];
+    out.push(...tokens.slice(copied, at), mended.token);
+    copied = at + mended.taken;
+    i = copied - 1;
   }
-  return out ?? tokens;
+  return out === null ? tokens : [...out, ...tokens.slice(copied)];
 }
 
 interface Mended {

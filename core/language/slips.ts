@@ -14,15 +14,17 @@ export interface TokensRead {
 
 /** Longer notes than this are left as they are: a slip is put right where little else is said. */
 const LONGEST = 26;
+/** What names nothing of ours ("undo lsat", "wiped obin", "hlp") is looked at only where it is this short. */
+const SHORTEST = 8;
 /** More strange words than this and the note speaks of something else. */
 const STRANGEST = 2;
 /** By how much another choice must explain the note better. */
 const BETTER = 1.4;
 
 /**
- * Where a word is left over, or nothing was understood of a note that names our things, each word that may be a slip
- * is tried as what it may have been. Another reading is taken only where it leaves nothing strange, explains the note
- * clearly better, and no other choice that does as well says anything else.
+ * Where a word is left over, or nothing was understood of a note that names our things or is short, each word that may
+ * be a slip is tried as what it may have been. Another reading is taken only where it leaves nothing strange, explains
+ * the note clearly better, and no other choice that does as well says anything else.
  */
 export function bySlips(
   tokens: readonly Token[],
@@ -31,20 +33,22 @@ export function bySlips(
   read: (tokens: readonly Token[]) => TokensRead,
 ): NoteRead {
   const own = first.read.read;
-  if (tokens.length > LONGEST || tokens.length < 2 || first.strange > STRANGEST || !namesOurs(first.parts))
-    return own;
+  if (tokens.length > LONGEST || tokens.length === 0 || first.strange > STRANGEST) return own;
+  const ours = tokens.length > 1 && namesOurs(first.parts);
+  if (!ours && tokens.length > SHORTEST) return own;
   const choice = new Choice(first.read.score + BETTER);
   for (const [i, token] of tokens.entries()) {
     if (hangsOnNumber(tokens, i)) continue;
+    if (!ours && (token.text.length < 3 || spelling.isWord(token.text))) continue;
     for (const { word, near } of spelling.alternatives(token)) {
       const other = read(tokens.with(i, { ...token, text: word }));
-      if (other.strange < 1 && !isEmpty(other.read.read))
+      if (other.strange >= 1 || isEmpty(other.read.read)) continue;
+      if (ours || word.length > 3 || other.read.read.reading.facts.length === 0)
         choice.offer(other.read.read, other.read.score + 0.5 * near - 2);
     }
   }
   return choice.taken ?? own;
 }
-
 /** "5t", "y4": a letter that hangs on a number spoils an id, and is no word. */
 function hangsOnNumber(tokens: readonly Token[], i: number): boolean {
   const [before, token, next] = [tokens[i - 1], tokens[i], tokens[i + 1]];
@@ -82,8 +86,8 @@ class Choice {
 const CLOSE = 0.4;
 
 function isEmpty(read: NoteRead): boolean {
-  const { facts, asks, plans, unclear } = read.reading;
-  return facts.length + asks.length + plans.length + unclear.length === 0;
+  const { facts, asks, acts, plans, unclear } = read.reading;
+  return facts.length + asks.length + acts.length + plans.length + unclear.length === 0;
 }
 
 /** True where the note names something of ours by more than a bare number. */

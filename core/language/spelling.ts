@@ -196,7 +196,7 @@ export class Spelling {
       return as(token, 'and');
     if (this.#runOn(token.text, next?.text))
       return { tokens: spread(token, [token.text.slice(0, -1), "'s"]), taken: 1 };
-    if (this.#isWord(token.text)) return null;
+    if (this.isWord(token.text)) return null;
     const placed = this.#placed(token.text, next, before);
     if (placed !== null) return as(token, placed);
     return this.#joined(tokens, i, token) ?? this.#meant(token, next);
@@ -224,7 +224,8 @@ export class Spelling {
     return this.#less.has(text);
   }
 
-  #isWord(text: string): boolean {
+  /** True for a word of the lexicon, a name of the practice or an English word. */
+  isWord(text: string): boolean {
     return this.#table.words.has(text) || isEnglish(text);
   }
 
@@ -243,11 +244,11 @@ export class Spelling {
       next.text.length > 12
     )
       return null;
-    if (this.#isWord(token.text) && this.#isWord(next.text) && token.text.length > 1 && next.text.length > 1)
+    if (this.isWord(token.text) && this.isWord(next.text) && token.text.length > 1 && next.text.length > 1)
       return null;
     const whole = token.text + next.text;
     if (whole.length < 4 || (this.#table.targets.get(whole) ?? 0) < 2) return null;
-    if (token.text.length > 1 && next.text.length > 1 && this.#isWord(token.text) && next.text.length > 2)
+    if (token.text.length > 1 && next.text.length > 1 && this.isWord(token.text) && next.text.length > 2)
       return null;
     return { tokens: [{ ...token, text: whole, end: next.end }], taken: 2 };
   }
