@@ -89,6 +89,24 @@ describe('UK bands, HTM 01-05:2013; MRC Working Party, Lancet 1959;273:425-435; 
     expect(judgeHold({ celsius: 138, minutes: 3 }, { cycles }).judged).toBe('no-value');
     expect(judgeHold({ celsius: 138, minutes: 3 }, { cycles, aboveKelvin: 4 }).judged).toBe('met');
   });
+
+  it('and so is how far above its temperature a US row reaches: 3 K assumed, 0 to 4 K by the practice file', () => {
+    const at = (celsius: number, rowAboveKelvin?: number) =>
+      judgeHold(
+        { celsius, minutes: 4 },
+        { table: 'us-prevacuum', ...(rowAboveKelvin === undefined ? {} : { rowAboveKelvin }) },
+      ).judged;
+    expect([at(135), at(135.1), at(136, 4), at(132.1, 0), at(132, 0)]).toEqual([
+      'met',
+      'no-value',
+      'met',
+      'no-value',
+      'met',
+    ]);
+    expect(judgeHold({ celsius: 137.5, minutes: 3 }, { table: 'uk', rowAboveKelvin: 4 }).judged).toBe(
+      'no-value',
+    );
+  });
 });
 
 describe('F0', () => {

@@ -1,9 +1,9 @@
 import { ruleValue } from '../../../defaults/rule-value.ts';
 import type { State } from '../../../record/state.ts';
 import { zoneOf } from '../../../record/where.ts';
+import { addMonths } from '../../../time/local-date.ts';
 import { type LocalDate, localDateOf } from '../../../time/zone.ts';
 import type { View } from '../../matter.ts';
-import { monthsOn } from '../months-on.ts';
 
 /** Whether a site's tips want counting: none noted yet, or the last one a quarter ago. */
 export interface CountDue {
@@ -25,7 +25,7 @@ export function nextCount({ practice, state }: View, site: string): LocalDate | 
   const stocktake = state.sites.get(site)?.stocktake ?? null;
   if (stocktake === null) return null;
   const counted = localDateOf(stocktake.at, zoneOf(practice, site));
-  return monthsOn(counted, ruleValue(practice, 'stocktakeEveryMonths', { site }));
+  return addMonths(counted, ruleValue(practice, 'stocktakeEveryMonths', { site }));
 }
 
 /** The site's tips that are in use, in the file's order. */
