@@ -178,6 +178,8 @@ const PREPOSITIONS = new Map(
     'back on': 'on',
     than: 'than',
     'going to': 'to',
+    'is going to': 'to',
+    'are going to': 'to',
     '2': 'to',
     "'s": 'own',
     'headed to': 'to',
@@ -196,7 +198,7 @@ const PREPOSITIONS = new Map(
   }),
 );
 const SKIPPED = new Set(
-  'the our my that this new old back over up down out a an main same blue-sky safely now clinic all one both other left'.split(
+  'the our my that this new old back over up down out a an main same blue-sky safely now clinic all one both other left their its his her my'.split(
     ' ',
   ),
 );

@@ -63,7 +63,17 @@ export function interpret(parts: readonly Part[], scope: NoteScope): Interpretat
   return best;
 }
 
-const ASKED_BARE = new Set(['sent', 'used', 'washed', 'bagged', 'removed', 'fitted', 'sterile', 'retired']);
+const ASKED_BARE = new Set([
+  'sent',
+  'used',
+  'washed',
+  'bagged',
+  'removed',
+  'fitted',
+  'sterile',
+  'retired',
+  'load-finished',
+]);
 
 /** "Took the tip off", "wiped the scanner": said of one of ours, only which is left out. */
 function asking(clause: Clause, result: Result): number {

@@ -134,7 +134,7 @@ function takesResult(parts: readonly Part[]): boolean {
 
 function joinsTo(last: Draft, draft: Draft): boolean {
   if (draft.sort === 'time' || isBookedTimes(last, draft) || isRunDay(last, draft)) return true;
-  if (namesTheOne(last, draft)) return true;
+  if (namesTheOne(last, draft) || isLoadOfOutcome(last, draft)) return true;
   if (draft.sort === 'outcome' && isOutcomeOnly(draft.parts)) return takesResult(last.parts);
   if (
     last.parts.some(
@@ -207,6 +207,12 @@ function namesTheOne(last: Draft, draft: Draft): boolean {
         (p.entity === undefined && /^(it|that|was|is|it's|that's|number|no|'s|this)$/.test(p.text)),
     )
   );
+}
+
+/** "Passed - load 305": the load behind its result. */
+function isLoadOfOutcome(last: Draft, draft: Draft): boolean {
+  const load = draft.parts.some((p) => p.entity?.is === 'load');
+  return load && last.sort === 'outcome' && draft.sort === 'entities' && last.sentence === draft.sentence;
 }
 
 /** "It's not clean", "both spotless", "bit of gunk on it still": what an inspection showed. */

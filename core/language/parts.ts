@@ -190,7 +190,7 @@ function namedAt(scan: Scan, at: number, match: Match | null): Found | null {
   const scanner = by('scanner-name') ?? by('scanner-bare');
   const site = by('site');
   const rooms = senses.filter((s) => s.tag === 'room').map((s) => s.ref);
-  const common = senses.some((s) => s.sort !== 'name' && s.sort !== 'other');
+  const common = senses.some((s) => s.sort !== 'name' && s.sort !== 'other' && s.sort !== 'person');
   const autoclave = by('autoclave-name');
   const entity = ((): Entity | null => {
     if (scanner !== undefined) {

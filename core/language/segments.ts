@@ -94,9 +94,9 @@ class Builder {
   /** "I think 41 went in??" tells what is doubted; it asks nobody. */
   #doubts(): boolean {
     const [first, second] = this.#segments[0]?.parts ?? [];
-    return [first, second].some(
-      (part) =>
-        part?.entity === undefined && /^(i think|think|i reckon|i thought|i believe)$/.test(part?.text ?? ''),
+    const opener = /^(so|and|but|well|ok|okay|hmm|oh)$/.test(first?.text ?? '') ? second : first;
+    return (
+      opener?.entity === undefined && /^(i think|i reckon|i thought|i believe)$/.test(opener?.text ?? '')
     );
   }
 

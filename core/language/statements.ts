@@ -54,11 +54,17 @@ function isAside(draft: Draft, next: Draft | undefined): boolean {
   return aside && next?.joint === ',';
 }
 
+/** "One scan, the 2.30, is cancelled": a scan as a thing. */
+function namesScans(part: Part): boolean {
+  return part.senses.some((s) => s.tag === 'scan' && s.form === 'n');
+}
+
 /** True where a draft only names things: what is said of them comes after. */
 function waits(parts: readonly Part[]): boolean {
   const sort = sortOf(parts);
   return (
     sort === 'entities' ||
-    (sort === 'act' && !parts.some((p) => hasSort(p, 'verb') && !hasSort(p, 'noun') && !hasSort(p, 'glue')))
+    (sort === 'act' &&
+      !parts.some((p) => hasSort(p, 'verb') && !hasSort(p, 'noun') && !hasSort(p, 'glue') && !namesScans(p)))
   );
 }

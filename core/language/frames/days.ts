@@ -59,6 +59,8 @@ function countAt(c: Clause, part: Part, i: number): Count | null | undefined {
   if (/^(a|an|one more|another|an extra)$/.test(part.text)) return { value: 1, at: i };
   if (/^(a dozen|dozen)$/.test(part.text))
     return { value: before?.text === 'half' || before?.text === 'half a' ? 6 : 12, at: i };
+  if (/^(the|all) two$/.test(part.text)) return { value: 2, at: i };
+  if (/^(the|all) three$/.test(part.text)) return { value: 3, at: i };
   return /^(both|a couple|couple|a couple of|couple of)$/.test(part.text) ? { value: 2, at: i } : undefined;
 }
 

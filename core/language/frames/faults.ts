@@ -80,7 +80,7 @@ function named(c: Clause): Sign | null {
   // A mirror that is cloudy is spoilt; one that mists is cold.
   if (fog >= 0 && glass >= 0 && /^(cloudy|hazy)$/.test(c.parts[fog]?.text ?? ''))
     return { sort: 'mirror', at: fog, also: [glass] };
-  if (fog >= 0) return { sort: 'fogging', at: fog, also: [c.at('mirror'), c.at('keep')] };
+  if (fog >= 0) return { sort: 'fogging', at: fog, also: [c.at('mirror'), c.at('keep'), c.at('lens')] };
   if (c.at('cold') >= 0) return { sort: 'heating', at: c.at('cold'), also: [c.at('heater')], denies: true };
   if (c.at('disconnect') >= 0 && c.form('disconnect', 'dsg') >= 0)
     return { sort: 'connection', at: c.form('disconnect', 'dsg'), denies: true };

@@ -163,6 +163,7 @@ export const retired: Frame = {
     useCause(c, verb);
     const tips = tipsOf(c, { bare: true });
     if (tips === null || c.entities('scanner').length > 0) return null;
-    return result([made('retired', tipSlots(tips), { tips: tips.said })], verb, tips.missing);
+    const threw = verb === gone && c.parts.length <= 4 ? 0.5 : 0;
+    return result([made('retired', tipSlots(tips), { tips: tips.said })], verb, tips.missing, threw);
   },
 };

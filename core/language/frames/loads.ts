@@ -175,10 +175,18 @@ export const loadFinished: Frame = {
           } as const)
         : undefined;
     const verb = outcome?.at ?? (over >= 0 ? over : (cycle?.at ?? 0));
-    const base: Result = result(facts, verb, missing, bare && outcome === null ? 0.7 : 0);
+    const base: Result = result(
+      facts,
+      verb,
+      missing,
+      bare && outcome === null && !TELLS_RESULT.test(c.scope.note) ? 0.7 : 0,
+    );
     return outcome?.outcome === 'failed' ? { ...base, anyMood: true } : base;
   },
 };
+
+/** What says elsewhere in the note how a load came out. */
+const TELLS_RESULT = /pass|past|fail|good|\bok|fine|\b1[23]\d\b|\b27\d\b/i;
 
 function itemOf(load: EntityOf<'load'>, named: string | null | undefined): string {
   const autoclave = load.autoclave ?? named ?? null;

@@ -61,6 +61,7 @@ export const calibrated: Frame = {
     }
     const done =
       past ||
+      (c.form('calibrate', 's') >= 0 && outcome !== null) ||
       (noun &&
         (c.has('finish', 'do') ||
           /^(had|has had|'s had)$/.test(c.parts[verb - 1]?.text ?? '') ||
@@ -220,7 +221,9 @@ function wipedAt(c: Clause): number {
   if (past !== undefined) return past;
   // "Did the lens on blue".
   const did = c.word(/^(did|done|i did|we did)$/);
-  if (did >= 0 && c.at('lens') > did && c.entities('scanner').length > 0) return did;
+  const lens = c.at('lens');
+  if (did >= 0 && lens >= 0 && c.entities('scanner').length > 0 && (lens > did || c.parts.length <= 5))
+    return did;
   const noun = [c.form('wipe', 'n'), c.form('clean', 'n')].find((i) => i >= 0) ?? -1;
   const done =
     c.has('finish', 'do', 'give', 'have', 'get') ||

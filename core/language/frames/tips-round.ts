@@ -108,17 +108,36 @@ const NOT_FITTING = [
   ...['calibrate', 'mirror', 'pouch', 'strip', 'debris', 'cable', 'lose', 'find'],
 ];
 
+/** "Loaded tip 7 on blue": a scanner is loaded with a tip, an autoclave with a load. */
+function loadedOn(c: Clause): number {
+  const scanner = c.first('scanner');
+  return scanner !== null && /^(on|to)$/.test(c.prep(scanner.at)) ? c.exactly('load', 'd') : -1;
+}
+
 export const fitted: Frame = {
   name: 'fitted',
-  on: ['fit', 'put', 'word:on', 'word:onto', 'word:on to', 'word:back on', 'word:back onto', 'word:->'],
+  on: [
+    'fit',
+    'put',
+    'word:on',
+    'word:onto',
+    'word:on to',
+    'word:back on',
+    'word:back onto',
+    'word:->',
+    'word:on it',
+    'load',
+  ],
   read(c) {
-    const on = c.word(/^(on|onto|on to|back on|back onto|->)$/);
-    const fit = c.form('fit', 'dn');
+    const on = c.word(/^(on|onto|on to|back on|back onto|->|on it|on her|on him)$/);
+    const fit = c.form('fit', 'dn') >= 0 ? c.form('fit', 'dn') : loadedOn(c);
     const put = c.form('put', 'd');
-    if ((fit < 0 && on < 0) || c.has(...NOT_FITTING)) return null;
+    if ((fit < 0 && on < 0) || c.has(...NOT_FITTING.filter((tag) => tag !== 'load' || loadedOn(c) < 0)))
+      return null;
     const tips = tipsOf(c, { bare: true, before: false }) ?? (fit >= 0 || put >= 0 ? tipsOf(c, {}) : null);
     if (tips === null) return null;
     const scanner = scannersOf(c);
+    if (/^on (it|her|him)$/.test(c.parts[on]?.text ?? '') && c.first('scanner') === null) return null;
     if (!scanner.spoken && fit < 0 && !(put >= 0 && on >= 0) && !endsOn(c, on)) return null;
     c.use(fit, put, on);
     c.useTags('click');
@@ -251,6 +270,7 @@ export const sent: Frame = {
     if (verb >= 0) c.use(verb);
     c.useTags('autoclave', 'load', 'send', 'sterilise');
     if (place >= 0) for (const room of c.entities('room')) c.use(room.at);
+    if (c.parts[place - 1]?.entity?.is === 'site') c.use(place - 1);
     return tipFact(c, 'sent', verb >= 0 ? verb : place, { bare: true });
   },
 };
@@ -404,7 +424,8 @@ export const added: Frame = {
     const verb = [add, come, given, got, opened].find((i) => i >= 0) ?? -1;
     if (verb < 0 && fresh < 0) return null;
     if (add < 0 && fresh < 0) return null;
-    if (verb < 0 && c.word(/^(in|here)$/) < 0) return null;
+    const unheard = c.entities('tips').some(({ entity }) => entity.unknown.length > 0);
+    if (verb < 0 && !unheard && c.word(/^(in|here)$/) < 0) return null;
     const tips = c.entities('tips');
     if (tips.length === 0 || c.entities('scanner').length > 0) return null;
     if (tips.some(({ entity }) => entity.which !== undefined)) return null;

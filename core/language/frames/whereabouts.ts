@@ -23,7 +23,7 @@ const MOVING = [
   'send',
   'be',
 ];
-const STILL = /^(now|back|at|in|is|are|'s|over|over at|here|currently)$/;
+const STILL = /^(now|back|at|in|is|are|'s|over|over at|here|currently|home|safely|safe|up)$/;
 
 function movable(c: Clause): ItemsSaid | null {
   const several = c
@@ -68,6 +68,13 @@ function isOver(c: Clause): boolean {
   return c.parts.some((p) => p.entity === undefined && p.text !== 'over' && hasTag(p, 'finish'));
 }
 
+/** "Bay 2 has blue": the room that has it. */
+function holdingRoom(c: Clause): number | undefined {
+  const first = c.parts[0]?.entity?.is;
+  const at = first === 'room' || first === 'site' ? c.word(/^(has|have|'s got|got)$/) : -1;
+  return at > 0 && at <= 2 ? at : undefined;
+}
+
 export const moved: Frame = {
   name: 'moved',
   on: ['site', 'room', 'come', 'scanner', 'get', 'bring'],
@@ -76,7 +83,8 @@ export const moved: Frame = {
       return null;
     const place = placeOf(c, (prep) => prep !== 'from' && prep !== 'of') ?? hereOf(c);
     if (place === null || wearsTips(c)) return null;
-    const verb = MOVING.map((tag) => c.form(tag, 'ds')).find((i) => i >= 0) ?? c.word(STILL);
+    const verb =
+      MOVING.map((tag) => c.form(tag, 'ds')).find((i) => i >= 0) ?? holdingRoom(c) ?? c.word(STILL);
     if (!isArrival(c, place, verb)) return null;
     const items = movable(c);
     if (items === null || isForSterilising(c, place, items)) return null;
@@ -84,7 +92,7 @@ export const moved: Frame = {
     c.useTags(...MOVING, 'tip');
     useOrigins(c);
     const slots = { ...itemSlots(items), ...placeSlots(place) };
-    const bonus = c.word(/^(here|arrived|got here)$/) >= 0 ? 0.5 : 0;
+    const bonus = c.word(/^(here|there|arrived|got here)$/) >= 0 ? 0.5 : 0;
     return result(
       [made('moved', slots, { items: items.said, site: place.said })],
       verb >= 0 ? verb : place.at,

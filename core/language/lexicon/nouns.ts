@@ -37,7 +37,7 @@ export const nouns: Readonly<Record<string, string>> = {
   magnifier:
     'microscope, x3.5, mag, magnifier, magnification, magnifying glass, magnifying lamp, loupe, illuminated magnifier, mag lamp, mag light, loupes, maglight, mag lens, inspection lamp, magnifying light, magnifer, under glass, under the glass, lit magnifier, maglamp, inspection light, under the lamp, under lamp, under the light, under light',
   inspection:
-    'inspection, visual inspection, visual check, mag check, visual, inspection check, magnifier check',
+    'inspection, visual inspection, visual check, mag check, visual, inspection check, magnifier check, look-over, lookover',
   debris:
     'debris, residue, gunk, blood, saliva, muck, dirt, gunge, crud, plaque, calculus, stain, staining, impression material, protein, soiling, bit of gunk, gunky bits, a bit left, smudges, visible debris, dried blood, goo, schmutz, cement, cement residue, bond, bonding, speck, fleck, film, scum, rest of composite, rests of composite, bits of composite, composite left, composite still, alginate left, still alginate, alginate still, bits of alginate, dried alginate, cement left, something on it, something on the mirror, still something on, something still on, something stuck, stuff on it, bits on it, bits still on, marks on it',
   shelf:

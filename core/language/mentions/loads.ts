@@ -3,7 +3,8 @@ import { endOfTag, type Finder, type Found, glued, isNumber, matchAt, type Scan,
 
 /** "Load 118", "cycle no. 118", "loads 118 and 119", "big/118". */
 export const loads: Finder = (scan, from) => {
-  const noun = endOfTag(scan, from, 'load');
+  const match = matchAt(scan, from);
+  const noun = match?.senses.some((s) => s.tag === 'load' && s.sort === 'noun') ? match.to : -1;
   if (noun < 0) return numberFirst(scan, from);
   let at = noun;
   while (/^(no|number|num|nr|#|:|id)$/.test(textAt(scan, at))) at += textAt(scan, at + 1) === '.' ? 2 : 1;
@@ -32,7 +33,8 @@ function idAt(scan: Scan, at: number): { id: string; to: number } | null {
     return { id: typed + textAt(scan, at + 1), to: at + 2 };
   }
   const number = longNumber(scan, at);
-  if (number === null || isMeasured(scan, number.to)) return null;
+  const of = textAt(scan, number?.to ?? -1) === 'of';
+  if (number === null || isMeasured(scan, number.to, of)) return null;
   if (number.words && number.text.length > 4) return null;
   return { id: number.text.replace(/^0+(?=\d)/, ''), to: number.to };
 }
