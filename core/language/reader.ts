@@ -5,7 +5,7 @@ import { addNames, type Names } from './names.ts';
 import { readNote } from './note.ts';
 import type { Part } from './part.ts';
 import { blockedTokens, partsOf } from './parts.ts';
-import type { MakeReader, NoteContext } from './read.ts';
+import type { MakeReader, NoteContext, NoteRead } from './read.ts';
 import { bySlips, type TokensRead } from './slips.ts';
 import { Spelling } from './spelling.ts';
 import { Table } from './table.ts';
@@ -14,6 +14,7 @@ import { resolveDays } from './times/resolve-days.ts';
 import type { TimeContext, TimeSpan } from './times/time-span.ts';
 import type { Token } from './token.ts';
 import { tokenize } from './tokens.ts';
+import { askOfUnknown } from './unknown-names.ts';
 
 /** Makes a reader for a practice: lexicon, names and learned words compiled into one table. Never throws on any note. */
 export const makeReader: MakeReader = (practice, learned = []) => {
@@ -27,11 +28,21 @@ export const makeReader: MakeReader = (practice, learned = []) => {
     const tokens = spelling.correct(tokenize(note).filter((token) => !FILLER.test(token.text)));
     const read = (words: readonly Token[]) => readTokens(words, { note, table, names, time, chatSites });
     const first = read(tokens);
+    const asked = mayAsk(first.read.read) ? first.asked() : null;
+    if (asked !== null) return asked;
     return first.strange > 0 || first.read.score <= 0
       ? bySlips(tokens, first, spelling, read)
       : first.read.read;
   };
 };
+
+/** Where nothing was understood, or only that some scanner was meant, an unknown word may be its name. */
+function mayAsk({ reading, gaps }: NoteRead): boolean {
+  const { facts, asks, acts, plans, unclear } = reading;
+  const [only] = unclear;
+  if (facts.length + asks.length + acts.length + plans.length > 0 || unclear.length > 1) return false;
+  return only === undefined || (only.about === 'scanner' && gaps[0]?.words === undefined);
+}
 
 /** What dictation takes down of thinking aloud: it stands between any two words. */
 const FILLER = /^(um+|uh+m*|erm+|ehm+)$/;
@@ -69,7 +80,14 @@ function readTokens(tokens: readonly Token[], around: Around): TokensRead {
     signature: null,
     days: (span: TimeSpan) => backDay(span, time),
   };
-  return { read: readNote(parts, shared, spaced), strange, parts };
+  const typed = (from: Part, to: Part) => note.slice(offset(from)[0], offset(to)[1]);
+  const reread = (others: readonly Part[]) => readNote(others, { ...shared, strange: 0 }, spaced).read;
+  return {
+    read: readNote(parts, shared, spaced),
+    strange,
+    parts,
+    asked: () => askOfUnknown(parts, names, typed, reread),
+  };
 }
 
 /** Marks that no one types to colleagues: two of them and it is code, a table or a link. */

@@ -10,6 +10,8 @@ export interface TokensRead {
   /** How many words nobody knows. */
   readonly strange: number;
   readonly parts: readonly Part[];
+  /** The question about words that stand where a name would; `null` where there are none. */
+  readonly asked: () => NoteRead | null;
 }
 
 /** Longer notes than this are left as they are: a slip is put right where little else is said. */
