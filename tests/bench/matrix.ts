@@ -5,9 +5,9 @@ import { cpus, tmpdir, totalmem } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { localServer } from '../../bot/chat/matrix/local/server.ts';
+import { begin, end, processorMs, residentMib } from '../matrix/bot-process.ts';
 import { Person } from '../matrix/person.ts';
 import { practiceText } from '../matrix/practice-text.ts';
-import { begin, end, residentMib } from './matrix/bot-process.ts';
 import { compared } from './matrix/figures.ts';
 import { Typist } from './matrix/typist.ts';
 
@@ -45,7 +45,9 @@ async function compare(kind: string, priya: Person): Promise<void> {
   await priya.untilJoined(rooms.theirs, '@echo:example.org');
   const typist = new Typist(priya, new Set(['@scanward:example.org', '@echo:example.org']));
   const times = { asked: [] as number[], noted: [] as number[], echoed: [] as number[] };
+  let used = [0, 0];
   for (let pair = -WARM_UP; pair < NOTES / 2; pair++) {
+    if (pair === 0) used = [processorMs(ours), processorMs(theirs)];
     const isNote = pair % 4 === 3;
     const one = async () => {
       const took = await typist.time(rooms.ours, isNote ? 'wiped down blue' : "where's blue?");
@@ -61,6 +63,10 @@ async function compare(kind: string, priya: Person): Promise<void> {
   console.log(compared(`${kind}, all`, [...times.asked, ...times.noted], times.echoed));
   console.log(compared(`${kind}, questions`, times.asked, times.echoed));
   console.log(compared(`${kind}, notes (a thumb)`, times.noted, times.echoed));
+  const [a, b] = [ours, theirs].map((bot, index) => (processorMs(bot) - (used[index] ?? 0)) / (NOTES / 2));
+  console.log(
+    `${kind}, processor a note: ${a?.toFixed(1)} : ${b?.toFixed(1)} ms = ${((a ?? 0) / (b ?? 1)).toFixed(2)}`,
+  );
   const busy = [residentMib(ours), residentMib(theirs)];
   await Promise.all([end(ours), end(theirs)]);
   [ours, theirs] = [await start.ours(), await start.theirs()];

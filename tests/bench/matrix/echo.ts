@@ -11,6 +11,7 @@ const failed = (error: unknown) => {
   console.error(error);
   process.exit(1);
 };
+process.once('SIGTERM', () => process.exit(0));
 const db = openMatrixDb(process.argv[2] ?? '');
 const session = await signIn(db, readCredentials(process.env), false);
 const client = await openClient(db, session, new MemoryStore(), new Vault(), failed);

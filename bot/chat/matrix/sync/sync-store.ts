@@ -19,7 +19,7 @@ const TAIL = 2;
 /**
  * The SDK's store. It moves its own sync token on before it works on a sync, so that token is never kept: what counts is
  * the position that was written together with the events. The state of the rooms is kept beside it, since sending into an
- * encrypted room after a restart needs it; it may be newer than the position, never older by more than is read again.
+ * encrypted room after a restart needs it; it may be newer than the position, never older.
  */
 export class SyncStore extends MemoryStore {
   readonly #db: DatabaseSync;
@@ -38,11 +38,16 @@ export class SyncStore extends MemoryStore {
   override async setSyncData(sync: ISyncResponse): Promise<void> {
     try {
       const since = this.#keeping.position();
-      // Kept as text first: the accumulator may change what it is given.
-      const rooms = changesRooms(sync) ? JSON.stringify(sync) : null;
-      await this.#keeping.keep(sync, since);
-      this.#rooms.accumulate(rooms === null ? sync : JSON.parse(rooms), false);
-      if (rooms !== null) setFact(this.#db, 'rooms', JSON.stringify(this.#rooms.getJSON(true)));
+      // Through text, since the accumulator may change what it is given. The rooms first: with the position kept and them
+      // not, a room just joined would not be known after a kill, and nothing would tell of it again.
+      if (changesRooms(sync)) {
+        this.#rooms.accumulate(JSON.parse(JSON.stringify(sync)), false);
+        setFact(this.#db, 'rooms', JSON.stringify(this.#rooms.getJSON(true)));
+        await this.#keeping.keep(sync, since);
+      } else {
+        await this.#keeping.keep(sync, since);
+        this.#rooms.accumulate(sync, false);
+      }
     } catch (error) {
       this.#keeping.failed(error);
     }

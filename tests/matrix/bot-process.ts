@@ -2,7 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
-const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
 /** A bot that runs; resolves when it says that it listens. */
 export async function begin(args: readonly string[], account: Record<string, string>): Promise<ChildProcess> {
@@ -20,10 +20,10 @@ export async function begin(args: readonly string[], account: Record<string, str
   return bot;
 }
 
-/** Ends it as a service manager would, at once. */
+/** Ends it as a service manager would. */
 export async function end(bot: ChildProcess): Promise<void> {
   const gone = new Promise((resolve) => bot.once('exit', resolve));
-  bot.kill('SIGKILL');
+  bot.kill('SIGTERM');
   await gone;
 }
 
@@ -32,6 +32,17 @@ export function residentMib({ pid }: ChildProcess): number {
   try {
     const [, kib] = /^VmRSS:\s+(\d+) kB/m.exec(readFileSync(`/proc/${pid}/status`, 'utf8')) ?? [];
     return Number(kib) / 1024;
+  } catch {
+    return Number.NaN;
+  }
+}
+
+/** Processor time that a process has used, ms; NaN where the system does not say it this way. */
+export function processorMs({ pid }: ChildProcess): number {
+  try {
+    const fields = readFileSync(`/proc/${pid}/stat`, 'utf8').split(') ')[1]?.split(' ') ?? [];
+    // Fields 14 and 15 of proc(5), in ticks of 10 ms.
+    return (Number(fields[11]) + Number(fields[12])) * 10;
   } catch {
     return Number.NaN;
   }
