@@ -75,6 +75,35 @@ The maker’s instructions, your local rules and licences come first.`,
     );
   });
 
+  it('of two autoclaves the note says which, and the table is told of the one with no cycles of its own', () => {
+    const given = new Given(
+      `${FERNGATE}autoclaves:
+  - {id: big, name: big autoclave, site: quay, cycles: [{celsius: 134, minutes: 3.5}]}
+  - {id: small, name: small autoclave, site: quay}
+rules: {loadTable: uk}
+`,
+    );
+    expect(how(given, 'load')).toContain('“load 118 on in the big autoclave with tip 1” and the others.');
+    expect(how(given, 'load')).toContain(
+      '134 °C for 3.5 min. The others, by the practice’s table: 134–137 °C',
+    );
+  });
+
+  it('fogging: what the record shows of tips and scanners comes first, and a room of the practice is the example', () => {
+    const given = new Given(FERNGATE);
+    expect(how(given, 'fogging')).toContain('1. Warm the tip');
+    given.note('2026-11-23 09:00', { kind: 'fault', item: 'tip:4', sort: 'fogging' });
+    expect(how(given, 'fogging')).toContain('1. Warm the tip');
+    given.note('2026-11-23 10:00', { kind: 'fault', item: 'tip:4', sort: 'fogging' });
+    given.note('2026-11-23 10:01', { kind: 'fault', item: 'scanner:A', sort: 'fogging' });
+    given.note('2026-11-23 10:02', { kind: 'fault', item: 'scanner:A', sort: 'fogging' });
+    expect(how(given, 'fogging').split('\n').slice(1, 3)).toEqual([
+      '1. By the record tip 4 misted more than once: take another.',
+      '2. Blue scanner misted more than once on record: look at its lens and heating first.',
+    ]);
+    expect(how(given, 'fogging')).toContain('“21.5 in Surgery 1”');
+  });
+
   it('the seconds to warm by the room’s fresh reading', () => {
     const given = new Given(FERNGATE);
     given.note('2026-11-24 08:40', [

@@ -9,13 +9,14 @@ import type { GuidePlace } from './guide-place.ts';
 /** Common practice; the figures are the practice file's, or the published table that it works to. */
 export function loadGuide(place: GuidePlace): Omit<Guide, 'title'> {
   const { tip, load, figures } = place;
+  const inIt = autoclaveSaid(place);
   return {
     when: null,
     steps: [
       'Day’s tests of the autoclave first, as your local code asks. Tell me: “helix passed”, “control test passed”.',
       'Only tips that are washed, looked at, dry and bagged, an indicator in each bag.',
       'On each bag: autoclave, load number, date.',
-      `Tell me: “load ${load} on with tip ${tip}” and the others.`,
+      `Tell me: “load ${load} on${inIt} with tip ${tip}” and the others.`,
       `Run the cycle that your autoclave is validated for. ${figuresWords(place)}`,
       'Out: look at temperature, minutes and indicator; bags dry and whole. Let them cool before you touch them.',
       `Tell me all of it: “load ${load} passed, ${figures}, strip changed, dry”, or “load ${load} failed”.`,
@@ -25,6 +26,12 @@ export function loadGuide(place: GuidePlace): Omit<Guide, 'title'> {
       'The autoclave itself in doubt? Do not use it: “the autoclave is out of service”.',
     ],
   };
+}
+
+/** Where a site has several, the note has to say which: " in the big autoclave". */
+function autoclaveSaid({ sites, view }: GuidePlace): string {
+  const [first, ...more] = sites.flatMap(({ id }) => autoclavesOfSite(view.practice, id));
+  return first === undefined || more.length === 0 ? '' : ` in ${autoclaveWords(view.practice, first.id)}`;
 }
 
 /** Validated cycles of the sites' autoclaves; else the rows of the table named; else that nothing is judged. */
@@ -45,8 +52,8 @@ function figuresWords({ sites, view }: GuidePlace): string {
   if (every && own.length > 0) return own.join(' ');
   const rest =
     table === 'none'
-      ? 'No load table is set: I keep the figures and judge none.'
-      : `The practice’s table: ${rowsOf(table, ruleValue(practice, 'loadRowAboveCelsius')).map(rowWords).join(', ')}.`;
+      ? `No load table is set${own.length === 0 ? '' : ' for the others'}: I keep the figures and judge none.`
+      : `${own.length === 0 ? 'The practice’s table' : 'The others, by the practice’s table'}: ${rowsOf(table, ruleValue(practice, 'loadRowAboveCelsius')).map(rowWords).join(', ')}.`;
   return [...own, rest].join(' ');
 }
 

@@ -24,7 +24,10 @@ export function moveGuide(place: GuidePlace): Omit<Guide, 'title'> {
     ],
     otherwise: [
       'Only to another room of the same site? It need not be calibrated for that.',
-      'Dropped or knocked on the way? Tell me, and do not use it before it has passed its calibration.',
+      `Dropped or knocked on the way? Tell me (“dropped ${scanner}”), and do not use it before it has passed its calibration.`,
+      ...(there === undefined
+        ? []
+        : [`No sterile tips there? Take some. Ask me: “how many sterile tips at ${name}?”`]),
     ],
   };
 }

@@ -17,7 +17,7 @@ export function setUpGuide(place: GuidePlace): Omit<Guide, 'title'> {
     ],
     otherwise: [
       'A plug that does not fit, or you are not sure where it goes? Leave it out and ask: no adapter, no guess.',
-      'Damaged cable or plug? Do not use it; tell me.',
+      `Damaged cable or plug? Do not use it. Tell me: “cable damaged on ${scanner}”.`,
     ],
   };
 }

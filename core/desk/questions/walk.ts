@@ -43,18 +43,20 @@ export function offerWalk(session: Session, speaker: Speaker, key: string, topic
 /** Posts the step after `step`; behind the last, asks whether it was seen through, which the record then keeps. */
 export function walkOn(session: Session, speaker: Speaker, topic: HowTopic, step: number): void {
   const { draft, practice } = session;
-  const { title, steps } = guideFor(topic, viewOf(session), sitesOfAsk(practice, undefined, speaker.room));
+  const { title, steps, otherwise } = guideFor(
+    topic,
+    viewOf(session),
+    sitesOfAsk(practice, undefined, speaker.room),
+  );
   const text = steps[step];
   const replyTo = speaker.note;
   const message: Message =
     text === undefined
-      ? lines(
-          [
-            { strong: 'That is all of it.' },
-            ' Done it yourself? “done” notes that you were shown; “stop” notes nothing.',
-          ],
-          WHOSE_WORD,
-        )
+      ? [
+          ...lines([{ strong: 'That is all of it.' }, ' When it does not work:']),
+          { points: otherwise.map((one) => [one]) },
+          ...lines('Done it yourself? “done” notes that you were shown; “stop” notes nothing.', WHOSE_WORD),
+        ]
       : lines([{ strong: `${title}, ${step + 1} of ${steps.length}: ` }, text], '“next”, or “stop”.');
   const key = draft.post(speaker.room, { about: 'help', message, replyTo, buttons: ['✅', '❌'] });
   ask(session, speaker, key, { sort: 'walk', topic, step: step + 1 });
