@@ -1,15 +1,17 @@
 import type { Entry, SaidKind } from '../record/entry.ts';
+import { countsAs } from '../record/load-standard.ts';
 import type { State } from '../record/state.ts';
 import type { Line } from '../words/message.ts';
 
 /** What a stretch of the record holds, a count a line, only of what there is: what went wrong is bold. */
-export function recordSummary(entries: readonly Entry[], { incidents }: State): readonly Line[] {
+export function recordSummary(entries: readonly Entry[], { incidents, practice }: State): readonly Line[] {
   const outcomes = (kind: SaidKind, sort?: string) => {
     const counts = new Map<string, number>();
     for (const { fact } of entries) {
       if (fact.kind !== kind || !('outcome' in fact)) continue;
       if (sort !== undefined && (!('sort' in fact) || fact.sort !== sort)) continue;
-      counts.set(fact.outcome, (counts.get(fact.outcome) ?? 0) + 1);
+      const outcome = fact.kind === 'load-finished' ? countsAs(practice, fact) : fact.outcome;
+      counts.set(outcome, (counts.get(outcome) ?? 0) + 1);
     }
     return counts;
   };

@@ -1,5 +1,6 @@
 import { ruleValue } from '../defaults/rule-value.ts';
 import type { Practice } from '../practice/practice.ts';
+import type { FactOf } from '../reading/fact.ts';
 import { type HoldJudgement, judgeHold } from '../science/sterilisation.ts';
 
 /** A load's autoclave and site: what its figures are held against. */
@@ -34,4 +35,16 @@ export function judgeFigures(
     aboveKelvin: ruleValue(practice, 'validatedAboveCelsius', place),
     rowAboveKelvin: ruleValue(practice, 'loadRowAboveCelsius', place),
   });
+}
+
+/** What a result counts as, whatever was said of it: a hold that was too short, or an indicator that did not turn, is a fail. */
+export function countsAs(
+  practice: Practice,
+  { outcome, celsius, minutes, indicator, autoclave }: FactOf<'load-finished'>,
+  site: string | null = null,
+): 'passed' | 'failed' {
+  if (outcome === 'failed' || indicator === 'failed') return 'failed';
+  const ran = { autoclave: autoclave ?? null, site };
+  const figures = { celsius: celsius ?? null, minutes: minutes ?? null };
+  return judgeFigures(practice, ran, figures).judged === 'short' ? 'failed' : 'passed';
 }

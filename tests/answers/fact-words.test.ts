@@ -73,7 +73,11 @@ const CASES: readonly (readonly [Told, string])[] = [
   ],
   [{ kind: 'shown', person: 'Tom', topic: 'calibrate' }, 'Tom shown how to calibrate'],
   [{ kind: 'shown', person: 'Tom', topic: 'the new software' }, 'Tom shown the new software'],
-  [{ kind: 'load-released', load: '118', tips: ['1'] }, 'load 118 released: tip 1'],
+  [{ kind: 'load-released', load: '118', tips: ['1'] }, 'release of load 118: tip 1'],
+  [
+    { kind: 'load-finished', load: '118', outcome: 'passed', indicator: 'failed' },
+    'load 118 passed: indicator failed; counts as failed',
+  ],
   [{ kind: 'doubted', item: 'load:118' }, 'load 118 in doubt'],
   [{ kind: 'doubt-settled', item: 'load:118' }, 'load 118: doubt settled'],
   [

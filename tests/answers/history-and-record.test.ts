@@ -92,6 +92,18 @@ describe('October’s record please', () => {
     expect(textOf(given, november, AT).split('\n')[1]).toBe('• Incidents: 1, 1 still open');
   });
 
+  it('a load said to have passed that counts as failed is counted so, and its line says it', () => {
+    const given = aDay();
+    given.note('2026-11-24 10:20', {
+      kind: 'load-finished',
+      load: '120',
+      outcome: 'passed',
+      indicator: 'failed',
+    });
+    expect(textOf(given, november, AT)).toContain('• Loads: 2 failed, 1 passed');
+    expect(answerTo(given, november, AT).file?.content).toContain('; counts as failed');
+  });
+
   it('nothing', () => {
     const none = { kind: 'record', from: '2026-11-22', to: '2026-11-22' } as const;
     expect(textOf(aDay(), none, AT)).toBe('22 November 2026: nothing noted.');

@@ -1,4 +1,5 @@
 import type { FactOf } from '../../reading/fact.ts';
+import { countsAs } from '../../record/load-standard.ts';
 import { TESTS } from '../../rules/loads/autoclave-tests.ts';
 import { itemWords } from '../../words/item-words.ts';
 import { autoclaveWords } from '../../words/load-words.ts';
@@ -7,10 +8,12 @@ import { type FactWords, tipsWords } from './parts.ts';
 export const loadFacts = {
   'load-started': (practice, { load, tips, autoclave }) =>
     `${loadWithAutoclave(practice, load, autoclave)} started${tips === undefined || tips.length === 0 ? '' : ` with ${tipsWords(tips)}`}`,
-  'load-finished': (practice, fact) =>
-    `${loadWithAutoclave(practice, fact.load, fact.autoclave)} ${fact.outcome}${figures(fact)}`,
+  'load-finished': (practice, fact) => {
+    const said = `${loadWithAutoclave(practice, fact.load, fact.autoclave)} ${fact.outcome}${figures(fact)}`;
+    return countsAs(practice, fact) === fact.outcome ? said : `${said}; counts as failed`;
+  },
   'load-released': (practice, { load, tips }) =>
-    `${itemWords(practice, `load:${load}`)} released${tips === undefined ? '' : `: ${tipsWords(tips)}`}`,
+    `release of ${itemWords(practice, `load:${load}`)}${tips === undefined ? '' : `: ${tipsWords(tips)}`}`,
   'spore-test': (practice, { outcome, ran, autoclave }) => {
     const of = autoclave === undefined ? '' : ` of ${autoclaveWords(practice, autoclave)}`;
     const told = { passed: 'clear', failed: 'positive', running: 'running' }[outcome];
