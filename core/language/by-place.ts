@@ -1,0 +1,132 @@
+import { closeness } from './closeness.ts';
+import type { Token } from './token.ts';
+
+/** A word that is told by what stands beside it, though what was typed is another word or too short to tell. */
+interface PlaceRule {
+  readonly word: string;
+  /** What was typed for it, each a word by itself; words that are none are taken by their closeness. */
+  readonly typed?: string;
+  /** How close a word that is none must be (see `closeness`). */
+  readonly near?: number;
+  /** The word before: `#` for a number, empty at the start of a sentence. */
+  readonly before?: RegExp;
+  readonly after?: RegExp;
+}
+
+/** What is said of a thing: a denial before it must not be lost. */
+const SAID =
+  /^(pass\w*|past|fail\w*|good|ok|okay|fine|clear|clean\w*|dry|sterile|sterili[sz]ed|ready|safe|done|finish\w*|complet\w*|chang\w*|turn\w*|work\w*|success\w*|calibrat\w*|used?|usable|using|sent|send|wiped?|wiping|releas\w*|back|heat\w*|warm\w*|connect\w*|hold\w*|held|been|being|yet|sure|certain|wash\w*|bag\w*|pouch\w*|fit|fitted|mov\w*|scan\w*|inspect\w*|damag\w*|broken|open\w*|seal\w*|allowed|got|come|convinced|positive|negative)$/;
+const BE_OR_DO =
+  /^(did|does|do|was|is|are|were|am|has|have|had|could|can|would|will|should|be|been|'s|it's|its|i'm|that's)$/;
+
+const RULES: readonly PlaceRule[] = [
+  { word: 'not', near: 3, after: SAID },
+  {
+    word: 'not',
+    typed: 'hot nor note lot dot pot jot rot cot bot knot nit nut net mot tot noted ot nt ont',
+    before: BE_OR_DO,
+    after: SAID,
+  },
+  { word: 'not', typed: 'ot nt ont nto', after: SAID },
+  { word: 'not', typed: 'now no got nots', before: /^(did|does|do|could|would)$/, after: SAID },
+  { word: 'not', typed: 'hot bot nit ot nt nor note net nut no', before: /^#$/, after: /^#$/ },
+  { word: 'think', typed: 'thin thing tink hink thik thank thins', before: /^i$/ },
+  {
+    word: 'use',
+    typed: 'us sue usd ues',
+    before: /^(not|don't|dont|never|nobody|anyone|please|cannot|can't)$/,
+    after: /^(tips?|#|it|them|that|this|the|[a-z]\w*)$/,
+  },
+  {
+    word: 'use',
+    typed: 'uses',
+    before: /^(not|don't|dont|nobody)$/,
+    after: /^(tips?|#|it|them|that|this|the|[a-z]\w*)$/,
+  },
+  { word: 'used', typed: 'uses', before: /^never$/ },
+  { word: 'use', typed: 'us sue', before: /^(i|we|to|you)$/, after: /^(tips?|#|it|again|them|[a-z])$/ },
+  { word: 'use', typed: 'us sue', before: /^to$/, after: /^$/ },
+  { word: 'use', typed: 'it', before: /^#$/, after: /^$/ },
+  { word: 'used', typed: 'use us uses', before: /^(is|are|was|were|been|being|'s)$/, after: /^(,|and|)$/ },
+  { word: 'used', typed: 'use', before: /^not$/, after: /^$/ },
+  { word: 'pass', typed: 'passe passs', before: /^no$/ },
+  {
+    word: 'past',
+    typed: 'pats part pass paste post pasta last past passt',
+    near: 3,
+    before: /^(half|quarter)$/,
+  },
+  {
+    word: 'ago',
+    typed: 'go',
+    near: 3,
+    before: /^(minutes?|mins?|hours?|hrs?|days?|weeks?|secs?|seconds?)$/,
+    after: /^(,|and|)$/,
+  },
+  { word: 'eve', near: 3, before: /^(christmas|xmas|years?|new)$/ },
+  { word: 'for', typed: 'or fo fr fir four fore far of', before: /^(degrees|c|degs?)$/, after: /^#$/ },
+  { word: 'out', typed: 'our ou ut oit oot', after: /^of$/ },
+  { word: 'where', typed: 'were wher wheres', before: /^$/, after: /^('s|is)$/ },
+  {
+    word: 'what',
+    typed: 'hat',
+    before: /^$/,
+    after: /^(is|was|'s|are|were|did|do|does|kind|tips?|can|has|have)$/,
+  },
+  { word: 'that', typed: 'hat tat', before: /^(undo|scrap|scratch|ignore|delete|disregard|forget|cancel)$/ },
+  {
+    word: 'how',
+    typed: 'ow hos ho hw yow hoe',
+    before: /^(|,|-|me)$/,
+    after: /^(do|to|long|many|should|can|did|does|often|is)$/,
+  },
+  { word: 'how', typed: 'hwo', after: /^(do|to|long|many|should|can|does|often)$/ },
+  { word: 'wet', typed: 'we', before: /^(all|is|are|still|packs|pouch|bit|was|were)$/, after: /^$/ },
+  { word: 'dry', near: 3, before: /^(and|everything|all|,|ok|is|good|are|bone|\.|)$/, after: /^(,|and|)$/ },
+  { word: 'good', typed: 'goo', before: /^a$/ },
+  { word: 'lens', typed: 'len', after: /^(on|of|and|is|was)$/ },
+  {
+    word: 'tip',
+    typed: 'trip til rip lip tin tie tio',
+    before: /^(|,|used|binned|bined|sent|washed|wiped)$/,
+    after: /^#$/,
+  },
+  { word: 'tips', typed: 'tis', after: /^#$/ },
+  { word: 'tip', typed: 'trip', after: /^#$/ },
+  { word: 'all', typed: 'al', after: /^(done|the|good|tips|used)$/ },
+];
+
+/** What was typed → the rules that know it. */
+const KNOWN = new Map<string, PlaceRule[]>();
+for (const rule of RULES) {
+  for (const typed of rule.typed?.split(' ') ?? []) KNOWN.set(typed, [...(KNOWN.get(typed) ?? []), rule]);
+}
+const BY_CLOSENESS = RULES.filter((rule) => rule.near !== undefined);
+
+/** The word meant by what stands at `at` between its neighbours, `null` where the place tells nothing. */
+export function byPlace(
+  tokens: readonly Token[],
+  at: number,
+  isWord: (text: string) => boolean,
+): string | null {
+  const text = tokens[at]?.text ?? '';
+  for (const rule of KNOWN.get(text) ?? []) if (stands(rule, tokens, at)) return rule.word;
+  if (text.length < 2 || text.length > 6 || isWord(text)) return null;
+  for (const rule of BY_CLOSENESS) {
+    if (closeness(text, rule.word) >= (rule.near ?? 5) && stands(rule, tokens, at)) return rule.word;
+  }
+  return null;
+}
+
+function stands({ before, after }: PlaceRule, tokens: readonly Token[], at: number): boolean {
+  return (
+    (before === undefined || before.test(beside(tokens[at - 1]))) &&
+    (after === undefined || after.test(beside(tokens[at + 1])))
+  );
+}
+
+/** A neighbour as the rules write it. */
+function beside(token: Token | undefined): string {
+  if (token === undefined || /^[.!?;\n]$/.test(token.text)) return '';
+  return token.kind === 'number' ? '#' : token.text;
+}
