@@ -1,4 +1,9 @@
-/** What a chat hands in, with event ids as the chat knows them; plain JSON, so that the inbox can keep it. */
+import type { Vouched } from '../../core/record/vouched.ts';
+
+/**
+ * What a chat hands in, with event ids as the chat knows them; plain JSON, so that the inbox can keep it. `vouched`: the
+ * writer's power in the room and whether the device is signed by its owner; left out where the chat cannot know.
+ */
 export type Heard =
   | {
       readonly sort: 'note';
@@ -6,6 +11,7 @@ export type Heard =
       readonly room: string;
       readonly from: string;
       readonly at: number;
+      readonly vouched?: Vouched;
       readonly text: string;
       readonly replyTo?: string;
     }
@@ -15,7 +21,10 @@ export type Heard =
       readonly room: string;
       readonly from: string;
       readonly at: number;
+      readonly vouched?: Vouched;
       readonly edits: string;
+      /** An edit was deleted, and this is what the note says again. */
+      readonly byDeletion?: true;
       readonly text: string;
     }
   | {
@@ -24,6 +33,7 @@ export type Heard =
       readonly room: string;
       readonly from: string;
       readonly at: number;
+      readonly vouched?: Vouched;
       readonly redacts: string;
     }
   | {
@@ -32,6 +42,7 @@ export type Heard =
       readonly room: string;
       readonly from: string;
       readonly at: number;
+      readonly vouched?: Vouched;
       readonly reacts: string;
       readonly emoji: string;
     };

@@ -3,6 +3,7 @@ import { calibrationRules } from './calibration.ts';
 import { dayRules } from './day.ts';
 import { faultRules } from './faults.ts';
 import { loadRules } from './loads.ts';
+import { rightsRules } from './rights.ts';
 import type { NumberRule, RuleDefault, SwitchRule } from './rule-default.ts';
 import { settlingRules } from './settling.ts';
 import { supplyRules } from './supply.ts';
@@ -20,6 +21,7 @@ export const ruleSections = {
   Supply: supplyRules,
   Faults: faultRules,
   'The day': dayRules,
+  'Whose word is taken': rightsRules,
 } as const satisfies Record<string, Record<string, RuleDefault>>;
 
 /** The one table of every default: key → value, unit, bounds, why, and where it comes from. */
@@ -33,6 +35,7 @@ export const ruleTable = {
   ...supplyRules,
   ...faultRules,
   ...dayRules,
+  ...rightsRules,
 } as const satisfies Record<string, RuleDefault>;
 
 export type RuleKey = keyof typeof ruleTable;

@@ -3,6 +3,7 @@ import type { Item } from '../reading/slots.ts';
 import type { Decision } from '../record/decision.ts';
 import type { Said } from '../record/entry.ts';
 import { itemsOf } from '../record/items-of.ts';
+import type { Vouched } from '../record/vouched.ts';
 import type { About } from '../rules/about.ts';
 import type { Stage } from '../rules/matter.ts';
 import type { Question } from '../rules/question.ts';
@@ -20,6 +21,9 @@ export interface PostParts {
   readonly mentions?: readonly string[];
   readonly buttons?: readonly string[];
 }
+
+/** What may free, pass or close something: of these it is kept how far the chat vouched for whoever typed it. */
+const MAY_LOOSEN = new Set<Said['kind']>(['released', 'load-finished', 'load-released', 'incident-closed']);
 
 /** A turn while it is being made. Keys of effects are derived from the turn's number and their place in it. */
 export class Draft {
@@ -83,7 +87,13 @@ export class Draft {
   /** Adds what is to be kept; in the turn's own place unless it belongs to an earlier note. */
   enter(
     what: Said,
-    who: { noted: Instant; by: string | null; from: string; room: string },
+    who: {
+      noted: Instant;
+      by: string | null;
+      from: string;
+      room: string;
+      vouched?: Vouched | undefined;
+    },
     place = this.number,
   ): void {
     const index = this.#nextIndex(place);
@@ -93,6 +103,7 @@ export class Draft {
       by: who.by,
       from: who.from,
       room: who.room,
+      ...(who.vouched === undefined || !MAY_LOOSEN.has(what.kind) ? {} : { vouched: who.vouched }),
       place,
       index,
     });
@@ -101,8 +112,8 @@ export class Draft {
   /** The first index that entries at `place` may take, where a note that stands already has some. */
   readonly firstIndex = new Map<number, number>();
 
-  decide(decision: Decision, room: string, by: string | null, from: string): void {
-    this.enter(decision, { noted: this.now, by, from, room });
+  decide(decision: Decision, room: string, by: string | null, from: string, vouched?: Vouched): void {
+    this.enter(decision, { noted: this.now, by, from, room, vouched });
   }
 
   matterSaid(matter: string, stage: Stage, post: string, marks: readonly string[] = []): void {

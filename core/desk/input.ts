@@ -1,6 +1,10 @@
+import type { Vouched } from '../record/vouched.ts';
 import type { Instant } from '../time/instant.ts';
 
-/** One thing that happened in the chat, at the edge made plain: quoted fallback stripped, our own posts known by their keys. */
+/**
+ * One thing that happened in the chat, at the edge made plain: quoted fallback stripped, our own posts known by their keys.
+ * `vouched`: how far the chat vouches for whoever did it, where it can know.
+ */
 export type Input =
   | {
       readonly sort: 'note';
@@ -8,6 +12,7 @@ export type Input =
       readonly room: string;
       readonly from: string;
       readonly at: Instant;
+      readonly vouched?: Vouched;
       readonly text: string;
       readonly replyTo?: Target;
     }
@@ -17,7 +22,10 @@ export type Input =
       readonly room: string;
       readonly from: string;
       readonly at: Instant;
+      readonly vouched?: Vouched;
       readonly edits: string;
+      /** An edit was deleted, and this is what the note says again. */
+      readonly byDeletion?: true;
       /** When the note that it edits was typed, where the chat knows it. */
       readonly noteAt?: Instant;
       readonly text: string;
@@ -28,6 +36,7 @@ export type Input =
       readonly room: string;
       readonly from: string;
       readonly at: Instant;
+      readonly vouched?: Vouched;
       readonly redacts: string;
     }
   | {
@@ -36,6 +45,7 @@ export type Input =
       readonly room: string;
       readonly from: string;
       readonly at: Instant;
+      readonly vouched?: Vouched;
       readonly reacts: Target;
       readonly emoji: string;
     };

@@ -1,6 +1,7 @@
 import type { Fact } from '../reading/fact.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { Decision } from '../record/decision.ts';
+import type { Vouched } from '../record/vouched.ts';
 import type { Stage } from '../rules/matter.ts';
 import type { Question } from '../rules/question.ts';
 import type { Effect } from './effect.ts';
@@ -75,6 +76,8 @@ export interface TurnEntry {
   readonly by: string | null;
   readonly from: string;
   readonly room: string;
+  /** How far the chat vouches for whoever typed it: kept with what may loosen something. */
+  readonly vouched?: Vouched;
   /** Turn of the original note, in whose place it stands: with `index` it keeps its identity through edits and answers. */
   readonly place: number;
   readonly index: number;

@@ -1,6 +1,7 @@
 import type { Fact } from '../reading/fact.ts';
 import type { Instant } from '../time/instant.ts';
 import type { Decision } from './decision.ts';
+import type { Vouched } from './vouched.ts';
 
 /** What an entry says: a fact of a note, or a decision of the program or of a person answering it. */
 export type Said = Fact | Decision;
@@ -30,6 +31,8 @@ export interface Entry {
   readonly from: string;
   /** Chat room where it was noted. */
   readonly room: string;
+  /** How far the chat vouches for its author; kept where it matters, left out where the chat cannot know. */
+  readonly vouched?: Vouched;
 }
 
 /** Id of the entry that a decision is about; it holds only as long as that one does. */

@@ -41,7 +41,13 @@ export type * from './tip-findings.ts';
 export interface Refused extends Found<'refused'> {
   readonly what: 'release' | 'load-release' | 'load-correction' | 'close-incident';
   readonly item: Item | null;
-  readonly why: 'not-allowed' | 'load-failed' | 'needs-pass' | 'needs-clear-test' | 'nothing-to-release';
+  readonly why:
+    | 'not-allowed'
+    | 'not-signed'
+    | 'load-failed'
+    | 'needs-pass'
+    | 'needs-clear-test'
+    | 'nothing-to-release';
 }
 
 /** The note speaks of something that the practice file does not have: nothing changes. */

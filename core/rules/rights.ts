@@ -3,14 +3,17 @@ import { peopleOf } from '../practice/look-up.ts';
 import type { Practice } from '../practice/practice.ts';
 import { answersForScanners, seniorsWhoWrite } from '../record/authority.ts';
 import type { Hold } from '../record/state.ts';
+import { isProven, type Vouched } from '../record/vouched.ts';
 import { type Instant, MINUTE } from '../time/instant.ts';
+import { lines, type Message } from '../words/message.ts';
 
 /**
  * True for the lead, the deputy and the manager, by chat id. A practice file that gives nobody who writes such a part:
- * anyone, since else nothing could ever be released, and `seniorsAreNamed` lets the reply say so.
+ * those who look after the chat room, and anyone where the chat knows no such thing, since else nothing could ever be
+ * released; `seniorsAreNamed` lets the reply say so.
  */
-export function isSenior(practice: Practice, person: string): boolean {
-  return answersForScanners(practice, person);
+export function isSenior(practice: Practice, person: string, vouched?: Vouched): boolean {
+  return answersForScanners(practice, person, vouched);
 }
 
 /** False where the practice file names no lead, deputy or manager who writes: then everybody may do what is theirs. */
@@ -37,6 +40,14 @@ export function seniorsInWords(practice: Practice): string {
   );
   const last = named.pop() ?? '';
   return named.length === 0 ? last : `${named.join(', ')} or ${last}`;
+}
+
+/** Why something was not taken that the person may do: how to do it, for whoever holds a phone. */
+export function fromSignedDevice(start: string): Message {
+  return lines(
+    [{ strong: start }, ' It came from a device that you have not verified.'],
+    'Verify this one in your app (Settings, then Security), and type it again.',
+  );
 }
 
 const PARTS = ['lead', 'deputy', 'manager'] as const;
@@ -70,10 +81,14 @@ export interface Loosening {
   /** When the note was typed. */
   readonly noted: Instant;
   readonly now: Instant;
+  /** False for a deletion, which a server could forge: where the chat has servers it loosens nothing. */
+  readonly typed: boolean;
+  readonly vouched?: Vouched;
 }
 
 /** Taken from its author within `correctOwnMinutes` (10), or from the lead, deputy or manager at any time. */
-export function mayLoosen({ practice, author, asker, noted, now }: Loosening): boolean {
-  if (isSenior(practice, asker)) return true;
+export function mayLoosen({ practice, author, asker, noted, now, typed, vouched }: Loosening): boolean {
+  if (!isProven(practice, vouched) || (!typed && vouched !== undefined)) return false;
+  if (isSenior(practice, asker, vouched)) return true;
   return author === asker && now - noted <= ruleValue(practice, 'correctOwnMinutes') * MINUTE;
 }

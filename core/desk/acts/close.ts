@@ -64,6 +64,7 @@ export function closeWith(
       speaker.room,
       speaker.from,
       speaker.from,
+      speaker.vouched,
     );
   apply(timeline, draft.entries.slice(first));
   followUp(session, speaker, draft.entries.slice(first), []);

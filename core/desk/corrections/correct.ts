@@ -10,7 +10,7 @@ import { speakFindings } from '../after/speak-findings.ts';
 import { strikeReplies } from '../after/strike-replies.ts';
 import type { NoteLine } from '../note-log.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
-import type { Session, Speaker } from '../session.ts';
+import { type Session, type Speaker, vouching } from '../session.ts';
 import { closeWaitingCorrections } from './close-questions.ts';
 import { keepIncidents } from './keep-incidents.ts';
 import { guarded, loosened } from './loosens.ts';
@@ -32,7 +32,8 @@ export function correct(
   const isFar = timeline.isFar(note.turn, whens);
   const before = guarded(practice, timeline.state, now, isFar);
   const kept = timeline.ofTurn(note.turn);
-  const author: Speaker = { from: note.from, room: note.room, noted: note.noted, note: note.id };
+  const { from, room, noted } = note;
+  const author: Speaker = { from, room, noted, note: note.id, ...vouching(speaker) };
   const first = draft.entries.length;
   timeline.setAside(note.turn);
   const entered = enterFacts(session, author, facts, note.turn);
@@ -44,6 +45,8 @@ export function correct(
     asker: speaker.from,
     noted: note.noted,
     now: speaker.noted,
+    typed: speaker.typed ?? true,
+    ...vouching(speaker),
   });
   if (gains.length > 0 && !may) {
     draft.entries.length = first;

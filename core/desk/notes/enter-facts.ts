@@ -28,7 +28,13 @@ export function enterFacts(
     if ('tips' in settled && settled.tips?.length === 0) continue;
     draft.enter(
       settled,
-      { noted: speaker.noted, by: fact.by ?? speaker.from, from: speaker.from, room: speaker.room },
+      {
+        noted: speaker.noted,
+        by: fact.by ?? speaker.from,
+        from: speaker.from,
+        room: speaker.room,
+        vouched: speaker.vouched,
+      },
       place,
     );
     apply(timeline, draft.entries.slice(-1));

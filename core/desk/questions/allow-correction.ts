@@ -1,5 +1,6 @@
+import { isProven } from '../../record/vouched.ts';
 import type { Purpose, Question } from '../../rules/question.ts';
-import { isSenior } from '../../rules/rights.ts';
+import { fromSignedDevice, isSenior } from '../../rules/rights.ts';
 import { lines } from '../../words/message.ts';
 import { correct } from '../corrections/correct.ts';
 import type { Session, Speaker } from '../session.ts';
@@ -13,11 +14,13 @@ export function allowCorrection(
   value: string,
 ): void {
   const { draft, notes, practice } = session;
-  if (!isSenior(practice, speaker.from)) {
+  const { from, vouched } = speaker;
+  const senior = isSenior(practice, from, vouched);
+  if (!senior || (value === 'yes' && !isProven(practice, vouched))) {
     draft.asked.push(question);
-    const message = lines(
-      'The lead, a deputy or a manager has to allow that; nothing is changed until then.',
-    );
+    const message = senior
+      ? fromSignedDevice('Nothing is changed yet.')
+      : lines('The lead, a deputy or a manager has to allow that; nothing is changed until then.');
     draft.post(speaker.room, { about: 'question', message, replyTo: speaker.note });
     return;
   }

@@ -5,7 +5,7 @@ import type { Purpose } from '../../rules/question.ts';
 import { toIso } from '../../time/instant.ts';
 import { followUp } from '../after/follow-up.ts';
 import { apply } from '../apply.ts';
-import type { Session, Speaker } from '../session.ts';
+import { type Session, type Speaker, vouching } from '../session.ts';
 import type { TurnEntry } from '../turn.ts';
 
 /**
@@ -60,6 +60,7 @@ function isOfLoadOrTest(fact: Entry['fact']): fact is OfLoadOrTest {
   return /^(load-started|load-finished|spore-test|autoclave-test)$/.test(fact.kind);
 }
 
-function turnEntry({ turn, index, noted, by, from, room }: Entry, what: Entry['fact']): TurnEntry {
-  return { what, noted: toIso(noted), by, from, room, place: turn, index };
+function turnEntry(entry: Entry, what: Entry['fact']): TurnEntry {
+  const { turn, index, noted, by, from, room } = entry;
+  return { what, noted: toIso(noted), by, from, room, ...vouching(entry), place: turn, index };
 }

@@ -6,8 +6,9 @@ import { lines } from '../../words/message.ts';
 import { followUp } from '../after/follow-up.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { withSlot } from '../notes/fill-gap.ts';
-import { type Session, type Speaker, viewOf } from '../session.ts';
-import { askPerson } from './ask-person.ts';
+import { refusesExport } from '../notes/guard-export.ts';
+import { type Session, type Speaker, viewOf, vouching } from '../session.ts';
+import { offerLearning } from './offer-learning.ts';
 import { NO_TIPS } from './tips-named.ts';
 
 type Completion = Extract<Purpose, { sort: 'complete' }>;
@@ -29,7 +30,7 @@ export function complete(session: Session, speaker: Speaker, purpose: Completion
 
 function answerCompleted(session: Session, speaker: Speaker, entry: unknown): void {
   const ask = askSchema.safeParse(entry);
-  if (!ask.success) return;
+  if (!ask.success || refusesExport(session, speaker, ask.data)) return;
   const { about, message, items, file } = answer(ask.data, {
     ...viewOf(session),
     room: speaker.room,
@@ -58,32 +59,9 @@ export function recordCompleted(
     room: speaker.room,
     noted: purpose.noted,
     note: purpose.note,
+    ...vouching(speaker),
   };
   session.draft.of = purpose.note;
   const entered = enterFacts(session, author, [fact.data], purpose.turn);
   followUp(session, { ...author, note: speaker.note }, entered, []);
-}
-
-/** A word that was not known and that the answer explains is offered once for keeping. */
-function offerLearning(session: Session, speaker: Speaker, purpose: Completion, value: string): void {
-  if (purpose.words === undefined || !/^(scanner|site|room|tip)$/.test(purpose.about)) return;
-  const means = value.includes(':') ? value : `${purpose.about}:${value}`;
-  const { draft } = session;
-  const message = lines([
-    `Shall I remember “${purpose.words}” for ${value}? `,
-    { strong: 'yes' },
-    ' or ',
-    { strong: 'no' },
-  ]);
-  const key = draft.post(speaker.room, {
-    about: 'question',
-    message,
-    replyTo: speaker.note,
-    buttons: ['✅', '❌'],
-  });
-  const choices = [
-    { label: 'yes', value: 'yes' },
-    { label: 'no', value: 'no' },
-  ];
-  askPerson(session, speaker, key, choices, { sort: 'learn', words: purpose.words, means });
 }

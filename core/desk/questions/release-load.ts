@@ -22,6 +22,7 @@ export function releaseLoad(
     speaker.room,
     speaker.from,
     speaker.from,
+    speaker.vouched,
   );
   apply(timeline, draft.entries.slice(first));
   followUp(session, speaker, draft.entries.slice(first), []);

@@ -6,7 +6,7 @@ import { correct } from '../corrections/correct.ts';
 import type { Input } from '../input.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
 import { askGaps, fillGaps } from '../notes/raise-gaps.ts';
-import type { Session, Speaker } from '../session.ts';
+import { type Session, type Speaker, vouching } from '../session.ts';
 import { answerAsks, onNote } from './on-note.ts';
 
 /** An edited note says what it now says, from the time of the note; only its author can edit it. */
@@ -22,11 +22,13 @@ export function onEdit(session: Session, input: EditInput): void {
   const { read, message } = guardPrivacy(session.practice, note.noted, input.text, asTyped);
   draft.reading = read.reading;
   closeQuestionsOf(session, note.id);
-  const speaker: Speaker = { from: note.from, room: note.room, noted: note.noted, note: note.id };
+  const { from, room, noted } = note;
+  const speaker: Speaker = { from, room, noted, note: note.id, ...vouching(input) };
   const { filled, open } = fillGaps(session, speaker, read.gaps);
   const meant = [...read.reading.facts, ...filled.map((one) => one.entry)];
   if (meant.length > 0 || session.timeline.ofTurn(note.turn).length > 0) {
-    correct(session, { ...speaker, noted: input.at }, note, meant, 'edited');
+    const byDeletion = input.byDeletion === true ? { typed: false as const } : {};
+    correct(session, { ...speaker, noted: input.at, ...byDeletion }, note, meant, 'edited');
   } else strikeReplies(session, note, [], input.from);
   if (message === null) strikeReplies(session, note, [], input.from, PRIVACY);
   askGaps(session, speaker, open);
@@ -41,8 +43,9 @@ export function onEdit(session: Session, input: EditInput): void {
 const PRIVACY: ReadonlySet<About> = new Set(['privacy']);
 
 /** What was talk before the edit left no line in the record: it is taken as the note that it now is, from its own time. */
-function takeAnew(session: Session, { edits, room, from, text, noteAt }: EditInput): void {
-  if (noteAt !== undefined) onNote(session, { sort: 'note', id: edits, room, from, at: noteAt, text });
+function takeAnew(session: Session, input: EditInput): void {
+  const { edits: id, room, from, text, noteAt: at } = input;
+  if (at !== undefined) onNote(session, { sort: 'note', id, room, from, at, text, ...vouching(input) });
 }
 
 type EditInput = Extract<Input, { sort: 'edit' }>;

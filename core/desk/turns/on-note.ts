@@ -8,21 +8,25 @@ import { followUp } from '../after/follow-up.ts';
 import type { NoteInput, Target } from '../input.ts';
 import { STALE_MS } from '../late-notes.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
+import { forgetWord } from '../notes/forget-word.ts';
+import { refusesExport } from '../notes/guard-export.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
 import { askGaps, fillGaps } from '../notes/raise-gaps.ts';
 import { answerQuestion, questionAnsweredBy } from '../questions/answer-question.ts';
 import { sayTooLate } from '../questions/late-answer.ts';
 import { offerWalk, walkOn, wantsWalk } from '../questions/walk.ts';
-import { type Session, type Speaker, viewOf } from '../session.ts';
+import { type Session, type Speaker, viewOf, vouching } from '../session.ts';
 
 /** One note: what it answers, what it corrects, what it tells, what it asks; warnings come first. */
 export function onNote(session: Session, input: NoteInput): void {
   const { draft, practice } = session;
-  const speaker: Speaker = { from: input.from, room: input.room, noted: input.at, note: input.id };
+  const { id: note, from, room, at: noted } = input;
+  const speaker: Speaker = { from, room, noted, note, ...vouching(input) };
   const asTyped = session.read(input.text, { at: input.at, from: input.from, room: input.room });
   const { read, message } = guardPrivacy(practice, input.at, input.text, asTyped);
   draft.reading = read.reading;
   session.notes.explain(input.id, read.why);
+  if (forgetWord(session, speaker, input.text)) return;
   const waiting = questionAnsweredBy(session, input, read);
   if (waiting !== null) answerQuestion(session, speaker, waiting.question, waiting.value, waiting.told);
   else sayTooLate(session, speaker, input, read);
@@ -66,6 +70,7 @@ export function answerAsks(
       explain(session, speaker, target);
       continue;
     }
+    if (refusesExport(session, speaker, ask)) continue;
     if (ask.kind === 'how' && text !== undefined && wantsWalk(text)) {
       walkOn(session, speaker, ask.topic, 0);
       continue;

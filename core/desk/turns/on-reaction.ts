@@ -4,7 +4,7 @@ import { tick } from '../acts/done.ts';
 import { later } from '../acts/later.ts';
 import type { Input } from '../input.ts';
 import { answerQuestion } from '../questions/answer-question.ts';
-import type { Session, Speaker } from '../session.ts';
+import { type Session, type Speaker, vouching } from '../session.ts';
 
 const DONE = new Set(['✅', '✔', '☑', '👍', '👌']);
 const NOT = new Set(['❌', '👎', '✖', '🚫']);
@@ -18,7 +18,8 @@ export function onReaction(session: Session, input: Extract<Input, { sort: 'reac
   if (!('post' in input.reacts)) return;
   const emoji = plain(input.emoji);
   const { post: key } = input.reacts;
-  const speaker: Speaker = { from: input.from, room: input.room, noted: input.at, note: '' };
+  const { from, room, at: noted } = input;
+  const speaker: Speaker = { from, room, noted, note: '', ...vouching(input) };
   const question = session.questions.get(key);
   if (question !== null && (question.until === null || session.now < question.until)) {
     answerByReaction(session, speaker, question, emoji);

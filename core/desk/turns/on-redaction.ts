@@ -3,7 +3,7 @@ import { strikeReplies } from '../after/strike-replies.ts';
 import { closeQuestionsOf } from '../corrections/close-questions.ts';
 import { correct } from '../corrections/correct.ts';
 import type { Input } from '../input.ts';
-import type { Session, Speaker } from '../session.ts';
+import { type Session, type Speaker, vouching } from '../session.ts';
 
 /**
  * A deleted note says nothing, and with an edit deleted it says what it said before: its author's to delete, or the
@@ -13,9 +13,10 @@ export function onRedaction(session: Session, input: Extract<Input, { sort: 'red
   const { notes, practice, timeline } = session;
   const note = notes.noteOf(input.redacts);
   if (note === null || note.gone) return;
-  if (note.from !== input.from && !isSenior(practice, input.from)) return;
+  if (note.from !== input.from && !isSenior(practice, input.from, input.vouched)) return;
   // Nothing can be said under a note that is gone: what is said stands by itself.
-  const speaker: Speaker = { from: input.from, room: note.room, noted: input.at, note: '' };
+  const { from, at: noted } = input;
+  const speaker: Speaker = { from, room: note.room, noted, note: '', typed: false, ...vouching(input) };
   if (note.id !== input.redacts) {
     const facts = notes.without(input.redacts);
     if (facts !== null) correct(session, { ...speaker, note: note.id }, note, facts, 'edited');

@@ -1,5 +1,5 @@
 import type { Item } from '../../reading/slots.ts';
-import { answersForScanners } from '../authority.ts';
+import { whyNotLoosen } from '../authority.ts';
 import { loadMeant } from '../load-key.ts';
 import type { LoadState, Refused } from '../state.ts';
 import { setStage, show } from '../tip-change.ts';
@@ -72,7 +72,7 @@ export function releaseLoad(
   const { state, entry, mark } = step;
   const load = state.loads.get(key);
   if (load === undefined) return;
-  const why = whyNot(load, answersForScanners(state.practice, entry.from));
+  const why = whyNot(load, whyNotLoosen(state.practice, entry));
   if (why !== null) {
     found(step, { kind: 'refused', items, what: 'load-release', item: items[0] ?? null, why });
     return;
@@ -84,10 +84,10 @@ export function releaseLoad(
   state.loads.set(key, whole ? { ...after, status: 'passed', doubt: null, beforeDoubt: null } : after);
 }
 
-function whyNot(load: LoadState, allowed: boolean): Refused['why'] | null {
+function whyNot(load: LoadState, person: Refused['why'] | null): Refused['why'] | null {
   if (load.status === 'failed' || load.recalled !== null) return 'load-failed';
   if (!isReleasable(load)) return 'nothing-to-release';
-  return allowed ? null : 'not-allowed';
+  return person;
 }
 
 /** It waits for the lead: no published value, or in doubt with a result noted. */

@@ -1,5 +1,5 @@
 import type { Item } from '../../reading/slots.ts';
-import { answersForScanners } from '../authority.ts';
+import { whyNotLoosen } from '../authority.ts';
 import type { Hold, Mark, Refused } from '../state.ts';
 import { hold, show } from '../tip-change.ts';
 import { doubt } from './doubts.ts';
@@ -85,9 +85,8 @@ function release(step: Step, item: Item): void {
 function whyNot(step: Step, held: Hold): Refused['why'] | null {
   if (held.ends === 'pass') return 'needs-pass';
   if (held.ends === 'clear-test') return 'needs-clear-test';
-  if (answersForScanners(step.state.practice, step.entry.from)) return null;
-  if (held.ends === 'placer' && isPlacer(step, held.mark)) return null;
-  return 'not-allowed';
+  const { practice } = step.state;
+  return whyNotLoosen(practice, step.entry, held.ends === 'placer' && isPlacer(step, held.mark));
 }
 
 function isPlacer(step: Step, mark: Mark): boolean {
@@ -99,7 +98,7 @@ function settleDoubt(step: Step, kind: string, id: string): boolean {
     kind === 'tip' ? step.state.tips.get(id) : kind === 'scanner' ? step.state.scanners.get(id) : undefined;
   if (thing?.doubt == null) return false;
   const { practice } = step.state;
-  if (!answersForScanners(practice, step.entry.from) && !isPlacer(step, thing.doubt)) return false;
+  if (whyNotLoosen(practice, step.entry, isPlacer(step, thing.doubt)) !== null) return false;
   thing.doubt = null;
   return true;
 }

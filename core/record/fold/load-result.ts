@@ -4,7 +4,8 @@ import { answersForScanners } from '../authority.ts';
 import type { SaidOf } from '../entry.ts';
 import { autoclaveTold } from '../load-key.ts';
 import { judgeFigures } from '../load-standard.ts';
-import type { LoadResult, LoadState, LoadStatus, State } from '../state.ts';
+import type { LoadResult, LoadState, LoadStatus, Refused, State } from '../state.ts';
+import { isProven } from '../vouched.ts';
 import { afterLoad } from './autoclave-use.ts';
 import { failTips, passTips, waitTips } from './load-tips.ts';
 import { found, type Step } from './step.ts';
@@ -20,13 +21,14 @@ export function takeResult(step: Step, key: string, said: Finished): void {
   const result = resultOf(state, load, said, step);
   const { status, failedWhy } = released(load, result) ?? verdict(result);
   const stood = load.status === 'doubted' ? (load.beforeDoubt ?? 'open') : load.status;
-  if (loosens(stood, status) && !mayCorrect(step, load)) {
+  const why = loosens(stood, status) ? whyNotCorrect(step, load) : null;
+  if (why !== null) {
     found(step, {
       kind: 'refused',
       items: [`load:${load.number}`],
       what: 'load-correction',
       item: `load:${load.number}`,
-      why: 'not-allowed',
+      why,
     });
     return;
   }
@@ -90,9 +92,14 @@ function loosens(before: LoadStatus, after: LoadStatus): boolean {
 }
 
 /** What makes a load good after all is taken from its author within ten minutes, or from those who answer for it. */
+function whyNotCorrect(step: Step, load: LoadState): Refused['why'] | null {
+  if (!mayCorrect(step, load)) return 'not-allowed';
+  return isProven(step.state.practice, step.entry.vouched) ? null : 'not-signed';
+}
+
 function mayCorrect(step: Step, load: LoadState): boolean {
   const { practice } = step.state;
-  if (answersForScanners(practice, step.entry.from)) return true;
+  if (answersForScanners(practice, step.entry.from, step.entry.vouched)) return true;
   const last = load.results.at(-1)?.mark;
   if (last === undefined || last.from !== step.entry.from) return false;
   return step.entry.noted - last.noted <= ruleValue(practice, 'correctOwnMinutes') * MINUTE;

@@ -9,13 +9,18 @@ import { lines, type Message } from '../../words/message.ts';
 import { nameOf } from '../../words/people-words.ts';
 import type { About } from '../about.ts';
 import type { View } from '../matter.ts';
-import { isSenior, leadIds, seniorsInWords } from '../rights.ts';
+import { fromSignedDevice, isSenior, leadIds, seniorsInWords } from '../rights.ts';
 import type { Speech } from '../speech.ts';
 import { capital } from '../tips/tip-words.ts';
 
 /** The author may not say this of it, or nobody may: nothing changes, and who may is said. */
 export function speakRefused(finding: Refused, view: View): readonly Speech[] {
   const { what, item, items } = finding;
+  if (finding.why === 'not-signed') {
+    const about = what === 'close-incident' ? 'incident' : aboutOf(item);
+    const message = fromSignedDevice(notSigned(finding, view));
+    return [{ about, items, message, mentions: [] }];
+  }
   if (what === 'close-incident') {
     const message = lines([{ strong: 'The incident stays open.' }, ` ${may(view.practice, 'close it')}`]);
     return [{ about: 'incident', items, message, mentions: [] }];
@@ -40,10 +45,19 @@ function correction({ item, items, mark }: Refused, view: View): Speech {
   return { about: 'question', items, message, mentions: leadIds(view.practice) };
 }
 
+/** Who may do it is settled; only the device was not one that its owner has verified. */
+function notSigned({ what, item }: Refused, view: View): string {
+  if (what === 'close-incident') return 'The incident stays open.';
+  const name = item === null ? 'it' : itemWords(view, item);
+  return `${capital(name)} ${what === 'load-correction' ? 'stays as it was' : 'is not released'}.`;
+}
+
 function notReleased({ why, item }: Refused, view: View, name: string): Message {
   const { practice } = view;
   const start = { strong: `${capital(name)} is not released.` };
   switch (why) {
+    case 'not-signed':
+      return fromSignedDevice(`${capital(name)} is not released.`);
     case 'not-allowed':
       return lines([start, ` ${placer(view, item)}${may(practice, 'release it')}`]);
     case 'load-failed':

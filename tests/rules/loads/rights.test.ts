@@ -71,7 +71,7 @@ describe('who may', () => {
     ['a colleague at once', '@una:example.org', 0, false],
     ['the deputy a day later', '@dan:example.org', 1_440 * MINUTE, true],
   ])('a correction that loosens is taken from %s', (_who, asker, now, may) => {
-    expect(mayLoosen({ practice, author: '@tom:example.org', asker, noted: 0, now })).toBe(may);
+    expect(mayLoosen({ practice, author: '@tom:example.org', asker, noted: 0, now, typed: true })).toBe(may);
   });
 
   it('then the lead is called; where no lead writes here the deputy, then the manager', () => {

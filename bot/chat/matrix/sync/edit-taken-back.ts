@@ -31,8 +31,9 @@ export async function editTakenBack(
     .map((edit) => toHeard(edit, me))
     .findLast((edit) => edit?.sort === 'edit');
   const text = standing?.sort === 'edit' ? standing.text : heard.text;
-  const { id, room, at: when } = redaction;
-  return { sort: 'edit', id, room, at: when, from: note.sender, edits: original, text };
+  const { id, room, at: when, vouched } = redaction;
+  const edit = { sort: 'edit', id, room, at: when, from: note.sender, edits: original, text } as const;
+  return { ...edit, byDeletion: true, ...(vouched === undefined ? {} : { vouched }) };
 }
 
 async function editsOf(

@@ -1,5 +1,7 @@
 import { type IRoomEvent, type MatrixClient, MatrixEvent } from 'matrix-js-sdk/lib/matrix.js';
+import type { Vouched } from '../../../../core/record/vouched.ts';
 import { fields, type ReadEvent } from './to-heard.ts';
+import { isSignedByOwner, powerOf } from './vouching.ts';
 
 /** An event as the homeserver gives it: everything that is looked at is checked where it is looked at. */
 export type RawEvent = Readonly<Record<string, unknown>>;
@@ -24,7 +26,8 @@ export async function readEvent(
     redacts: typeof raw.redacts === 'string' ? raw.redacts : null,
   };
   if (type !== 'm.room.encrypted') {
-    return { ...base, type, content: fields(raw.content), wire: fields(raw.content) };
+    const vouched: Vouched = { device: 'in-clear', power: powerOf(client, at.room, sender) };
+    return { ...base, type, content: fields(raw.content), wire: fields(raw.content), vouched };
   }
   const event = sdkEvent(client, raw, at);
   await client.decryptEventIfNeeded(event);
@@ -32,7 +35,9 @@ export async function readEvent(
   if (event.isDecryptionFailure() || event.getType() === 'm.room.encrypted') return 'locked';
   // The content as first sent: the SDK's own getContent() already shows a later edit.
   const content = fields(event.getOriginalContent());
-  return { ...base, type: event.getType(), content, wire: fields(event.getWireContent()) };
+  const device = (await isSignedByOwner(client, event)) ? 'signed' : 'unsigned';
+  const vouched: Vouched = { device, power: powerOf(client, at.room, sender) };
+  return { ...base, type: event.getType(), content, wire: fields(event.getWireContent()), vouched };
 }
 
 /** The SDK decrypts what its sync brought by itself: that work is waited for, not done twice. */

@@ -1,3 +1,4 @@
+import type { Vouched } from '../../../../core/record/vouched.ts';
 import type { Heard } from '../../../keeper/heard.ts';
 import { withoutQuote } from './without-quote.ts';
 
@@ -13,6 +14,8 @@ export interface ReadEvent {
   readonly wire: Fields;
   /** Event that a redaction takes away, where it stands outside the content (rooms before version 11). */
   readonly redacts: string | null;
+  /** The sender's power in the room, and whether the event was locked by a device that its owner has signed. */
+  readonly vouched?: Vouched;
 }
 
 export type Fields = Readonly<Record<string, unknown>>;
@@ -24,8 +27,8 @@ const CAPTIONED = new Set(['m.image', 'm.file', 'm.video', 'm.audio']);
 /** What an event says to the desk; null for what is none of its business: notices, our own, pictures without words. */
 export function toHeard(event: ReadEvent, me: string): Heard | null {
   if (event.sender === me) return null;
-  const { id, room, sender: from, at } = event;
-  const base = { id, room, from, at };
+  const { id, room, sender: from, at, vouched } = event;
+  const base = { id, room, from, at, ...(vouched === undefined ? {} : { vouched }) };
   switch (event.type) {
     case 'm.room.message':
       return message(base, event);
