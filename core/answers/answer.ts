@@ -15,6 +15,7 @@ import { answerTips } from './asks/tips.ts';
 import { answerTrace } from './asks/trace.ts';
 import { answerWhere } from './asks/where.ts';
 import { answerWhoCan } from './asks/who-can.ts';
+import { answerWords } from './asks/words.ts';
 
 /** Answers one ask from the record as it stands. */
 export function answer(ask: Ask, view: AskView): Answer {
@@ -45,6 +46,8 @@ export function answer(ask: Ask, view: AskView): Answer {
       return answerHow(ask, view);
     case 'who-can':
       return answerWhoCan(ask, view);
+    case 'words':
+      return answerWords(view);
     case 'help':
       return answerHelp(view);
     case 'why':

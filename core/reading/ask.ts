@@ -39,6 +39,8 @@ export const ask = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('who-can'), topic: howTopic }),
   /** "why?" in reply: which words and which rule. */
   z.strictObject({ kind: z.literal('why') }),
+  /** Which words the practice has taught. */
+  z.strictObject({ kind: z.literal('words') }),
   z.strictObject({ kind: z.literal('help') }),
 ]);
 

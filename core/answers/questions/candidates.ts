@@ -10,7 +10,7 @@ import { sterileStock } from '../../rules/tips/sterile-stock.ts';
  * are at these sites come first; of tips only those that are there, where there are any.
  */
 export function candidatesFor(gap: Gap, view: View, sites: readonly string[]): readonly Choice[] {
-  const all = allCandidates(gap, view);
+  const all = allCandidates(gap, view, sites);
   const { state } = view;
   const isHere = ({ value }: Choice): boolean => {
     const id = value.slice(value.indexOf(':') + 1);
@@ -22,7 +22,7 @@ export function candidatesFor(gap: Gap, view: View, sites: readonly string[]): r
   return here.length === 0 ? all : here;
 }
 
-function allCandidates(gap: Gap, view: View): readonly Choice[] {
+function allCandidates(gap: Gap, view: View, sites: readonly string[]): readonly Choice[] {
   const { about, choices } = gap.unclear;
   if (choices !== undefined && choices.length > 0)
     return choices.map((value) => ({ label: labelOf(about, value, gap, view), value }));
@@ -32,7 +32,7 @@ function allCandidates(gap: Gap, view: View): readonly Choice[] {
     case 'site':
       return view.practice.sites.map(({ id, name }) => ({ label: name, value: id }));
     case 'room':
-      return roomsOf(gap, view);
+      return roomsOf(gap, view, sites);
     case 'tip':
       return tipsFor(gap, view).map((id) => ({ label: `tip ${id}`, value: id }));
     case 'load':
@@ -99,11 +99,18 @@ function openLoads({ state }: View): readonly string[] {
   return [...new Set(open.map(({ number }) => number))];
 }
 
-/** Rooms of the site that the note names, or of the only one. */
-function roomsOf(gap: Gap, { practice }: View): readonly Choice[] {
-  const site = siteSaid(gap) ?? (practice.sites.length === 1 ? practice.sites[0]?.id : undefined);
-  const rooms = site === undefined ? [] : (siteOf(practice, site)?.rooms ?? []);
-  return rooms.map(({ id, name }) => ({ label: name, value: id }));
+/** Rooms of the site that the note names, else those of the chat room's sites, else all; then each with its site. */
+function roomsOf(gap: Gap, { practice }: View, here: readonly string[]): readonly Choice[] {
+  const said = siteSaid(gap);
+  const site = said === undefined ? undefined : siteOf(practice, said);
+  if (site !== undefined) return site.rooms.map(({ id, name }) => ({ label: name, value: id }));
+  const sites = practice.sites.filter(({ id }) => here.length === 0 || here.includes(id));
+  return sites.flatMap((one) =>
+    one.rooms.map(({ id, name }) => ({
+      label: sites.length === 1 ? name : `${name}, ${one.name}`,
+      value: `${one.id}/${id}`,
+    })),
+  );
 }
 
 function siteSaid(gap: Gap): string | undefined {

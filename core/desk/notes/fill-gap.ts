@@ -35,6 +35,9 @@ export function withSlot(
   about: string,
 ): Record<string, unknown> {
   if (form === 'confirm') return { ...draft };
+  // A room that no site was said of brings its own.
+  const [ofSite, room] = slot === 'room' ? value.split('/') : [];
+  if (ofSite !== undefined && room !== undefined) return { ...draft, site: ofSite, room };
   const items = value.split(',').map((one) => (one.includes(':') ? one : `${about}:${one}`));
   const ids = items.map((one) => one.slice(one.indexOf(':') + 1));
   const [id = ''] = ids;

@@ -25,7 +25,7 @@ export function matchChoice(question: Question, text: string, read: NoteRead): s
 
 function picked(question: Question, choice: string): string | null {
   const named = question.choices.find(({ value }) =>
-    [value, bare(value), autoclaveIn(value)].includes(choice),
+    [value, bare(value), autoclaveIn(value), roomIn(value)].includes(choice),
   );
   if (named !== undefined) return named.value;
   const place = /^\d{1,3}$/.test(choice) ? Number(choice) : 0;
@@ -49,6 +49,11 @@ function nameIn(label: string): string {
 /** `big` of a load's key such as `big/118@2026-11-23`. */
 function autoclaveIn(value: string): string {
   return value.replace(/\/.*$/, '');
+}
+
+/** `m1` of a room with its site such as `mill/m1`. */
+function roomIn(value: string): string {
+  return value.slice(value.indexOf('/') + 1);
 }
 
 function fold(text: string): string {

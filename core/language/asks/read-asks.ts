@@ -113,6 +113,7 @@ function questionStart(sentence: Sentence): number {
     s.parts.some(
       (p) =>
         hasTag(p, 'record') ||
+        hasTag(p, 'incident') ||
         /^(help|trace|enough|history|timeline|status|contents|details|overview|rundown|look back|look-back|lookback)$/.test(
           p.text,
         ) ||
@@ -134,7 +135,7 @@ function questionStart(sentence: Sentence): number {
 
 /** Bare openings that ask for something to be found, shown or told. */
 const OPENS_ASK =
-  /^((hi|hello|hey|please|pls|so|ok|right|sorry|lads|can you|could you) )*(need to (find|know)\b|everything that\b|calibration (steps|procedure)|looking for\b|locate\b|find\b|date of\b|show\b|gimme\b|full list\b|all tips\b|all the tips\b|tips? status|latest\b|last (cal|calibration|temp|temperature|scan|wipe|move)|look back|do a look back|track\b|print\b|explain\b|time ?line|instructions|commands|options|never .* before|setting up\b|\w+ \w+ (keeps|keep) (fog|mist|steam)|\w+ keeps (fog|mist|steam))/;
+  /^((hi|hello|hey|please|pls|so|ok|right|sorry|lads|can you|could you) )*(need to (find|know)\b|everything that\b|calibration (steps|procedure)|looking for\b|locate\b|find\b|date of\b|show\b|gimme\b|full list\b|all tips\b|all the tips\b|tips? status|latest\b|last (cal|calibration|temp|temperature|scan|wipe|move)|look back|do a look back|track\b|print\b|explain\b|learned words|learnt words|tell me\b|time ?line|instructions|commands|options|never .* before|setting up\b|\w+ \w+ (keeps|keep) (fog|mist|steam)|\w+ keeps (fog|mist|steam))/;
 
 function isGreeting(segment: Segment): boolean {
   return segment.parts.every((p) => p.senses.some((s) => s.sort === 'glue'));
