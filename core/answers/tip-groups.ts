@@ -1,7 +1,8 @@
 import type { Mark, TipState, UnsafeWhy } from '../record/state.ts';
-import { isSterileStock, reasonsAgainst } from '../record/tip-safety.ts';
+import { reasonsAgainst } from '../record/tip-safety.ts';
 import { zoneOf } from '../record/where.ts';
 import type { View } from '../rules/matter.ts';
+import { TIP_STANDINGS, type TipStanding, tipStanding } from '../rules/tips/tip-standing.ts';
 import { capital, scannerWords } from '../rules/tips/tip-words.ts';
 import { clockWords } from '../words/clock-words.ts';
 import { tipsAsRanges } from '../words/item-words.ts';
@@ -17,24 +18,6 @@ export interface TipGroup {
   readonly tips: readonly TipState[];
 }
 
-/** Where on its way round, in the order in which it matters to whoever looks for a tip. */
-const RANKS = [
-  'sterile',
-  'fitted',
-  'used',
-  'washed',
-  'bagged',
-  'sent',
-  'in-load',
-  'away',
-  'unfit',
-  'held',
-  'missing',
-  'unknown',
-  'retired',
-] as const;
-type Rank = (typeof RANKS)[number];
-
 /** Up to this many of a group are told with since when and by whom; of more, only the first. */
 const TOLD_ONE_BY_ONE = 3;
 /** A reason typed by hand is kept this short in a list, characters. */
@@ -42,21 +25,21 @@ const REASON_LENGTH = 40;
 
 /** Tips by what is to be said of each. */
 export function tipGroups(view: View, tips: readonly TipState[]): readonly TipGroup[] {
-  const groups = new Map<string, { rank: Rank; tips: TipState[] }>();
+  const groups = new Map<string, { rank: TipStanding; tips: TipState[] }>();
   for (const tip of tips) {
     const words = tipStateWords(view, tip);
-    const group = groups.get(words) ?? { rank: rankOf(view, tip), tips: [] };
+    const group = groups.get(words) ?? { rank: tipStanding(view, tip), tips: [] };
     group.tips.push(tip);
     groups.set(words, group);
   }
   return [...groups]
     .map(([words, group]) => ({ words, ...group }))
-    .sort((one, other) => RANKS.indexOf(one.rank) - RANKS.indexOf(other.rank));
+    .sort((one, other) => TIP_STANDINGS.indexOf(one.rank) - TIP_STANDINGS.indexOf(other.rank));
 }
 
 /** What is to be said of a tip's state: "used", "on blue scanner, used", "in load 118", "held (cracked mirror)". */
 export function tipStateWords(view: View, tip: TipState): string {
-  const rank = rankOf(view, tip);
+  const rank = tipStanding(view, tip);
   if (rank !== 'away') return wordsOf(view, tip, rank);
   const to = tip.departed?.to ?? null;
   const way = `on the way${to === null ? '' : ` to ${placeWords(view.practice, to, null)}`}`;
@@ -64,16 +47,7 @@ export function tipStateWords(view: View, tip: TipState): string {
   return `${way}, ${wordsOf(view, tip, tip.state)}`;
 }
 
-function rankOf(view: View, tip: TipState): Rank {
-  const { state } = tip;
-  if (state === 'held' || state === 'missing' || state === 'retired') return state;
-  if (tip.departed !== null) return 'away';
-  // A tip that was scanned with counts as used while it is still on its scanner.
-  if (tip.scanner !== null) return 'fitted';
-  return state === 'sterile' && !isSterileStock(view.state, tip, view.now) ? 'unfit' : state;
-}
-
-function wordsOf(view: View, tip: TipState, rank: Rank): string {
+function wordsOf(view: View, tip: TipState, rank: TipStanding): string {
   switch (rank) {
     case 'fitted':
       return `on ${tip.scanner === null ? 'a scanner' : scannerWords(view.practice, tip.scanner)}${tip.usedSinceFitted || tip.state === 'used' ? ', used' : ''}`;

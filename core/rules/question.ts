@@ -11,6 +11,12 @@ export interface Choice {
   readonly value: string;
 }
 
+/** The two answers to a plain question. */
+export const YES_NO: readonly Choice[] = [
+  { label: 'yes', value: 'yes' },
+  { label: 'no', value: 'no' },
+];
+
 /**
  * Something the bot asked and still waits for. Remembered for the person and the chat room, in the record, so that a
  * restart asks nothing twice and a second note meanwhile loses neither.

@@ -4,6 +4,7 @@ import type { LoadState } from '../../record/state.ts';
 import { loadWords } from '../../words/load-words.ts';
 import { lines } from '../../words/message.ts';
 import type { View } from '../matter.ts';
+import { YES_NO } from '../question.ts';
 import { leadIds, mayReleaseLoad, seniorsAreNamed, seniorsInWords } from '../rights.ts';
 import type { Speech } from '../speech.ts';
 import { capital, inWords } from '../tips/tip-words.ts';
@@ -66,10 +67,7 @@ function releaseQuestion({ mark, items }: LoadNoValue, load: LoadState, { practi
     message: lines([question, ' Answer ', { strong: 'yes' }, ' or ', { strong: 'no' }, '.']),
     mentions: [],
     asks: {
-      choices: [
-        { label: 'yes', value: 'yes' },
-        { label: 'no', value: 'no' },
-      ],
+      choices: YES_NO,
       person: mark.from,
       lasts: ruleValue(practice, 'questionMinutes'),
       purpose: { sort: 'release-load', load: load.key },

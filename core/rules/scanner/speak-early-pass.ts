@@ -1,4 +1,5 @@
 import { lines } from '../../words/message.ts';
+import { YES_NO } from '../question.ts';
 import type { Speak } from '../speech.ts';
 import { scannerWords } from '../tips/tip-words.ts';
 import { timeAt } from './time-words.ts';
@@ -24,10 +25,7 @@ export const speakEarlyPass: Speak<'pass-before-settling'> = (finding, view) => 
       message,
       mentions: [],
       asks: {
-        choices: [
-          { label: 'yes', value: 'yes' },
-          { label: 'no', value: 'no' },
-        ],
+        choices: YES_NO,
         person: null,
         lasts: null,
         purpose: { sort: 'settled', scanner, entry: mark.entry },

@@ -1,8 +1,8 @@
 import type { UnsafeTip } from '../../record/finding.ts';
 import { zoneOf } from '../../record/where.ts';
-import { toIso } from '../../time/instant.ts';
 import { clockWords } from '../../words/clock-words.ts';
 import { type Line, lines, type Message } from '../../words/message.ts';
+import { askReached } from '../incidents/ask-reached.ts';
 import type { View } from '../matter.ts';
 import type { Speech } from '../speech.ts';
 import { scannerWords, sterileHere } from './tip-words.ts';
@@ -14,7 +14,7 @@ import { unsafeWords } from './unsafe-words.ts';
  */
 export function speakUnsafeTip(finding: UnsafeTip, view: View): readonly Speech[] {
   if (finding.again) return [];
-  return [warning(finding, view), question(finding, view)];
+  return [warning(finding, view), askReached(finding, view)];
 }
 
 function warning(finding: UnsafeTip, view: View): Speech {
@@ -41,40 +41,4 @@ function contact({ scanner, by, site, mark }: UnsafeTip, { practice, now }: View
   const on = scanner === null ? '' : ` on ${scannerWords(practice, scanner)}`;
   if (by === 'fitted') return `Fitted${on}, ${at}.`;
   return by === 'scan-started' ? `A scan was started with it${on}, ${at}.` : `Used${on}, ${at}.`;
-}
-
-function question(finding: UnsafeTip, view: View): Speech {
-  const { tip, key, items, mark } = finding;
-  return {
-    about: 'question',
-    items,
-    message: lines([
-      { strong: `Did tip ${tip} reach a patient?` },
-      ' Answer ',
-      { strong: 'yes' },
-      ' or ',
-      { strong: 'no' },
-      '. No patient names here, please.',
-    ]),
-    mentions: [],
-    asks: {
-      choices: [
-        { label: 'yes', value: 'yes' },
-        { label: 'no', value: 'no' },
-      ],
-      person: null,
-      lasts: null,
-      purpose: { sort: 'reached-patient', tip, entry: mark.entry, incident: key },
-    },
-    decides: [
-      {
-        kind: 'incident-opened',
-        when: toIso(view.now),
-        incident: key,
-        of: mark.entry,
-        items: [...items],
-        sort: 'unsafe-tip',
-      },
-    ],
-  };
 }

@@ -247,8 +247,8 @@ describe('given things that are not in their place', () => {
     ]);
     expect(buildBrief(given.view('2027-11-24 08:15'), 'quay', '2027-11-24').tips).toEqual([
       { state: 'sterile', tips: ['2'] },
-      { state: 'too-old', tips: ['3', '4', '5', '6'] },
       { state: 'used', tips: ['1'] },
+      { state: 'unfit', tips: ['3', '4', '5', '6'] },
     ]);
   });
 

@@ -93,7 +93,7 @@ function scannerLine(view: View, site: string, { scanner, ready, because }: Read
 
 const STATES: Readonly<Record<TipsShown, string>> = {
   sterile: 'sterile',
-  'too-old': 'stored too long or past the limit',
+  unfit: 'too old, past the limit or in doubt',
   fitted: 'on a scanner',
   used: 'used',
   washed: 'washed',
