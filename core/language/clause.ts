@@ -15,6 +15,8 @@ export interface Memory {
   by: string | null;
   /** Days said earlier in the note, for opening hours and bookings that say only the hour. */
   days: TimeSpan['days'];
+  /** Sentence in which something was asked for. */
+  asked?: number | undefined;
   /** How the last test or load came out. */
   outcome?: 'passed' | 'failed';
   /** Where the last fact that said so took place. */

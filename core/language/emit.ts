@@ -1,9 +1,10 @@
-import type { NoteScope } from './clause.ts';
+import type { Clause, NoteScope } from './clause.ts';
 import type { Draft } from './clauses.ts';
 import { strangeIn } from './evidence.ts';
 import type { Interpretation } from './interpret.ts';
 import { moodOf } from './mood.ts';
 import type { Output } from './output.ts';
+import { hasTag } from './part.ts';
 import { byOf, hasOwnSubject } from './people.ts';
 import { reasonAfter, reasonBefore } from './reasons.ts';
 import { liesAhead, whenOf } from './when.ts';
@@ -19,7 +20,8 @@ export function emit(
   const { clause } = found;
   out.weighIn(found.evidence.strength, found.evidence.cost, strangeIn(clause.parts));
   const mood = moodIn(found);
-  if (mood === 'void') return 0;
+  const asked = goesOnAsking(found, drafts[at], scope);
+  if (mood === 'void' || asked || isLongAgo(clause)) return 0;
   if (mood === 'doubted') {
     if (
       scope.strange <= 2 ||
@@ -39,6 +41,37 @@ export function emit(
   const planned = mood === 'planned';
   out.clause(found, planned, more, (site) => whenOf(clause, site, planned ? 'forward' : 'back'));
   return cause?.taken ?? 0;
+}
+
+/** "Last year we lost tip 9" is a story. */
+function isLongAgo(clause: Clause): boolean {
+  return clause
+    .entities('time')
+    .some(({ entity }) => entity.span.days.some(({ first }) => first.sort === 'year'));
+}
+
+/** "All scanners must be wiped, covered": what was asked for goes on with what is said of nothing else. */
+function goesOnAsking(
+  { clause, result }: Interpretation,
+  draft: Draft | undefined,
+  scope: NoteScope,
+): boolean {
+  const asks = clause.parts
+    .slice(0, Math.max(result.verb, 0))
+    .some((p) => p.entity === undefined && (hasTag(p, 'oblige') || hasTag(p, 'request')));
+  const { asked } = scope.memory;
+  scope.memory.asked = asks ? draft?.sentence : asked;
+  const own = clause.parts.some(
+    (p) => p.entity !== undefined && p.entity.is !== 'time' && p.entity.is !== 'person',
+  );
+  return (
+    result.anyMood !== true &&
+    asked !== undefined &&
+    asked === draft?.sentence &&
+    !own &&
+    /^(,|and|&|then)$/.test(draft.joint) &&
+    !hasOwnSubject(clause)
+  );
 }
 
 function moodIn({ clause, result }: Interpretation): 'void' | 'doubted' | 'stated' | 'planned' {

@@ -33,6 +33,17 @@ export function clauseFrom(
   return found === null ? null : { read: found, taken: grown.taken };
 }
 
+/** "Wiped blue, not red", "blue's calibrated, red still to do": what was not done to another is none of the clause before. */
+function leftOut(parts: readonly Part[]): boolean {
+  const things = parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'tips');
+  return (
+    things &&
+    parts.some(
+      (p) => p.entity === undefined && ['neg', 'oblige', 'intend', 'doubt'].some((tag) => hasTag(p, tag)),
+    )
+  );
+}
+
 interface Growing {
   readonly parts: readonly Part[];
   readonly read: Interpretation | null;
@@ -58,14 +69,18 @@ function grow(start: Growing, draft: Draft, after: readonly Draft[], scope: Note
 }
 
 function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: NoteScope): boolean {
-  if (next.quoted || supposition(next.parts) >= 0) return false;
+  if (next.quoted || supposition(next.parts) >= 0 || (read !== null && leftOut(next.parts))) return false;
   if (fillsLoad(read, next)) return true;
   // "Took 4 off blue, put 9 on": another tip.
   if (read?.frame.name === 'removed' && next.parts.some((p) => p.entity === undefined && p.text === 'on'))
     return false;
   // "Moved blue to surgery 4 and put 7 on her": another act.
   const puts = next.parts.some((p) => hasTag(p, 'put')) && next.parts.some((p) => p.entity?.is === 'tips');
-  if (puts && read !== null && next.parts.some((p) => p.entity === undefined && p.text === 'on'))
+  if (
+    puts &&
+    read !== null &&
+    next.parts.some((p) => p.entity === undefined && /^on( it| her| him)?$/.test(p.text))
+  )
     return false;
   // "Scan done on blue, 8's off": the tip is the next act's.
   if (
@@ -183,6 +198,7 @@ function readDraft(
     previous !== null &&
     verb !== undefined &&
     draft.joint !== '' &&
+    !leftOut(parts) &&
     verb.entity === undefined &&
     !(verb.text === 'off' && parts.some((p) => p.entity === undefined && p.text === 'on'));
   const alike =

@@ -61,7 +61,7 @@ function isTo(scan: Scan, at: number): boolean {
   )
     return false;
   const next = matchAt(scan, at + 1);
-  if (next === null) return false;
+  if (next === null || textAt(scan, at + 1) === 'to') return false;
   return (
     /^(use|go|be|do|get|calibrate|clean|wipe|send)$/.test(textAt(scan, at + 1)) ||
     next.senses.some((s) => s.tag === 'room' || s.tag === 'site')

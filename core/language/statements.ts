@@ -15,6 +15,7 @@ const LONGEST_WAIT = 40;
 
 /** Reads the clauses of what is no question. */
 export function readStatements(sentences: readonly Sentence[], scope: NoteScope, out: Output): void {
+  if (TRIAL.test(scope.note)) return;
   const drafts = merged(draftsOf(sentences), sentences, scope, out);
   let pending: readonly Part[] = [];
   let previous: Interpretation | null = null;
@@ -22,6 +23,7 @@ export function readStatements(sentences: readonly Sentence[], scope: NoteScope,
   for (let i = 0; i < drafts.length; i++) {
     const draft = drafts[i];
     if (draft === undefined || draft.quoted || draft.sentence === supposed) continue;
+    if (repeats(drafts, draft.sentence)) continue;
     const cut = supposition(draft.parts);
     if (cut >= 0 && !isAside(draft, drafts[i + 1])) supposed = draft.sentence;
     if (cut === 0) continue;
@@ -53,6 +55,20 @@ function isAside(draft: Draft, next: Draft | undefined): boolean {
   );
   return aside && next?.joint === ',';
 }
+
+/** "Example: tip 4 on blue", "fwd: …", "said nobody ever": words that nobody here says for true. */
+function repeats(drafts: readonly Draft[], sentence: number): boolean {
+  return drafts.some(
+    (one) =>
+      one.sentence === sentence && one.parts.some((p) => p.entity === undefined && REPEATS.test(p.text)),
+  );
+}
+
+/** "Just testing: …" says nothing, whatever comes behind. */
+const TRIAL = /^\s*(just |only )?(a )?test(ing)?( message| note)?\s*[:,-]/i;
+
+const REPEATS =
+  /^(example|for example|training example|fwd|forwarded|copied from|pasting|just testing|test message|test note|testing testing|ignore this test|hypothetically|pretend|the sign says|says the sign|the poster says|type something like|something like|said nobody ever|said no one ever)$/;
 
 /** "One scan, the 2.30, is cancelled": a scan as a thing. */
 function namesScans(part: Part): boolean {

@@ -68,6 +68,10 @@ export const calibrated: Frame = {
           outcome !== null ||
           c.word(/^(done|complete|sorted|did|ok|✅)$/) >= 0));
     if (!done) return null;
+    const mild =
+      outcome !== null &&
+      /^(nice|great|brilliant|lovely|fab|perfect|good|well)$/.test(c.parts[outcome.at]?.text ?? '');
+    if (!past && mild && scanners.missing !== undefined && !scanners.spoken) return null;
     return result(
       each(scanners, (id) =>
         made(

@@ -1,7 +1,7 @@
 import type { Clause } from '../clause.ts';
 import type { Missing } from '../result.ts';
 import { autoclaveOf } from '../roles/autoclave.ts';
-import { outcomeOf } from '../roles/outcome.ts';
+import { isDenied, outcomeOf } from '../roles/outcome.ts';
 import { type Frame, made, result } from './frame.ts';
 
 const CLEAR =
@@ -46,8 +46,10 @@ export const sporeTest: Frame = {
     const outcome = sporeOutcome({
       growth,
       no,
-      positive,
-      clear,
+      positive: isDenied(c, positive) ? -1 : positive,
+      clear:
+        clear >= 0 && !isDenied(c, clear) ? clear : positive >= 0 && isDenied(c, positive) ? positive : -1,
+      notClear: clear >= 0 && isDenied(c, clear),
       other: other?.outcome ?? null,
       running: running >= 0 || isSetGoing(c),
     });
@@ -93,11 +95,12 @@ function sporeOutcome(s: {
   no: boolean;
   positive: number;
   clear: number;
+  notClear: boolean;
   other: 'passed' | 'failed' | null;
   running: boolean;
 }): 'passed' | 'failed' | 'running' | null {
   if (s.growth >= 0) return s.no ? 'passed' : 'failed';
-  if (s.positive >= 0) return 'failed';
+  if (s.positive >= 0 || s.notClear) return 'failed';
   if (s.clear >= 0) return 'passed';
   if (s.other !== null) return s.other;
   return s.running ? 'running' : null;

@@ -49,6 +49,8 @@ export const letterScanner: Finder = (scan, at) => {
   const text = textAt(scan, at);
   const id = scan.names.letterIds.get(text);
   if (id === undefined || scan.tokens[at]?.kind !== 'word' || !standsAlone(scan, at)) return null;
+  // "Mr B's scan" is a patient's.
+  if (/^(mr|mrs|ms|miss|dr|patient|pt|px)$/.test(textAt(scan, at - 1))) return null;
   const named = capital(scan, at) ? 'bare' : 'letter';
   const next = textAt(scan, at + 1);
   const ends = next === '' || /^[,.;:!?)&+\-\n/(]$/.test(next);

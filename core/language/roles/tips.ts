@@ -67,7 +67,7 @@ export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
     c.use(noun);
     return gathered([last], 'the tips spoken of just before');
   }
-  if (noun < 0) return null;
+  if (noun < 0 || /^(every|each|any)$/.test(c.parts[noun - 1]?.text ?? '')) return null;
   c.use(noun);
   return {
     ids: [],
