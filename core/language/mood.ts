@@ -129,6 +129,10 @@ function isPast(c: Clause, pivot: number, forms: string, intend: boolean): boole
 
 /** "Will be calibrated" is meant; "will need … used tip 4" has a past of its own. */
 function isMeant(c: Clause, pivot: number, forms: string, past: boolean): boolean {
+  const gets = c.parts
+    .slice(0, pivot)
+    .some((p, i, all) => hasTag(p, 'get') && all.slice(0, i).some((q) => hasTag(q, 'intend')));
+  if (gets) return true;
   if (!past || isOver(c, pivot, forms) || forms === '' || forms.includes('b')) return true;
   return /^(be|get|have)$/.test(c.parts[pivot - 1]?.text ?? '');
 }
@@ -137,7 +141,7 @@ function isMeant(c: Clause, pivot: number, forms: string, past: boolean): boolea
 export function moodOf(c: Clause, verb: number, future: boolean): Mood {
   const pivot = pivotOf(c, verb);
   const cues = cuesOf(c, pivot);
-  if (cues.doubt) return 'doubted';
+  if (cues.doubt && !(cues.oblige && formsAt(c.parts[pivot]).includes('b'))) return 'doubted';
   if (cues.neg || cues.urge || cues.oblige || requests(c) || c.has('habit')) return 'void';
   const forms = formsAt(c.parts[pivot]);
   const past = isPast(c, pivot, forms, cues.intend);
