@@ -1,36 +1,14 @@
 import fc from 'fast-check';
-
-/** A practice small enough that things meet: two scanners, five tips, two sites with the same hours. */
-export const PRACTICE = `
-practice: Generated days
-timezone: Europe/London
-sites:
-  - id: quay
-    name: Quay Street
-    also: [quay]
-    rooms: [{id: s1, name: Surgery 1}, {id: s2, name: Surgery 2}]
-    hours: {mon: 08:30-17:30, tue: 08:30-17:30, wed: 08:30-17:30, thu: 08:30-17:30, fri: 08:30-17:30}
-  - id: north
-    name: North Clinic
-    also: [north]
-    rooms: [{id: n1, name: North 1}]
-    hours: {mon: 08:30-17:30, tue: 08:30-17:30, wed: 08:30-17:30, thu: 08:30-17:30, fri: 08:30-17:30}
-scanners:
-  - {id: A, name: blue scanner, also: [blue], home: quay}
-  - {id: B, name: green scanner, also: [green], home: quay}
-tips: [{ids: 1-5, home: quay, cycles: 100}]
-people:
-  - {name: Rosa, id: "@rosa:example.org", part: lead}
-  - {name: Tom, id: "@tom:example.org"}
-  - {name: Ann, id: "@ann:example.org"}
-chat:
-  - {room: "!quay:example.org", sites: [quay]}
-  - {room: "!north:example.org", sites: [north]}
-rules: {loadTable: uk}
-`;
+import { SCENES, type Scene } from './scenes.ts';
 
 /** What happens in the chat, so many minutes after what came before. */
-export type Happening = { readonly after: number; readonly from: string; readonly north: boolean } & (
+export type Happening = {
+  readonly after: number;
+  /** Minutes for which it lay on a phone that had no signal. */
+  readonly late: number;
+  readonly from: string;
+  readonly north: boolean;
+} & (
   | { readonly does: 'note'; readonly text: string }
   /** In reply to the bot's latest post there. */
   | { readonly does: 'reply'; readonly text: string }
@@ -96,11 +74,36 @@ const note: fc.Arbitrary<string> = fc.oneof(
   { weight: 2, arbitrary: fc.constantFrom('which tips are out?', 'is blue ready?', "what's due today?") },
   { weight: 1, arbitrary: say('load ', load, ' failed: where did those tips go?') },
   { weight: 1, arbitrary: fc.constantFrom('undo', 'sorry, tip 5 not 4', 'calibrated the scanner', 'done') },
+  { weight: 1, arbitrary: say(scanner, ' is out on loan to the college') },
+  { weight: 1, arbitrary: say(scanner, fc.constantFrom(' is back from repair', ' has new software on it')) },
+  { weight: 1, arbitrary: say("can't find ", scanner) },
+  { weight: 1, arbitrary: say('found ', scanner) },
+  { weight: 1, arbitrary: say('dropped tip ', tip) },
+  { weight: 1, arbitrary: say('load ', load, ' came out wet') },
+  { weight: 1, arbitrary: say('load ', load, ' passed, indicator failed') },
+  { weight: 1, arbitrary: say(tips, ' back from the autoclave') },
+  { weight: 1, arbitrary: fc.constantFrom('tip 77 on blue', 'load 500 failed', 'wiped down scanner X') },
+  { weight: 1, arbitrary: fc.constantFrom('quay is closed tomorrow', 'north clinic shuts at 3 today') },
+  { weight: 1, arbitrary: fc.constantFrom('closed: patient told, tip binned', 'incident closed: seen') },
+  { weight: 1, arbitrary: fc.constantFrom('the autoclave is out of service', 'autoclave is fine again') },
+  { weight: 1, arbitrary: say('scan on ', scanner, ' from 9 to 9:20 with tip ', tip) },
+  { weight: 1, arbitrary: say('at 8:05 wiped down ', scanner) },
   { weight: 1, arbitrary: fc.constantFrom('morning all', 'anyone want tea?', 'remind me in 20 minutes') },
 );
 
+const DAY_MINUTES = 24 * 60;
+
 const where = {
-  after: fc.oneof(fc.integer({ min: 0, max: 12 }), fc.integer({ min: 0, max: 60 })),
+  after: fc.oneof(
+    { weight: 24, arbitrary: fc.integer({ min: 0, max: 12 }) },
+    { weight: 24, arbitrary: fc.integer({ min: 0, max: 60 }) },
+    // Over night, over a weekend, over a week.
+    { weight: 1, arbitrary: fc.integer({ min: DAY_MINUTES / 2, max: 8 * DAY_MINUTES }) },
+  ),
+  late: fc.oneof(
+    { weight: 15, arbitrary: fc.constant(0) },
+    { weight: 1, arbitrary: fc.integer({ min: 1, max: 240 }) },
+  ),
   from: fc.constantFrom('@rosa:example.org', '@tom:example.org', '@ann:example.org'),
   north: fc.integer({ min: 0, max: 5 }).map((one) => one === 0),
 };
@@ -129,7 +132,13 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
   },
 );
 
-/** A working day: up to so many happenings from half past seven on. */
+/** Where a day is played, the plainest most often. */
+export const anyScene: fc.Arbitrary<Scene> = fc.oneof(
+  { weight: 2, arbitrary: fc.constantFrom(...SCENES.slice(0, 1)) },
+  { weight: 3, arbitrary: fc.constantFrom(...SCENES) },
+);
+
+/** A working day: up to so many happenings from before opening on. */
 export function anyDay(most: number): fc.Arbitrary<readonly Happening[]> {
   return fc.array(happening, { minLength: 3, maxLength: most, size: 'max' });
 }

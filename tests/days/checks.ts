@@ -1,13 +1,14 @@
 import { apply } from '../../core/desk/apply.ts';
 import { Desk } from '../../core/desk/desk.ts';
 import type { Turn } from '../../core/desk/turn.ts';
-import { parsePractice } from '../../core/practice/parse.ts';
+import type { Practice } from '../../core/practice/practice.ts';
 import type { Entry } from '../../core/record/entry.ts';
 import { Timeline } from '../../core/record/timeline.ts';
+import { openMatters } from '../../core/rules/matters.ts';
 import { mayBeCalibrated } from '../record/slow-scanner.ts';
 import { mayBeSterile } from '../record/slow-tip.ts';
-import { PRACTICE } from './any-day.ts';
-import { type Day, READERS } from './play-day.ts';
+import type { Day } from './play-day.ts';
+import type { SiteHours } from './scenes.ts';
 
 /** How often a check had something to check: one that never does checks nothing. */
 export interface Seen {
@@ -16,26 +17,26 @@ export interface Seen {
   posted: number;
   warned: number;
   ticked: number;
+  matters: number;
 }
 
 /** What is wrong with a day, in words; empty where nothing is. */
 export function wrongWith(day: Day, seen: Seen): readonly string[] {
-  const entries = entriesOf(day.turns);
+  const entries = entriesOf(day.turns, day.scene.practice);
   return [
     ...wrongTips(day, entries, seen),
     ...wrongScanners(day, entries, seen),
     ...tooOften(day.turns, seen),
     ...warnedTwice(day.turns, seen),
-    ...inQuietHours(day.turns, seen),
+    ...inQuietHours(day, entries, seen),
+    ...notAnew(day, seen),
     ...notTheSame(day),
   ];
 }
 
 /** The entries that hold, worked out from the turns alone. */
-export function entriesOf(turns: readonly Turn[]): readonly Entry[] {
-  const parsed = parsePractice(PRACTICE);
-  if ('mistakes' in parsed) throw new Error('the practice of these tests has mistakes');
-  const timeline = new Timeline(parsed.practice);
+export function entriesOf(turns: readonly Turn[], practice: Practice): readonly Entry[] {
+  const timeline = new Timeline(practice);
   for (const { setsAside = [], entries = [] } of turns) {
     for (const place of setsAside) timeline.setAside(place);
     apply(timeline, entries);
@@ -92,6 +93,8 @@ function tooOften(turns: readonly Turn[], seen: Seen): string[] {
   const asked = turns.flatMap((turn) => turn.putOff ?? []).map(({ matter }) => matter);
   seen.posted += posts.size;
   return [...posts].flatMap(([matter, said]) => {
+    // Each sums up other notes: they come in one after another here, together after a real gap.
+    if (matter.startsWith('caught-up|')) return [];
     const times = new Set(said.map(({ post }) => post)).size;
     const most = 3 + asked.filter((one) => one === matter).length;
     return times > most ? [`${matter} was posted ${times} times`] : [];
@@ -114,23 +117,71 @@ function warnedTwice(turns: readonly Turn[], seen: Seen): string[] {
 
 const AT_ANY_HOUR = new Set(['brief', 'incident', 'warning', 'look-back']);
 
-/** What falls due is said from 08:30 to 17:30, on the dot included; what nobody noted has no other time. */
-function inQuietHours(turns: readonly Turn[], seen: Seen): string[] {
-  return turns.flatMap(({ cause, at, effects }) => {
+/** What falls due is said while the site is open, on the dot included, by its own clock; what nobody noted has no other time. */
+function inQuietHours({ turns, scene }: Day, entries: readonly Entry[], seen: Seen): string[] {
+  // Hours that notes changed have tests of their own.
+  const changed = entries.some(({ fact }) => fact.kind === 'closed' || fact.kind === 'hours');
+  if (changed) return [];
+  return turns.flatMap(({ cause, at, effects, said = [] }) => {
     if (cause.sort !== 'tick') return [];
-    const time = at.slice(11, 16);
+    // What waited without a signal is summed up as an answer is given: once it is heard.
+    const answers = new Set(
+      said.filter(({ matter }) => matter.startsWith('caught-up|')).map(({ post }) => post),
+    );
     return effects.flatMap((effect) => {
-      if (effect.does !== 'post' || AT_ANY_HOUR.has(effect.about)) return [];
+      if (effect.does !== 'post' || AT_ANY_HOUR.has(effect.about) || answers.has(effect.key)) return [];
       seen.ticked += 1;
-      const open = at.startsWith('2026-11-23') && time >= '08:30' && time <= '17:30';
-      return open ? [] : [`a post about ${effect.about} at ${at}`];
+      const site = effect.room.includes('north') ? scene.sites.north : scene.sites.quay;
+      return isOpen(site, at) ? [] : [`a post about ${effect.about} at ${at}`];
     });
   });
 }
 
+function isOpen({ zone, open, shut, days, closed }: SiteHours, at: string): boolean {
+  const parts = new Map(
+    clockOf(zone)
+      .formatToParts(new Date(at))
+      .map(({ type, value }) => [type, value]),
+  );
+  const date = `${parts.get('year')}-${parts.get('month')}-${parts.get('day')}`;
+  const time = `${parts.get('hour')}:${parts.get('minute')}`;
+  const isClosed = closed.some((each) => {
+    const [from = '', to = from] = each.split(' to ');
+    return date >= from && date <= to;
+  });
+  return !isClosed && days.includes(parts.get('weekday') ?? '') && time >= open && time <= shut;
+}
+
+const clocks = new Map<string, Intl.DateTimeFormat>();
+
+function clockOf(timeZone: string): Intl.DateTimeFormat {
+  let clock = clocks.get(timeZone);
+  if (clock === undefined) {
+    const digits = {
+      year: 'numeric',
+      month: '2-digit',
+      day: '2-digit',
+      hour: '2-digit',
+      minute: '2-digit',
+    } as const;
+    clock = new Intl.DateTimeFormat('en-GB', { timeZone, hourCycle: 'h23', weekday: 'short', ...digits });
+    clocks.set(timeZone, clock);
+  }
+  return clock;
+}
+
+/** What a day's looks share is what every rule says when it is asked anew: a copy of a view shares nothing. */
+function notAnew({ desk, now }: Day, seen: Seen): string[] {
+  const view = desk.view(now);
+  const shared = openMatters(view);
+  seen.matters += shared.length;
+  const anew = openMatters({ ...view });
+  return JSON.stringify(shared) === JSON.stringify(anew) ? [] : ['asked anew, the rules say something else'];
+}
+
 /** Turns read back from the journal give the desk that made them. */
-function notTheSame({ desk, turns, now }: Day): string[] {
-  const again = new Desk(READERS);
+function notTheSame({ desk, turns, now, scene }: Day): string[] {
+  const again = new Desk(scene.readers);
   for (const [index, turn] of turns.entries()) again.replay(index + 1, JSON.parse(JSON.stringify(turn)));
   if (JSON.stringify(again.save()) !== JSON.stringify(desk.save()))
     return ['replayed, the desk is another one'];

@@ -1,37 +1,33 @@
 import { Desk } from '../../core/desk/desk.ts';
 import type { Post } from '../../core/desk/effect.ts';
 import type { Input, Target } from '../../core/desk/input.ts';
-import { Readers } from '../../core/desk/readers.ts';
 import type { Turn } from '../../core/desk/turn.ts';
-import { makeReader } from '../../core/language/reader.ts';
 import { type Instant, MINUTE } from '../../core/time/instant.ts';
-import { type Happening, PRACTICE } from './any-day.ts';
+import type { Happening } from './any-day.ts';
+import { PLAIN, type Scene } from './scenes.ts';
 
 const QUAY = '!quay:example.org';
 const NORTH = '!north:example.org';
-/** A Monday in winter: local time is UTC. */
-const START = Date.parse('2026-11-23T07:30:00Z');
-
-/** The practice is the same on each: its words are compiled once. */
-export const READERS = new Readers(makeReader);
-
 /** One day on the core alone: a desk, its turns, and the clock that happenings drive. */
 export class Day {
+  readonly scene: Scene;
   desk: Desk;
-  now: Instant = START;
+  now: Instant;
   readonly turns: Turn[] = [];
   readonly #notes: { readonly id: string; readonly from: string; readonly room: string }[] = [];
   readonly #posts: Post[] = [];
   #count = 0;
 
-  constructor(desk = new Desk(READERS)) {
+  constructor(scene = PLAIN, desk = new Desk(scene.readers)) {
+    this.scene = scene;
     this.desk = desk;
-    this.#keep(this.desk.settings(PRACTICE, START));
+    this.now = scene.start;
+    this.#keep(this.desk.settings(scene.file, this.now));
   }
 
   /** The same day so far, to go on with on another desk. */
   goingOn(desk: Desk): Day {
-    const day = new Day();
+    const day = new Day(this.scene);
     day.desk = desk;
     day.now = this.now;
     day.turns.splice(0, day.turns.length, ...this.turns);
@@ -70,7 +66,7 @@ export class Day {
     this.#count += 1;
     const { from } = one;
     const room = one.north ? NORTH : QUAY;
-    const base = { id: `$${this.#count}`, room, from, at: this.now };
+    const base = { id: `$${this.#count}`, room, from, at: this.now - one.late * MINUTE };
     switch (one.does) {
       case 'note':
         this.#notes.push(base);
@@ -103,10 +99,10 @@ export class Day {
   }
 }
 
-/** The whole day, to seven in the evening at the earliest. */
-export function playDay(happenings: readonly Happening[]): Day {
-  const day = new Day();
+/** The whole day, to seven in the evening at the earliest where it began at half past seven. */
+export function playDay(happenings: readonly Happening[], scene = PLAIN): Day {
+  const day = new Day(scene);
   for (const one of happenings) day.happen(one);
-  day.runTo(Math.max(day.now, START + 11.5 * 60 * MINUTE));
+  day.runTo(Math.max(day.now, scene.start + 11.5 * 60 * MINUTE));
   return day;
 }

@@ -4,7 +4,8 @@ import { Desk } from '../../core/desk/desk.ts';
 import { MemoryArchive } from '../../core/record/memory-archive.ts';
 import { MINUTE } from '../../core/time/instant.ts';
 import { anyDay } from './any-day.ts';
-import { Day, READERS } from './play-day.ts';
+import { Day } from './play-day.ts';
+import { PLAIN } from './scenes.ts';
 
 /** Which words gave what is kept in memory only, for the latest notes: "why?" is answered otherwise after a restart. */
 const anyDayWithoutWhy = (most: number) =>
@@ -12,7 +13,7 @@ const anyDayWithoutWhy = (most: number) =>
 
 /** A desk that keeps so many entries in memory and no history, so that nearly everything is in its archive. */
 function tightDesk(keep: number, archive = new MemoryArchive()): Desk {
-  return new Desk(READERS, { archive, keep, most: keep + 3, days: 0 });
+  return new Desk(PLAIN.readers, { archive, keep, most: keep + 3, days: 0 });
 }
 
 /** `one` did and said what the other did, and waits for the same. */
@@ -29,7 +30,7 @@ test('a desk that keeps next to nothing in memory does and says what one does th
   fc.assert(
     fc.property(drawn, ([happenings, keep, tail]) => {
       const whole = new Day();
-      const little = new Day(tightDesk(keep));
+      const little = new Day(PLAIN, tightDesk(keep));
       for (const day of [whole, little]) {
         for (const one of happenings) day.happen(one);
         day.runTo(day.now + tail * MINUTE);
@@ -49,7 +50,7 @@ test('a desk from a snapshot goes on as the one that wrote it', () => {
   fc.assert(
     fc.property(drawn, ([before, after, keep, tail]) => {
       const archive = new MemoryArchive();
-      const whole = new Day(tightDesk(keep, archive));
+      const whole = new Day(PLAIN, tightDesk(keep, archive));
       for (const one of before) whole.happen(one);
       const saved = JSON.parse(JSON.stringify(whole.desk.save()));
       const desk = tightDesk(keep, archive.copy());
@@ -74,7 +75,7 @@ test('a snapshot and the lines after it give what the whole journal gives, to th
   fc.assert(
     fc.property(anyDay(14), anyDay(14), fc.nat({ max: 12 }), (before, after, keep) => {
       const archive = new MemoryArchive();
-      const day = new Day(tightDesk(keep, archive));
+      const day = new Day(PLAIN, tightDesk(keep, archive));
       for (const one of before) day.happen(one);
       const saved = JSON.parse(JSON.stringify(day.desk.save()));
       const desk = tightDesk(keep, archive.copy());
@@ -99,7 +100,7 @@ test('a snapshot and the lines after it give what the whole journal gives, to th
 test('what another build made is not taken', () => {
   const day = new Day();
   const saved = day.desk.save();
-  expect(new Desk(READERS).restore({ ...saved, made: 'before' })).toBe(false);
-  expect(new Desk(READERS).restore(null)).toBe(false);
-  expect(new Desk(READERS).restore('{}')).toBe(false);
+  expect(new Desk(PLAIN.readers).restore({ ...saved, made: 'before' })).toBe(false);
+  expect(new Desk(PLAIN.readers).restore(null)).toBe(false);
+  expect(new Desk(PLAIN.readers).restore('{}')).toBe(false);
 });

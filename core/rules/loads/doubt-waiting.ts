@@ -1,7 +1,7 @@
 import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Item } from '../../reading/slots.ts';
 import type { LoadState, Mark } from '../../record/state.ts';
-import { zoneOf } from '../../record/where.ts';
+import { sitesOfRoom, zoneOf } from '../../record/where.ts';
 import { MINUTE } from '../../time/instant.ts';
 import { clockWords } from '../../words/clock-words.ts';
 import { loadItem, loadWords } from '../../words/load-words.ts';
@@ -83,8 +83,11 @@ function* doubts({ practice, state }: View): Generator<Doubt> {
 function matterOf(view: View, { item, id, mark, site: at, about, name, what }: Doubt): Matter | null {
   const { practice, state } = view;
   const site = at ?? practice.sites[0]?.id ?? null;
-  const room = mark.room || (site === null ? null : chatRoomFor(view, site, mark));
-  if (site === null || room === null || room === '') return null;
+  if (site === null) return null;
+  // Asked where the doubt was noted, unless that room belongs to another site, with hours of its own.
+  const here = mark.room !== '' && sitesOfRoom(practice, mark.room).includes(site);
+  const room = here ? mark.room : chatRoomFor(view, site, mark);
+  if (room === null || room === '') return null;
   const asked = mark.noted + ruleValue(practice, 'questionMinutes') * MINUTE;
   return {
     key: `doubt|${id}|${mark.entry}`,

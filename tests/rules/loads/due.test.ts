@@ -3,7 +3,8 @@ import { toText } from '../../../bot/show/text.ts';
 import { loadRules } from '../../../core/rules/loads/rules.ts';
 import type { Matter } from '../../../core/rules/matter.ts';
 import { toLocal } from '../../../core/time/zone.ts';
-import type { Given } from '../given.ts';
+import { TWO_ZONES } from '../day/practices.ts';
+import { Given } from '../given.ts';
 import { counted, TOM } from './heard.ts';
 
 /** "key first Mon 30 08:30 !quay about: words". */
@@ -92,6 +93,15 @@ describe('a doubt that nobody answers', () => {
     ]);
     given.note('2026-11-23 10:45', { kind: 'load-finished', load: '118', outcome: 'passed' }, TOM);
     expect(due(given, '2026-11-23 10:50')).toEqual([]);
+  });
+
+  it('given a doubt noted in the room of another site, then asked in the room of the site it is about, by its hours', () => {
+    const given = new Given(TWO_ZONES);
+    // 17:00 at the quay is 22:30 at the hill.
+    given.note('2026-11-23 16:00', { kind: 'doubted', item: 'tip:H1' }, { room: '!quay:example.org' });
+    expect(due(given, '2026-11-23 17:00')).toEqual([
+      expect.stringMatching(/^doubt\|tip:H1\|1\.0 first 2026-11-24 03:30 !hill tips: In doubt: tip H1/),
+    ]);
   });
 
   it('given a doubted tip after closing, then asked when the site opens', () => {
