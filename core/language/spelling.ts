@@ -380,7 +380,7 @@ function figureWord(
     return whole === undefined ? null : { text: whole, taken: 2 };
   }
   if (before?.kind !== 'word' || next?.kind !== 'word' || !BEFORE_TO.has(before.text)) return null;
-  return /^(min|mins|minutes|hours?|scans?|tips?|and|more|of|days?|pm|am)$/.test(next.text)
+  return /^(min|mins|minutes|hours?|scans?|tips?|and|more|of|days?|pm|am|to|thru|through)$/.test(next.text)
     ? null
     : { text: 'to', taken: 1 };
 }
