@@ -18,31 +18,32 @@ function wall() {
   db.exec('CREATE TABLE fact (name TEXT PRIMARY KEY, value TEXT NOT NULL)');
   const desk = new Desk();
   desk.settings(BASE, START - MINUTE);
-  let devices: ReadonlySet<string> | null = new Set(['@rosa:example.org PHONE']);
+  let devices: ReadonlySet<string> = new Set(['@rosa:example.org PHONE']);
   const begin = () =>
     new Boards(
       db,
       transport,
       [ROOM],
       (room) => room,
-      () => devices,
+      async () => devices,
     );
   let boards = begin();
   return {
     come: (...who: string[]) => {
-      devices = new Set([...(devices ?? []), ...who]);
+      devices = new Set([...devices, ...who]);
     },
     restart: () => {
       boards = begin();
     },
     /** What a look brings, as "does key", one a line. */
-    look: (minute: number): readonly string[] => {
+    look: async (minute: number): Promise<readonly string[]> => {
       const at = START + minute * MINUTE;
       boards.look(
         () => at,
         (now) => desk.view(now),
         () => undefined,
       );
+      await new Promise((resolve) => setImmediate(resolve));
       const effects = transport.unsent().map(({ body }) => body as Effect);
       for (const { key, does } of effects) transport.sent(key, does === 'post' ? `$${key}` : null);
       return effects.map(({ does, key }) => `${does} ${key.replace(`board/${ROOM}/`, '')}`);
@@ -50,32 +51,36 @@ function wall() {
   };
 }
 
-test('given devices that were there at its posting, then the board stays where it is', () => {
+test('given devices that were there at its posting, then the board stays where it is', async () => {
   const { look } = wall();
-  expect(look(0)).toEqual(['post 1', 'pin 1/pin']);
-  expect([look(1), look(2)].flat()).toEqual([]);
+  expect(await look(0)).toEqual(['post 1', 'pin 1/pin']);
+  expect([await look(1), await look(2)].flat()).toEqual([]);
 });
 
-test('given a device that came later, then it stands anew, pinned in the old one’s place, which is taken away', () => {
+test('given a device that came later, then it stands anew, pinned in the old one’s place, which is taken away', async () => {
   const { look, come } = wall();
-  look(0);
-  look(1);
+  await look(0);
+  await look(1);
   come('@tom:example.org PHONE');
-  expect(look(2)).toEqual(['post 2', 'pin 2/pin', 'redact 1/gone']);
-  expect([look(3), look(4)].flat()).toEqual([]);
+  expect(await look(2)).toEqual(['post 2', 'pin 2/pin', 'redact 1/gone']);
+  expect([await look(3), await look(4)].flat()).toEqual([]);
 });
 
-test('given more devices within the hour, then it stands anew once when the hour is over, a restart between or not', () => {
+test('given more devices within the hour, then it stands anew once when the hour is over, a restart between or not', async () => {
   const { look, come, restart } = wall();
-  look(0);
-  look(1);
+  await look(0);
+  await look(1);
   come('@tom:example.org PHONE');
-  look(2);
-  look(3);
+  await look(2);
+  await look(3);
   come('@tom:example.org TABLET');
   restart();
-  expect([look(4), look(10), look(15)].flat().filter((one) => !one.startsWith('edit'))).toEqual([]);
+  expect(
+    [await look(4), await look(10), await look(15)].flat().filter((one) => !one.startsWith('edit')),
+  ).toEqual([]);
   come('@ana:example.org PHONE');
-  const later = [look(61), look(62), look(63)].flat().filter((one) => !one.startsWith('edit'));
+  const later = [await look(61), await look(62), await look(63)]
+    .flat()
+    .filter((one) => !one.startsWith('edit'));
   expect(later).toEqual(['post 3', 'pin 3/pin', 'redact 2/gone']);
 });

@@ -17,7 +17,7 @@ import { gaveUp } from './out/gave-up.ts';
 import { MatrixChat } from './out/matrix-chat.ts';
 import { Outbox } from './out/outbox.ts';
 import { Sender } from './out/sender.ts';
-import { BoardReaders } from './rooms/board-readers.ts';
+import { boardReaders } from './rooms/board-readers.ts';
 import { Boards } from './rooms/boards.ts';
 import { RoomHomes } from './rooms/homes.ts';
 import { Rooms } from './rooms/tend.ts';
@@ -87,9 +87,8 @@ export class MatrixBot {
       gaveUp: (effect, why) => gaveUp(effect, why, { say, transport }),
       failed: parts.failed,
     });
-    const readers = new BoardReaders(client);
     const nowOf = (room: string) => homes.nowOf(room);
-    this.#boards = new Boards(db, transport, listed, nowOf, (room) => readers.of(room));
+    this.#boards = new Boards(db, transport, listed, nowOf, (room) => boardReaders(client, room));
     this.#pulse = new Pulse(db, folder);
   }
 

@@ -34,7 +34,7 @@ export class Boards {
   readonly #transport: Transport;
   readonly #rooms: readonly string[];
   readonly #nowOf: (room: string) => string;
-  readonly #readersOf: (room: string) => ReadonlySet<string> | null;
+  readonly #readersOf: (room: string) => Promise<ReadonlySet<string> | null>;
   #looked = 0;
   #timer: NodeJS.Timeout | undefined;
 
@@ -43,7 +43,7 @@ export class Boards {
     transport: Transport,
     rooms: readonly string[],
     nowOf: (room: string) => string,
-    readersOf: (room: string) => ReadonlySet<string> | null,
+    readersOf: (room: string) => Promise<ReadonlySet<string> | null>,
   ) {
     this.#nowOf = nowOf;
     this.#readersOf = readersOf;
@@ -67,7 +67,7 @@ export class Boards {
     const present = view(at);
     for (const room of this.#rooms) {
       this.#lookAt(room, present, at);
-      this.#seeReaders(room, present, at);
+      void this.#seeReaders(room, present, at).then(changed);
     }
     changed();
   }
@@ -93,11 +93,13 @@ export class Boards {
   }
 
   /** A device that came later could never read the post: it stands anew below, and the old one is taken away. */
-  #seeReaders(room: string, view: View, at: number): void {
+  async #seeReaders(room: string, view: View, at: number): Promise<void> {
+    const sent = this.#kept(room);
+    // Whom it went to is known once it is there, from a look of after that.
+    if (sent === null || this.#transport.eventIdOf(keyOf(room, sent.number)) === null) return;
+    const readers = await this.#readersOf(sent.place);
     const kept = this.#kept(room);
-    const readers = this.#readersOf(this.#nowOf(room));
-    if (kept === null || readers === null || this.#transport.eventIdOf(keyOf(room, kept.number)) === null)
-      return;
+    if (kept === null || readers === null || kept.number !== sent.number) return;
     if (kept.readers === undefined) {
       this.#keep(room, { ...kept, readers: [...readers] });
       return;
