@@ -86,6 +86,16 @@ export const tipRules = {
     origin: 'assumed',
     scope: 'site',
   },
+  stocktakeRestMinutes: {
+    type: 'number',
+    value: 10,
+    unit: 'minutes',
+    min: 1,
+    max: 120,
+    why: 'the rest of a count that comes in several notes is waited for this long, then listed once',
+    origin: 'assumed',
+    scope: 'site',
+  },
   stocktakeEveryMonths: {
     type: 'number',
     value: 3,

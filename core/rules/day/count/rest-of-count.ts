@@ -1,3 +1,4 @@
+import { ruleValue } from '../../../defaults/rule-value.ts';
 import type { State } from '../../../record/state.ts';
 import { MINUTE } from '../../../time/instant.ts';
 import { tipsAsRanges } from '../../../words/item-words.ts';
@@ -8,9 +9,6 @@ import { unknownTips } from './count-due.ts';
 
 const RULE = 'rest-of-count';
 
-/** Assumed: time to type the rest of a count that comes in several notes. */
-const STILL_TYPING = 10 * MINUTE;
-
 /** A count that told half of a site's tips or more: the rest is listed once. */
 export const restOfCountRule: Rule = (view) => {
   return view.practice.sites.flatMap(({ id: site, name }): readonly Matter[] => {
@@ -20,7 +18,12 @@ export const restOfCountRule: Rule = (view) => {
       counted === null ? [] : unknownTips(view.state, site).filter((id) => isUntold(view.state, id));
     if (counted === null || room === null || rest.length === 0) return [];
     const key = `${RULE}|site:${site}|${counted.entry}`;
-    const due = whenOpen(view.practice, view.state, site, counted.noted + STILL_TYPING);
+    const due = whenOpen(
+      view.practice,
+      view.state,
+      site,
+      counted.noted + ruleValue(view.practice, 'stocktakeRestMinutes', { site }) * MINUTE,
+    );
     return [
       {
         key,

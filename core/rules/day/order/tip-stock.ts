@@ -6,11 +6,6 @@ import { addDays, type LocalDate, localDateOf } from '../../../time/zone.ts';
 import type { View } from '../../matter.ts';
 import { changesOf } from '../../quiet.ts';
 
-/** Calendar days of use that are looked back on (assumed): about eight weeks of work. */
-const LOOK_BACK_DAYS = 56;
-/** Open days that an order should last beyond the reorder point (assumed): about a quarter. */
-const COVER_DAYS = 60;
-
 /** Order now: how many, with the figures behind it. */
 export interface OrderNow extends Reorder {
   readonly leadDays: number;
@@ -32,7 +27,7 @@ export function orderNow(view: View): OrderNow | null {
     usesPerDay: usesPerOpenDay(view),
     leadDays,
     cyclesPerTip,
-    coverDays: COVER_DAYS,
+    coverDays: ruleValue(view.practice, 'reorderCoverDays'),
     serviceLevel: ruleValue(view.practice, 'reorderServicePercent') / 100,
   });
   return needed === undefined || needed.cyclesLeft > needed.reorderPoint ? null : { ...needed, leadDays };
@@ -42,7 +37,7 @@ export function orderNow(view: View): OrderNow | null {
 function usesPerOpenDay(view: View): readonly number[] {
   const zone = view.practice.timezone;
   const today = localDateOf(view.now, zone);
-  const from = addDays(today, -LOOK_BACK_DAYS);
+  const from = addDays(today, -ruleValue(view.practice, 'reorderUseDays'));
   const uses = new Map<LocalDate, number>();
   let first = today;
   for (const [tip, list] of view.state.history.uses) {
