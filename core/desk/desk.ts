@@ -44,7 +44,7 @@ const FORGET_EVERY_TURNS = 4_096;
 export class Desk {
   readonly #readers: Readers;
   readonly #options: DeskOptions;
-  readonly #memory = new Memory();
+  readonly #memory: Memory;
   readonly #looks = new Looks();
   #standing: Standing | null = null;
   #turns = 0;
@@ -59,6 +59,7 @@ export class Desk {
   ) {
     this.#readers = readers;
     this.#options = { archive, ...rest };
+    this.#memory = new Memory(archive);
   }
 
   /**
@@ -91,7 +92,7 @@ export class Desk {
 
   /** Whether anything that it knows is in its archive alone. */
   get needsArchive(): boolean {
-    return this.#standing?.timeline.needsArchive ?? false;
+    return this.#memory.notes.needsArchive || (this.#standing?.timeline.needsArchive ?? false);
   }
 
   /** Folds a turn of the journal. */

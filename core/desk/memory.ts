@@ -1,3 +1,4 @@
+import type { Archive } from '../record/archive.ts';
 import type { Instant } from '../time/instant.ts';
 import { instantOf } from './apply.ts';
 import { LateNotes } from './late-notes.ts';
@@ -10,10 +11,15 @@ import type { Turn } from './turn.ts';
 
 /** What the desk remembers of the talk, folded from turns: notes, its own posts, what it asked, what waited for it. */
 export class Memory {
-  readonly notes = new NoteLog();
+  readonly notes: NoteLog;
   readonly posts = new PostLog();
   readonly questions = new QuestionLog();
   readonly late = new LateNotes();
+
+  /** `archive`: where old notes go; as it was when what is restored was saved. */
+  constructor(archive: Archive) {
+    this.notes = new NoteLog(archive);
+  }
 
   /** Everything of a turn but its entries, which are the record's. */
   fold(turn: Turn, number: number): void {

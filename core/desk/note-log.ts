@@ -1,6 +1,8 @@
 import type { Why } from '../language/read.ts';
 import type { Fact } from '../reading/fact.ts';
+import type { Archive } from '../record/archive.ts';
 import type { Instant } from '../time/instant.ts';
+import { OldNotes } from './old-notes.ts';
 
 /** A note as the desk remembers it: enough to correct it, answer it and react to it. */
 export interface NoteLine {
@@ -17,102 +19,119 @@ export interface NoteLine {
 }
 
 /** A note as it read from one event on: its own, or an edit's. */
-interface Version {
+export interface Version {
   readonly event: string;
   readonly facts: readonly Fact[];
 }
 
-/** Notes kept at hand; what is older is history, and the inbox still knows its event ids. */
-const KEPT = 20_000;
+/** A note and how it read, oldest first. */
+export interface KeptNote {
+  readonly line: NoteLine;
+  readonly versions: readonly Version[];
+}
+
+/** Notes in memory, some weeks of them; older ones are in the archive. */
+const IN_MEMORY = 2_000;
+/** Other events known by their ids: what is told again comes within a day, and what is older the journal is asked. */
+const EVENTS = 5_000;
 /** Explanations hold words of notes: they are kept in memory only, for the latest notes. */
 const EXPLAINED = 200;
 
 /** Notes for a snapshot. Explanations are not in it: they hold words of notes. */
 export interface SavedNotes {
-  readonly notes: readonly NoteLine[];
+  readonly notes: readonly KeptNote[];
+  /** In the archive. */
+  readonly old: number;
   readonly events: readonly string[];
-  readonly versions: readonly (readonly [note: string, versions: readonly Version[]])[];
   readonly edits: readonly (readonly [edit: string, note: string])[];
 }
 
 /** Notes by event id, in the order they came, and the ids of other events that were taken. */
 export class NoteLog {
-  readonly #byId = new Map<string, NoteLine>();
+  readonly #archive: Archive;
+  readonly #inMemory: number;
+  #old: OldNotes;
+  readonly #byId = new Map<string, KeptNote>();
   readonly #byTurn = new Map<number, string>();
   readonly #events = new Set<string>();
-  /** By the note's id, oldest first. */
-  readonly #versions = new Map<string, readonly Version[]>();
   /** Id of the note by the id of an edit of it. */
   readonly #edits = new Map<string, string>();
   readonly #why = new Map<string, readonly Why[]>();
 
+  constructor(archive: Archive, inMemory = IN_MEMORY) {
+    this.#archive = archive;
+    this.#inMemory = inMemory;
+    this.#old = new OldNotes(archive);
+  }
+
   save(): SavedNotes {
     return {
       notes: [...this.#byId.values()],
+      old: this.#old.count,
       events: [...this.#events],
-      versions: [...this.#versions],
       edits: [...this.#edits],
     };
   }
 
-  /** Takes in what `save` gave; this log must be empty. */
-  restore({ notes, events, versions, edits }: SavedNotes): void {
-    for (const note of notes) this.put(note);
+  /** Takes in what `save` gave; this log must be empty, and the archive as it was then. */
+  restore({ notes, old, events, edits }: SavedNotes): void {
+    this.#old = new OldNotes(this.#archive, old);
+    for (const note of notes) this.#put(note);
     for (const event of events) this.#events.add(event);
-    for (const [note, each] of versions) this.#versions.set(note, each);
     for (const [edit, note] of edits) this.#edits.set(edit, note);
+  }
+
+  /** Whether any note is in the archive. */
+  get needsArchive(): boolean {
+    return this.#old.count > 0;
   }
 
   /** Whether an event was taken already. */
   knows(id: string): boolean {
-    return this.#byId.has(id) || this.#events.has(id);
+    return this.#events.has(id) || this.get(id) !== null;
   }
 
   get(id: string): NoteLine | null {
-    return this.#byId.get(id) ?? null;
+    return this.#kept(id)?.line ?? null;
   }
 
   /** The note that an event is about: the note itself, or the one that an edit changed. */
   noteOf(event: string): NoteLine | null {
-    return this.get(this.#edits.get(event) ?? event);
+    return this.get(this.#noteOfEdit(event) ?? event);
   }
 
   /** An edit of it asks this now. */
   asksNow(id: string, asked: string): void {
-    const note = this.#byId.get(id);
-    if (note !== undefined) this.#byId.set(id, { ...note, asked });
+    this.#change(id, ({ line, versions }) => ({ line: { ...line, asked }, versions }));
   }
 
   /** The note reads so since that event. */
   reads(note: string, event: string, facts: readonly Fact[]): void {
-    if (event !== note) this.#edits.set(event, note);
-    this.#versions.set(note, [...(this.#versions.get(note) ?? []), { event, facts }]);
+    if (event !== note) {
+      if (this.#byId.has(note)) this.#edits.set(event, note);
+      else this.#old.edited(event, note);
+    }
+    this.#change(note, ({ line, versions }) => ({ line, versions: [...versions, { event, facts }] }));
   }
 
   /** An edit was deleted: how the note reads without it, `null` where that changes nothing. */
   without(event: string): readonly Fact[] | null {
-    const versions = this.#versions.get(this.#edits.get(event) ?? '') ?? [];
+    const versions = this.#kept(this.#noteOfEdit(event) ?? '')?.versions ?? [];
     return versions.at(-1)?.event === event ? (versions.at(-2)?.facts ?? []) : null;
   }
 
   /** Forgets a deleted edit. */
   dropEdit(event: string): void {
-    const note = this.#edits.get(event);
-    if (note === undefined) return;
-    const left = (this.#versions.get(note) ?? []).filter((version) => version.event !== event);
-    this.#versions.set(note, left);
+    const note = this.#noteOfEdit(event);
+    if (note === null) return;
+    this.#change(note, ({ line, versions }) => ({
+      line,
+      versions: versions.filter((version) => version.event !== event),
+    }));
   }
 
-  put(note: NoteLine): void {
-    this.#byId.set(note.id, note);
-    this.#byTurn.set(note.turn, note.id);
-    if (this.#byId.size <= KEPT) return;
-    const [oldest] = this.#byId.values();
-    if (oldest === undefined) return;
-    this.#byId.delete(oldest.id);
-    for (const { event } of this.#versions.get(oldest.id) ?? []) this.#edits.delete(event);
-    this.#versions.delete(oldest.id);
-    this.#byTurn.delete(oldest.turn);
+  put(line: NoteLine): void {
+    this.#put({ line, versions: this.#kept(line.id)?.versions ?? [] });
   }
 
   /** Which words gave what; `null` once they are no longer at hand. */
@@ -129,26 +148,53 @@ export class NoteLog {
   /** An edit, a deletion or a reaction was taken. */
   heard(id: string): void {
     this.#events.add(id);
-    if (this.#events.size <= KEPT) return;
+    if (this.#events.size <= EVENTS) return;
     const [oldest] = this.#events;
     if (oldest !== undefined) this.#events.delete(oldest);
   }
 
   corrected(id: string, gone: boolean): void {
-    const note = this.#byId.get(id);
-    if (note !== undefined) this.#byId.set(id, { ...note, gone });
+    this.#change(id, ({ line, versions }) => ({ line: { ...line, gone }, versions }));
   }
 
-  /** The latest note of a person in a chat room that still stands and fits. */
+  /** The latest note of a person in a chat room that still stands and fits, of the last weeks. */
   latestOf(room: string, from: string, fits: (note: NoteLine) => boolean): NoteLine | null {
-    const latest = [...this.#byId.values()].reverse();
+    const latest = Array.from(this.#byId.values(), ({ line }) => line).reverse();
     return (
       latest.find((note) => note.room === room && note.from === from && !note.gone && fits(note)) ?? null
     );
   }
 
   noteOfTurn(turn: number): NoteLine | null {
-    const id = this.#byTurn.get(turn);
-    return id === undefined ? null : this.get(id);
+    const id = this.#byTurn.get(turn) ?? this.#old.ofTurn(turn);
+    return id === null ? null : this.get(id);
+  }
+
+  #kept(id: string): KeptNote | null {
+    return this.#byId.get(id) ?? this.#old.get(id);
+  }
+
+  #noteOfEdit(event: string): string | null {
+    return this.#edits.get(event) ?? this.#old.ofEdit(event);
+  }
+
+  #change(id: string, to: (note: KeptNote) => KeptNote): void {
+    const note = this.#kept(id);
+    if (note === null) return;
+    if (this.#byId.has(id)) this.#byId.set(id, to(note));
+    else this.#old.put(to(note));
+  }
+
+  #put(note: KeptNote): void {
+    this.#byId.set(note.line.id, note);
+    this.#byTurn.set(note.line.turn, note.line.id);
+    if (this.#byId.size <= this.#inMemory) return;
+    const [oldest] = this.#byId.values();
+    if (oldest === undefined) return;
+    const { line, versions } = oldest;
+    this.#byId.delete(line.id);
+    this.#byTurn.delete(line.turn);
+    const edits = versions.map(({ event }) => event).filter((event) => this.#edits.delete(event));
+    this.#old.takeOver(oldest, edits);
   }
 }

@@ -29,6 +29,9 @@ export interface Archive {
   /** Every key of a map with its value, in no order. */
   values(map: string): Iterable<readonly [key: string, value: unknown]>;
   setValue(map: string, key: string, value: unknown): void;
+  /** As `setValue`, of what is not folded from entries: going back does not touch it. */
+  keepValue(map: string, key: string, value: unknown): void;
+  forgetValue(map: string, key: string): void;
 
   /** The entry of that id (`turn.index`). */
   entry(id: string): Entry | undefined;

@@ -62,6 +62,16 @@ export class MemoryArchive implements Archive {
     this.#values.set(map, values);
   }
 
+  keepValue(map: string, key: string, value: unknown): void {
+    const values = this.#values.get(map) ?? new Map();
+    values.set(key, [{ json: JSON.stringify(value), base: 0 }]);
+    this.#values.set(map, values);
+  }
+
+  forgetValue(map: string, key: string): void {
+    this.#values.get(map)?.delete(key);
+  }
+
   entry(id: string): Entry | undefined {
     return this.ofTurn(Number.parseInt(id, 10)).find((entry) => entry.id === id);
   }

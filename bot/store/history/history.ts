@@ -101,6 +101,14 @@ export class History implements Archive {
     this.#tell(() => this.#write().setValue.run(map, key, this.#base + 1, JSON.stringify(value)));
   }
 
+  keepValue(map: string, key: string, value: unknown): void {
+    this.#tell(() => this.#write().setValue.run(map, key, 0, JSON.stringify(value)));
+  }
+
+  forgetValue(map: string, key: string): void {
+    this.#tell(() => this.#write().dropValue.run(map, key));
+  }
+
   entry(id: string): Entry | undefined {
     const [turn, place] = id.split('.');
     const row = this.#tell(() => this.#statements.ofId.get(Number(turn), Number(place)));

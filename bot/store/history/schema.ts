@@ -51,6 +51,7 @@ export function statementsOn(db: DatabaseSync) {
     value: db.prepare('SELECT body FROM value WHERE map = ? AND key = ? ORDER BY base DESC LIMIT 1'),
     values: db.prepare('SELECT key, body, max(base) FROM value WHERE map = ? GROUP BY key'),
     setValue: db.prepare('INSERT OR REPLACE INTO value (map, key, base, body) VALUES (?, ?, ?, ?)'),
+    dropValue: db.prepare('DELETE FROM value WHERE map = ? AND key = ?'),
     ofTurn: db.prepare('SELECT * FROM entry WHERE turn = ? ORDER BY place'),
     ofId: db.prepare('SELECT * FROM entry WHERE turn = ? AND place = ?'),
     about: db.prepare('SELECT * FROM entry WHERE about = ? ORDER BY at, turn, place'),
