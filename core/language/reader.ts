@@ -110,11 +110,20 @@ function chatSitesOf(names: Names, context: NoteContext): readonly string[] {
   return context.room === undefined ? [] : (names.siteOfChat.get(context.room) ?? []);
 }
 
+/** The first of the sites that may be meant where they all keep the same hours: "this morning" then begins alike. */
+function alike(all: Names['practice']['sites'], served: readonly string[]): Names['practice']['sites'][number] | null {
+  const sites = served.length > 0 ? all.filter((one) => served.includes(one.id)) : all;
+  const [first, ...rest] = sites;
+  if (first === undefined) return null;
+  const key = (one: typeof first) => JSON.stringify([one.timezone, one.hours, one.closed]);
+  return rest.every((one) => key(one) === key(first)) ? first : null;
+}
+
 function timeContextOf(names: Names, context: NoteContext): TimeContext {
   const { practice } = names;
   const sites = chatSitesOf(names, context);
   const only =
     sites.length === 1 ? sites[0] : practice.sites.length === 1 ? practice.sites[0]?.id : undefined;
-  const site = practice.sites.find((one) => one.id === only) ?? null;
+  const site = practice.sites.find((one) => one.id === only) ?? alike(practice.sites, sites);
   return { at: context.at, zone: site?.timezone ?? practice.timezone, dates: practice.dates, hours: site };
 }
