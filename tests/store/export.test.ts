@@ -232,4 +232,31 @@ describe('export of what was changed and of incidents', () => {
       ['incident closed', '', 'incident 2.0:unsafe-tip; dentist told', 'Rosa'],
     ]);
   });
+
+  it('given something unsafe was warned of, then that is a row with who was told', async () => {
+    const folder = join(newFolder(), 'record');
+    const store = openStore(folder);
+    const at = '2026-10-26T09:00:00Z';
+    const post = { does: 'post', key: '2/0', room: '!quay:example.org', message: [], items: ['tip:4'] };
+    store.append([
+      { at: '2026-10-01T07:00:00Z', turn: { cause: { sort: 'practice', file: practice }, entries: [] } },
+      {
+        at,
+        turn: {
+          cause: { sort: 'note', id: '$1', room: '!quay:example.org', from: '@rosa:example.org', noted: at },
+          entries: [entry({ kind: 'fitted', when: at, tip: '4', scanner: 'A' }, at)],
+          effects: [
+            { ...post, about: 'warning', mentions: ['@rosa:example.org'] },
+            { ...post, key: '2/1', about: 'question', mentions: [] },
+          ],
+        },
+      },
+    ]);
+    store.close();
+    const rows = await table(folder);
+    expect(rows.map(({ what, item, result, by }) => [what, item, result, by])).toEqual([
+      ['fitted', 'tip 4, scanner A', '', 'Rosa'],
+      ['warning said', 'tip 4', 'told Rosa', 'Scanward'],
+    ]);
+  });
 });

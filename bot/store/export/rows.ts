@@ -4,6 +4,7 @@ import { type Correction, correctionsIn, entriesOf, type KeptEntry, practiceIn }
 import type { Names } from './names.ts';
 import { itemsOf, localWithOffset, type Row, rowOf, siteOf } from './row.ts';
 import { readPractice, ruleChanges } from './rule-changes.ts';
+import { warningsOf } from './warnings.ts';
 
 /** What to export: local dates (both included), a site's id, an item as in tip:4. Null takes all. */
 export interface Wanted {
@@ -42,7 +43,7 @@ export function* wantedEntries(
     const file = practiceIn(line);
     const changed = file === null ? [] : ruleChanges(line, practice, file);
     practice = file === null ? practice : readPractice(file);
-    for (const entry of [...changed, ...entriesOf(line)]) {
+    for (const entry of [...changed, ...entriesOf(line), ...warningsOf(line, names)]) {
       if (housekeeping.has(entry.kind) || !isWanted(entry, wanted, names)) continue;
       yield { entry, correction: corrections.get(line.n) ?? null };
     }
