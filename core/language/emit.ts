@@ -7,6 +7,7 @@ import type { Output } from './output.ts';
 import { hasTag } from './part.ts';
 import { byOf, hasOwnSubject } from './people.ts';
 import { reasonAfter, reasonBefore } from './reasons.ts';
+import { mayBeDenied } from './stray.ts';
 import { liesAhead, whenOf } from './when.ts';
 
 /** Puts what a clause says where its mood lets it go; how many drafts after it were taken for its reason. */
@@ -77,6 +78,7 @@ function goesOnAsking(
 function moodIn({ clause, result }: Interpretation): 'void' | 'doubted' | 'stated' | 'planned' {
   const mood = moodOf(clause, Math.max(result.verb, 0), liesAhead(clause, result.verb));
   if (mood === 'asked') return 'void';
+  if (mood === 'stated' && mayBeDenied(clause, result)) return 'doubted';
   // "Don't use tip 4", "118 didn't pass", "closed on Friday": the denial or the time ahead is part of what is said.
   return result.anyMood && (mood === 'void' || mood === 'planned') ? 'stated' : mood;
 }

@@ -4,6 +4,7 @@ import { frames } from './frames/all.ts';
 import type { Frame } from './frames/frame.ts';
 import type { Part } from './part.ts';
 import type { Result } from './result.ts';
+import { mayLackVerb } from './stray.ts';
 
 export interface Interpretation {
   readonly clause: Clause;
@@ -41,7 +42,8 @@ export function interpret(parts: readonly Part[], scope: NoteScope): Interpretat
     if (frame === undefined) continue;
     const clause = new Clause(parts, scope);
     const result = frame.read(clause);
-    if (result === null || result.made.length === 0 || lacksItems(result)) continue;
+    if (result === null || result.made.length === 0 || lacksItems(result) || mayLackVerb(clause, result))
+      continue;
     useMood(clause, result);
     const raw = weigh(clause);
     const evidence = {

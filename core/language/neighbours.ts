@@ -74,6 +74,15 @@ function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: 
   // "Took 4 off blue, put 9 on": another tip.
   if (read?.frame.name === 'removed' && next.parts.some((p) => p.entity === undefined && p.text === 'on'))
     return false;
+  // "Blue is in surgery 2, tip 4's on it".
+  const onIt = next.parts.some((p) => p.entity === undefined && /^on (it|her|him)$/.test(p.text));
+  if (
+    onIt &&
+    read !== null &&
+    next.parts.some((p) => p.entity?.is === 'tips') &&
+    !next.parts.some((p) => hasTag(p, 'debris'))
+  )
+    return false;
   // "Moved blue to surgery 4 and put 7 on her": another act.
   const puts = next.parts.some((p) => hasTag(p, 'put')) && next.parts.some((p) => p.entity?.is === 'tips');
   if (

@@ -68,7 +68,7 @@ function repeats(drafts: readonly Draft[], sentence: number): boolean {
 const TRIAL = /^\s*(just |only )?(a )?test(ing)?( message| note)?\s*[:,-]/i;
 
 const REPEATS =
-  /^(example|for example|training example|fwd|forwarded|copied from|pasting|just testing|test message|test note|testing testing|ignore this test|hypothetically|pretend|the sign says|says the sign|the poster says|type something like|something like|said nobody ever|said no one ever)$/;
+  /^(example|for example|training example|fwd|forwarded|copied from|copied|pasting|just testing|test message|test note|testing testing|ignore this test|hypothetically|pretend|the sign says|says the sign|the poster says|type something like|something like|said nobody ever|said no one ever)$/;
 
 /** "One scan, the 2.30, is cancelled": a scan as a thing. */
 function namesScans(part: Part): boolean {

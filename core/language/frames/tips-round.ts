@@ -27,6 +27,9 @@ export const used: Frame = {
     if (before === null) return null;
     // "Pulled 23 off, in the dirty box": where it was put says no more than that it came off.
     const put = /^in the /.test(c.parts[verb]?.text ?? '');
+    const still =
+      /^(dirty|mucky|manky)$/.test(c.parts[verb]?.text ?? '') && c.scope.memory.frame === 'inspected';
+    if (still && typeof before.said === 'string') return null;
     if (put && typeof before.said === 'string' && c.scope.memory.frame === 'removed') return null;
     const scanner = namedScanner(c);
     const [id, second] = scanner?.ids ?? [];
@@ -137,7 +140,12 @@ export const fitted: Frame = {
     const tips = tipsOf(c, { bare: true, before: false }) ?? (fit >= 0 || put >= 0 ? tipsOf(c, {}) : null);
     if (tips === null) return null;
     const scanner = scannersOf(c);
-    if (/^on (it|her|him)$/.test(c.parts[on]?.text ?? '') && c.first('scanner') === null) return null;
+    if (
+      /^on (it|her|him)$/.test(c.parts[on]?.text ?? '') &&
+      c.first('scanner') === null &&
+      c.scope.memory.scanners.length === 0
+    )
+      return null;
     if (!scanner.spoken && fit < 0 && !(put >= 0 && on >= 0) && !endsOn(c, on)) return null;
     c.use(fit, put, on);
     c.useTags('click');
@@ -179,7 +187,7 @@ export const washed: Frame = {
     if (verb < 0 || c.has('magnifier', 'lens', 'base')) return null;
     const given = hasTag(c.parts[verb], 'wash') || c.entities('tips').length > 0 || c.at('tip') >= 0;
     if (!given) return null;
-    c.useTags('wash', 'clean');
+    c.useTags('wash', 'clean', 'run');
     if (c.entities('scanner').length > 0 && c.entities('tips').length === 0) return null;
     return tipFact(c, 'washed', verb, { bare: true });
   },

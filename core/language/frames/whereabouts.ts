@@ -89,7 +89,7 @@ export const moved: Frame = {
     const items = movable(c);
     if (items === null || isForSterilising(c, place, items)) return null;
     c.use(verb);
-    c.useTags(...MOVING, 'tip');
+    c.useTags(...MOVING, 'tip', 'base');
     useOrigins(c);
     const slots = { ...itemSlots(items), ...placeSlots(place) };
     const bonus = c.word(/^(here|there|arrived|got here)$/) >= 0 ? 0.5 : 0;
