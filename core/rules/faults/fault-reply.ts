@@ -1,3 +1,4 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { FactOf } from '../../reading/fact.ts';
 import type { Entry } from '../../record/entry.ts';
 import { SECOND } from '../../time/instant.ts';
@@ -20,7 +21,7 @@ export function faultReply(entry: Entry, view: View): readonly Speech[] {
     sort === 'fogging' ? foggingAdvice(view, foggedAt(view, thing, entry)) : faultAdvice(thing.kind, sort);
   const head: Line = [{ strong: `${capital(thing.name)}: ${sortWords(sort)}` }, '.'];
   const message: Speech['message'] = [
-    ...(unlikely === null ? [] : lines(figures(thing, unlikely))),
+    ...(unlikely === null ? [] : lines(figures(view, thing, unlikely))),
     { line: head },
     { points: advice.map((point) => [point]) },
   ];
@@ -57,11 +58,15 @@ function foggedAt({ state }: View, { kind, id }: Thing, entry: Entry): FoggedAt 
   return { scanner: scanner.id, site: scanner.site, room: scanner.room, warmedSeconds };
 }
 
-function figures({ kind, name }: Thing, { faults, uses, othersFaults, othersUses }: Unlikely): Line {
+function figures(
+  { practice }: View,
+  { kind, name }: Thing,
+  { faults, uses, othersFaults, othersUses }: Unlikely,
+): Line {
   const others = kind === 'tip' ? 'the other tips' : 'the other scanners';
   return [
     { strong: `${capital(name)} stands out` },
-    `: ${faults} faults in its last ${uses} uses; ${others} together ${othersFaults} in ${othersUses}. Chance alone gives that less than once in 100 times.`,
+    `: ${faults} faults in its last ${uses} uses; ${others} together ${othersFaults} in ${othersUses}. Chance alone gives that less than once in ${Math.round(1 / ruleValue(practice, 'faultTail'))} times.`,
   ];
 }
 

@@ -79,4 +79,12 @@ describe('given a count a quarter ago', () => {
       '2027-03-01 08:30 Count the tips at Quay Street: a count is due each quarter.\nType what you find, such as “tips 1 to 6 are sterile and on the shelf”.',
     ]);
   });
+
+  it('when the practice counts more or less often, then the question says how often', () => {
+    const given = new Given(ONE_SITE.replace('{loadTable: uk}', '{loadTable: uk, stocktakeEveryMonths: 6}'));
+    given.note('2026-11-23 09:00', { kind: 'sterile', tips: ['1', '2', '3', '4', '5', '6'] });
+    const posts = play(given, '2027-05-24 08:00', '2027-05-24 12:00');
+    expect(told(posts, 'question').join()).toContain('a count is due every 6 months.');
+    expect(told(play(given, '2027-02-23 08:00', '2027-02-23 12:00'), 'question')).toEqual([]);
+  });
 });

@@ -10,7 +10,7 @@ import type { View } from '../../matter.ts';
 import type { Readiness } from '../../readiness.ts';
 import { reasonWords } from '../../scanner/reason-words.ts';
 import { capital, inWords, scannerWords } from '../../tips/tip-words.ts';
-import { countExample } from '../count/count-words.ts';
+import { countEvery, countExample } from '../count/count-words.ts';
 import { bookedWords, shortWords, tightWords } from '../supply/supply-words.ts';
 import type { Brief } from './brief.ts';
 import { isUneventful } from './brief.ts';
@@ -150,7 +150,12 @@ function countLines(view: View, { site, count }: Brief): readonly Line[] {
   const example = countExample(view, site);
   return count.why === 'never'
     ? [[{ strong: 'Not counted yet' }, `: say which tips are which, such as ${example}`]]
-    : [[{ strong: 'Count the tips' }, ` this week: a count is due each quarter. Type ${example}`]];
+    : [
+        [
+          { strong: 'Count the tips' },
+          ` this week: a count is due ${countEvery(view, site)}. Type ${example}`,
+        ],
+      ];
 }
 
 function timeAt({ practice, now }: View, site: string, at: number): string {

@@ -7,7 +7,7 @@ import { whenOpen } from '../../quiet.ts';
 import { chatRoomFor } from '../../room-of.ts';
 import { scannerWords } from '../../tips/tip-words.ts';
 import { nextCount, tipsOf } from './count-due.ts';
-import { countExample, unknownLine } from './count-words.ts';
+import { countEvery, countExample, unknownLine } from './count-words.ts';
 
 const RULE = 'count';
 
@@ -63,7 +63,12 @@ export const quarterCountRule: Rule = (view) => {
     const due = whenOpen(view.practice, view.state, site.id, startOfDay(from, site.timezone));
     const at = view.said.saidAt(key, 'first') ?? due;
     const message = (): Message => [
-      { line: [{ strong: `Count the tips at ${site.name}` }, ': a count is due each quarter.'] },
+      {
+        line: [
+          { strong: `Count the tips at ${site.name}` },
+          `: a count is due ${countEvery(view, site.id)}.`,
+        ],
+      },
       { line: [`Type what you find, such as ${countExample(view, site.id)}.`] },
     ];
     return [question(view, { key, room, sites: [site], at, message })];

@@ -1,3 +1,4 @@
+import { ruleValue } from '../../../defaults/rule-value.ts';
 import { siteOf } from '../../../practice/look-up.ts';
 import { idRanges } from '../../../words/item-words.ts';
 import type { Line } from '../../../words/message.ts';
@@ -12,6 +13,13 @@ export function countExample(view: View, site: string): string {
   return ids.length === 1
     ? `“tip ${named} is sterile and on the shelf”`
     : `“tips ${named} are sterile and on the shelf”`;
+}
+
+/** "each quarter", "every 6 months": how often this practice counts. */
+export function countEvery({ practice }: View, site: string): string {
+  const months = ruleValue(practice, 'stocktakeEveryMonths', { site });
+  if (months === 3) return 'each quarter';
+  return months === 1 ? 'each month' : `every ${months} months`;
 }
 
 /** The tips of a site that nobody has told of yet: "Quay Street: tips 1–12". */
