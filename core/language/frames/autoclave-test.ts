@@ -1,0 +1,73 @@
+import type { Clause } from '../clause.ts';
+import { autoclaveOf } from '../roles/autoclave.ts';
+import { outcomeOf } from '../roles/outcome.ts';
+import { type Frame, made, result } from './frame.ts';
+
+const SORTS = ['penetration', 'control', 'leak'] as const;
+
+export const autoclaveTest: Frame = {
+  name: 'autoclave-test',
+  on: [...SORTS],
+  read(c) {
+    const sorts = SORTS.map((sort) => ({ sort, at: c.at(sort) }))
+      .filter(({ at }) => at >= 0)
+      .sort((a, b) => a.at - b.at);
+    const [first] = sorts;
+    if (first === undefined) return null;
+    if (leakOnly(c, first)) return null;
+    c.useTags(...SORTS, 'come', 'be', 'do', 'run', 'turn', 'go', 'finish', 'strip', 'load', 'have');
+    const outcome = testOutcome(c);
+    const autoclave = autoclaveOf(c) ?? autoclaveBefore(c);
+    const facts = sorts.map(({ sort, at }) =>
+      made(
+        'autoclave-test',
+        {
+          sort,
+          ...(outcome === null ? {} : { outcome: outcome.outcome }),
+          ...(autoclave === null ? {} : { autoclave: autoclave.id }),
+        },
+        { sort: [at] },
+      ),
+    );
+    if (outcome === null) {
+      if (!c.has('do', 'finish', 'run') && c.word(/^(done|did|complete)$/) < 0) return null;
+      return result(facts, first.at, { about: 'outcome', slot: 'outcome', form: 'outcome' });
+    }
+    // "Daily helix ok": the sort of test, not a habit.
+    const regular = c.word(/^(daily|weekly)$/) >= 0;
+    return {
+      ...result(facts, outcome.at),
+      ...(outcome.outcome === 'failed' || regular ? { anyMood: true as const } : {}),
+    };
+  },
+};
+
+/** The autoclave of the test just told. */
+function autoclaveBefore(c: Clause): { id: string; said: string } | null {
+  const { frame, autoclave } = c.scope.memory;
+  return frame === 'autoclave-test' && autoclave !== null
+    ? { id: autoclave, said: 'the autoclave spoken of just before' }
+    : null;
+}
+
+function testOutcome(c: Clause) {
+  const outcome = outcomeOf(c);
+  if (outcome !== null) return outcome;
+  const likewise = c.word(/^(too|likewise|as well|ditto|same|also|aswell)$/);
+  const { frame, outcome: before } = c.scope.memory;
+  if (likewise >= 0 && frame === 'autoclave-test' && before !== undefined)
+    return { outcome: before, at: likewise };
+  const turn = c.form('turn', 'd');
+  if (turn >= 0 && c.has('penetration'))
+    return { outcome: c.has('neg') ? ('failed' as const) : ('passed' as const), at: turn };
+  return null;
+}
+
+/** "The leak under the sink" is a plumber's: the word alone needs a test beside it. */
+function leakOnly(c: Clause, first: { sort: string; at: number }): boolean {
+  if (first.sort === 'penetration') return false;
+  const text = c.parts[first.at]?.text ?? '';
+  if (text === 'acts') return true;
+  if (text === 'leak' && c.scope.memory.frame === 'autoclave-test') return false;
+  return text === 'leak' && c.word(/^(test|rate|check)$/) < 0 && !c.has('control', 'penetration');
+}

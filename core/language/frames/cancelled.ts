@@ -1,0 +1,61 @@
+import type { Clause } from '../clause.ts';
+import { placeOf } from '../roles/place.ts';
+import { timeContext, timeOf } from '../roles/time.ts';
+import { resolveForward } from '../times/forward.ts';
+import type { ForwardTime } from '../times/time-span.ts';
+import { booking } from './booked.ts';
+import { countBefore } from './booking-count.ts';
+import { bookingTime, TODAY } from './booking-time.ts';
+import { type Frame, made, result } from './frame.ts';
+
+/** "The 11 o'clock didn't turn up": nobody stays away before the time, so that it was today's. */
+function whenStoodUp(c: Clause, time: ForwardTime | null, site: string | null, count: number): ForwardTime {
+  const context = timeContext(c, site);
+  const today = resolveForward(TODAY, context);
+  if (time === null) return today;
+  const span = timeOf(c)?.span;
+  const dayless = span === undefined || span.days.length === 0;
+  return dayless && count < 0 && STOOD_UP.test(c.scope.note) ? { ...time, days: today.days } : time;
+}
+
+const STOOD_UP =
+  /\b(dna|fta)|no[- ]show|(didn't|didnt|did not|never|hasn't|not) (turn|show|came|come|arriv|attend)|failed to attend/i;
+
+export const cancelled: Frame = {
+  name: 'cancelled',
+  on: ['cancel', 'scan', 'booking'],
+  read(c) {
+    const said = booking(c);
+    const verb = c.form('cancel', 'dgn') >= 0 ? c.form('cancel', 'dgn') : c.form('cancel', 'bs');
+    const lost =
+      c.form('lose', 'd') >= 0
+        ? c.form('lose', 'd')
+        : c.exactly('drop', 'd') >= 0 && c.word(/off/) >= 0
+          ? c.exactly('drop', 'd')
+          : -1;
+    const off = lost >= 0 ? lost : c.word(/^(off|is off|called off|not happening|not coming|no longer)$/);
+    if (said === null || (verb < 0 && off < 0)) return null;
+    const count = countBefore(c, said.at);
+    const place = placeOf(c);
+    const when = bookingTime(c, place?.site ?? null, count?.at ?? -1);
+    c.use(verb, off, said.at, count?.at ?? -1);
+    c.useTags('cancel', 'scan', 'booking', 'have', 'be', 'patient', 'do', 'neg', 'come');
+    const time = whenStoodUp(c, when?.time ?? null, place?.site ?? null, count?.at ?? -1);
+    if (when === null && count === null && verb < 0) return null;
+    const slots = {
+      ...(count === null || (count.value === 1 && time.times.length === 1) ? {} : { count: count.value }),
+      ...(time.times.length > 0 ? { times: time.times } : {}),
+      day: time.days[0] ?? '',
+      ...(place?.site === undefined ? {} : { site: place.site }),
+    };
+    return {
+      ...result(
+        [made('cancelled', slots, { day: when?.said ?? 'today' })],
+        verb >= 0 ? verb : off,
+        place?.missing,
+        1,
+      ),
+      anyMood: true,
+    };
+  },
+};

@@ -1,0 +1,83 @@
+import type { Clause } from '../clause.ts';
+import { type ItemsSaid, itemSlots, itemsOf } from '../roles/items.ts';
+import { placeOf } from '../roles/place.ts';
+import { type Frame, made, result } from './frame.ts';
+import { useOrigins } from './moved.ts';
+
+interface Going {
+  readonly verb: number;
+  /** "Left" alone tells least: much is left that does not leave. */
+  readonly onlyLeft: boolean;
+  /** "Taking", "moving": a departure only where it says where to. */
+  readonly onlyTaking: boolean;
+}
+
+/** "Pearl's off to the hills": a thing is off, not a person. */
+function offTo(c: Clause): number {
+  const at = c.word(/^off to$/);
+  const before = c.parts.slice(0, Math.max(at, 0));
+  const thing = before.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'tips');
+  return at > 0 && thing && !before.some((p) => /^(i|i'm|we|we're|im)$/.test(p.text)) ? at : -1;
+}
+
+function goingOf(c: Clause, toPlace: boolean): Going | null {
+  const way = c.form('travel', 'd') >= 0 ? c.form('travel', 'd') : offTo(c);
+  const left = c.form('leave', toPlace ? 'dgs' : 'dg');
+  const driving = c.form('travel', 'gs');
+  const taking =
+    ['take', 'bring', 'move', 'go', 'send'].map((tag) => c.form(tag, 'g')).find((i) => i >= 0) ?? -1;
+  const sent = toPlace ? c.form('send', 'd') : -1;
+  const verb = [way, left, driving, taking, sent].find((i) => i >= 0);
+  if (verb === undefined) return null;
+  return {
+    verb,
+    onlyLeft: left >= 0 && way < 0,
+    onlyTaking: way < 0 && driving < 0 && left < 0 && taking >= 0,
+  };
+}
+
+export const departed: Frame = {
+  name: 'departed',
+  on: ['travel', 'leave', 'take', 'bring', 'go', 'send', 'move'],
+  read(c) {
+    if (c.has('start', 'finish', 'hold', 'use', 'fail', 'find', 'lose', 'drop')) return null;
+    // "Left the Green for Park Road": where to, of two places.
+    const aims = c.entities('site').filter(({ at }) => /^(to|for)$/.test(c.prep(at))).length === 1;
+    const place = placeOf(c, (prep) => (aims ? /^(to|for)$/ : /^(to|for|at|in|)$/).test(prep));
+    if (aims) for (const { at } of c.entities('site')) c.use(at);
+    const going = goingOf(c, place !== null);
+    if (going === null || (going.onlyTaking && place === null)) return null;
+    // "Right scanner going in surgery 2" goes nowhere.
+    if (going.onlyTaking && place !== null && /^(in|at)$/.test(c.prep(place.at))) return null;
+    if (going.onlyLeft && place !== null && /^(at|in)$/.test(c.prep(place.at))) return null;
+    const items = itemsOf(c, {});
+    if (items === null || (going.onlyLeft && place === null && !leavesItself(items, going.verb))) return null;
+    c.use(going.verb);
+    c.useTags(
+      'travel',
+      'leave',
+      'take',
+      'bring',
+      'go',
+      'car',
+      'send',
+      'put',
+      'be',
+      'come',
+      'tip',
+      'bag',
+      'move',
+      'get',
+    );
+    useOrigins(c);
+    const site = place?.site === undefined ? {} : { site: place.site };
+    const said = { items: items.said, ...(place === null ? {} : { site: place.said }) };
+    const lacking = items.missing ?? (place?.missing?.about === 'site' ? place.missing : undefined);
+    return result([made('departed', { ...itemSlots(items), ...site }, said)], going.verb, lacking);
+  },
+};
+
+/** "Left blue on the side": somebody left it, it did not leave. */
+function leavesItself(items: ItemsSaid, verb: number): boolean {
+  return typeof items.said !== 'string' && (items.said[0] ?? 0) < verb;
+}
