@@ -10,6 +10,9 @@ import { csvFile } from '../csv.ts';
 import { dateOfEntry, isForReaders, RECORD_COLUMNS, recordRow, siteOfEntry } from '../record-rows.ts';
 import { recordSummary } from '../record-summary.ts';
 
+/** More than a year of a busy practice (a hundred notes a day): no phone opens a larger file with ease (assumed). */
+const MOST_LINES = 50_000;
+
 /** "October's record please": what is in it, in a few counts, and all of it as a file. */
 export function answerRecord(ask: AskOf<'record'>, view: AskView): Answer {
   const { practice } = view;
@@ -18,6 +21,10 @@ export function answerRecord(ask: AskOf<'record'>, view: AskView): Answer {
   const span = spanWords(ask.from, ask.to) + of;
   if (entries.length === 0)
     return { about: 'record', message: lines([{ strong: span }, ': nothing noted.']), items: [] };
+  if (entries.length > MOST_LINES) {
+    const tooLong = `: more than ${MOST_LINES} lines, too many for one file here. Ask for a shorter stretch; any stretch can be exported where I run.`;
+    return { about: 'record', message: lines([{ strong: span }, tooLong]), items: [] };
+  }
   const count = entries.length === 1 ? '1 line' : `${entries.length} lines`;
   const points = recordSummary(entries, view.state);
   const message: Message = [
@@ -30,15 +37,21 @@ export function answerRecord(ask: AskOf<'record'>, view: AskView): Answer {
   return { about: 'record', message, items: [], file: csvFile(name, RECORD_COLUMNS, rows) };
 }
 
-/** Entries of those local dates, each by its own site's calendar. */
+/** Entries of those local dates, each by its own site's calendar; not many more than are shown. */
 function entriesAsked(ask: AskOf<'record'>, { practice, entries }: AskView): readonly Entry[] {
   // No zone is a whole day from another by more than two: what lies outside need not be looked at closely.
   const first = startOfDay(ask.from, practice.timezone) - 2 * DAY;
   const last = startOfDay(ask.to, practice.timezone) + 3 * DAY;
-  return [...entries.between(first, last)].filter((entry) => {
+  const isAsked = (entry: Entry) => {
     if (!isForReaders(entry)) return false;
     if (ask.site !== undefined && siteOfEntry(practice, entry) !== ask.site) return false;
     const date = dateOfEntry(practice, entry);
     return date >= ask.from && date <= ask.to;
-  });
+  };
+  const asked: Entry[] = [];
+  for (const entry of entries.between(first, last)) {
+    if (isAsked(entry)) asked.push(entry);
+    if (asked.length > MOST_LINES) break;
+  }
+  return asked;
 }
