@@ -58,7 +58,7 @@ function grow(start: Growing, draft: Draft, after: readonly Draft[], scope: Note
   let grown = start;
   for (const next of after) {
     const { parts, read } = grown;
-    if (!mayTake(next, draft, read, scope)) break;
+    if (!mayTake(next, draft, read, scope) && !goesOnAsList(parts, read, next, draft)) break;
     const longer: readonly Part[] = [...parts, jointOf(next), ...next.parts];
     const both = interpret(longer, scope);
     if (both === null || !takesIn(both, parts.length + 1)) break;
@@ -104,6 +104,23 @@ function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: 
   if (read !== null && hasOwnResult(next, read)) return false;
   const alone = interpret(next.parts, scope);
   return alone === null || (read !== null && isAdjunct(alone, read));
+}
+
+/** "Moved blue and green to north": what does not read yet ends with a thing, and the next begins with another. */
+function goesOnAsList(
+  parts: readonly Part[],
+  read: Interpretation | null,
+  next: Draft,
+  draft: Draft,
+): boolean {
+  if (read !== null || next.quoted || next.sort !== 'entities' || next.sentence !== draft.sentence)
+    return false;
+  if (!/^(?:and|&|\+|,|n|plus)$/.test(next.joint) || leftOut(next.parts)) return false;
+  const isThing = (part: Part | undefined) => part?.entity?.is === 'scanner' || part?.entity?.is === 'tips';
+  return (
+    isThing(parts[parts.length - 1]) &&
+    isThing(next.parts.find((part) => !part.mark && !hasTag(part, 'glue')))
+  );
 }
 
 /** "Started load 41! It's got tips 2, 3 and 6 in it": what a load was started with. */

@@ -21,19 +21,20 @@ function whenStoodUp(c: Clause, time: ForwardTime | null, site: string | null, c
 const STOOD_UP =
   /\b(dna|fta)|no[- ]show|(didn't|didnt|did not|never|hasn't|not) (turn|show|came|come|arriv|attend)|failed to attend/i;
 
+/** "Off", "lost two of tomorrow's", "dropped off the list": called off without a word for it. */
+function offAt(c: Clause): number {
+  const dropped = c.word(/off/) >= 0 ? c.exactly('drop', 'd') : -1;
+  const off = c.word(/^(off|is off|called off|not happening|not coming|no longer)$/);
+  return [c.form('lose', 'd'), dropped, off].find((i) => i >= 0) ?? -1;
+}
+
 export const cancelled: Frame = {
   name: 'cancelled',
   on: ['cancel', 'scan', 'booking'],
   read(c) {
     const said = booking(c);
     const verb = c.form('cancel', 'dgn') >= 0 ? c.form('cancel', 'dgn') : c.form('cancel', 'bs');
-    const lost =
-      c.form('lose', 'd') >= 0
-        ? c.form('lose', 'd')
-        : c.exactly('drop', 'd') >= 0 && c.word(/off/) >= 0
-          ? c.exactly('drop', 'd')
-          : -1;
-    const off = lost >= 0 ? lost : c.word(/^(off|is off|called off|not happening|not coming|no longer)$/);
+    const off = offAt(c);
     if (said === null || (verb < 0 && off < 0)) return null;
     const count = countBefore(c, said.at);
     const place = placeOf(c);

@@ -21,6 +21,7 @@ function scannerOnly(c: Clause): ItemsSaid | null {
 }
 
 function itemOfFault(c: Clause, sort: Sort): ItemsSaid | null {
+  if (sort === 'heating' && c.entities('scanner').length > 0) return scannerOnly(c);
   // "Blue fogging even with a warm tip": which tip does not matter.
   const noun = c.at('tip');
   const anyTip =
@@ -101,12 +102,8 @@ export const fault: Frame = {
       'base',
     );
     useErrorNumber(c);
-    const items =
-      sign.sort === 'heating' && c.entities('scanner').length > 0
-        ? scannerOnly(c)
-        : itemOfFault(c, sign.sort);
-    if (items === null) return null;
-    if (items.which !== undefined) return null;
+    const items = itemOfFault(c, sign.sort);
+    if (items === null || items.which !== undefined) return null;
     // "The lens is cracked, cracked right across" says it twice.
     if (sign.sort === 'other' && typeof items.said === 'string' && c.scope.memory.frame === 'fault')
       return null;

@@ -6,23 +6,23 @@ import { type Frame, made, result } from './frame.ts';
 import { dryOf, stripOf } from './load-details.ts';
 import { itemOf, loadOf } from './load-said.ts';
 
+const OVER = /^(out|out of|finished|done|complete|completed|came out|is finish|finish|ok|okay|fine|good)$/;
+
+/** True where a number alone may be a load's: beside a result or figures, or where a long one is over. */
+function mayBeBare(c: Clause): boolean {
+  if (c.has('fail') || c.word(/pass/) >= 0 || c.entities('cycle').length > 0) return true;
+  const mild = /^(ok|okay|fine|good)$/.test(c.parts[c.word(OVER)]?.text ?? '');
+  if (c.parts.length > 8 || c.word(OVER) < 0 || (mild && c.scope.strange > 0)) return false;
+  return c
+    .entities('tips')
+    .some(({ entity }) => !entity.named && entity.unknown.some((id) => id.replace(/\D/g, '').length >= 3));
+}
+
 export const loadFinished: Frame = {
   name: 'load-finished',
   on: ['load', 'pass', 'fail', 'finish', 'cycle', 'be'],
   read(c) {
-    const bare =
-      c.has('fail') ||
-      c.word(/pass/) >= 0 ||
-      c.entities('cycle').length > 0 ||
-      (c.parts.length <= 8 &&
-        c.word(
-          /^(out|out of|finished|done|complete|completed|came out|is finish|finish|ok|okay|fine|good)$/,
-        ) >= 0 &&
-        c
-          .entities('tips')
-          .some(
-            ({ entity }) => !entity.named && entity.unknown.some((id) => id.replace(/\D/g, '').length >= 3),
-          ));
+    const bare = mayBeBare(c);
     const load = loadOf(c, bare);
     if (load === null) return namelessLoad(c);
     if (c.has('calibrate', 'spore', 'penetration', 'leak', 'control', 'inspection', 'magnifier')) return null;

@@ -64,6 +64,12 @@ function openAndShut(time: ForwardTime, opens: boolean): { open?: string; shut?:
   return { ...(open === undefined ? {} : { open }), ...(shut === undefined ? {} : { shut }) };
 }
 
+/** "Shut at 2 today" with nobody named: the writer's own site, where the note says little else. */
+function shutsAlone(c: Clause): boolean {
+  const most = /^(shut|shutting|closing)$/.test(c.parts[0]?.text ?? '') ? 2 : 0;
+  return c.parts.length <= 7 && c.scope.strange <= most;
+}
+
 export const hours: Frame = {
   name: 'hours',
   on: ['shut', 'open', 'finish', 'start', 'time', 'drop'],
@@ -80,14 +86,7 @@ export const hours: Frame = {
       return null;
     const span = timeOf(c)?.span;
     if (span === undefined || (span.clocks.length === 0 && span.range === undefined)) return null;
-    if (
-      !whoShuts(c) &&
-      !(
-        c.parts.length <= 7 &&
-        c.scope.strange <= (/^(shut|shutting|closing)$/.test(c.parts[0]?.text ?? '') ? 2 : 0)
-      )
-    )
-      return null;
+    if (!whoShuts(c) && !shutsAlone(c)) return null;
     const place = placeOf(c);
     const when = forward(c, place?.site ?? null, open >= 0 ? 'open' : 'shut');
     const [day] = when?.time.days ?? [];

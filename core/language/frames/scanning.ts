@@ -38,25 +38,25 @@ function scanFact(c: Clause, kind: string, verb: number): Result | null {
   );
 }
 
+/** "Started with blue", "blue going": where no scan is said, a scanner and its start are. */
+function startsScanner(c: Clause): boolean {
+  const starts = c.exactly('start', 'gd') >= 0 || c.word(/^going$/) >= 0;
+  return starts && c.entities('scanner').length > 0 && c.entities('load').length === 0;
+}
+
 export const scanStarted: Frame = {
   name: 'scan-started',
   on: ['scan', 'start', 'word:going'],
   read(c) {
     const scan = c.at('scan');
-    if (
-      scan < 0 &&
-      ((c.exactly('start', 'gd') < 0 && c.word(/^going$/) < 0) ||
-        c.entities('scanner').length === 0 ||
-        c.entities('load').length > 0)
-    )
-      return null;
+    if (scan < 0 && !startsScanner(c)) return null;
     const start = c.form('start', scan >= 0 ? 'dgns' : 'dgn');
     const begin = c.form('start', 'b');
     const doing = c.form('scan', 'g');
     if (c.has('finish', 'book', 'cancel') || c.exactly('scan', 'd') >= 0) return null;
     const again = start < 0 && doing < 0 && begin < 0 && c.has('samept') ? scan : -1;
-    const going = c.word(/^going$/);
-    if (start < 0 && going >= 0 && (scan >= 0 || c.entities('tips').length > 0)) {
+    const going = start < 0 && (scan >= 0 || c.entities('tips').length > 0) ? c.word(/^going$/) : -1;
+    if (going >= 0) {
       c.use(scan, going);
       return scanFact(c, 'scan-started', going);
     }
@@ -64,7 +64,7 @@ export const scanStarted: Frame = {
     if (start < 0 && doing >= 0 && !/^(re)?scanning$/.test(c.parts[doing]?.text ?? '')) return null;
     c.use(scan, start, begin);
     c.useTags('scan', 'start', 'go', 'be', 'patient', 'do');
-    return scanFact(c, 'scan-started', start >= 0 ? start : doing >= 0 ? doing : begin >= 0 ? begin : again);
+    return scanFact(c, 'scan-started', [start, doing, begin].find((i) => i >= 0) ?? again);
   },
 };
 

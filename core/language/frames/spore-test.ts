@@ -35,26 +35,11 @@ export const sporeTest: Frame = {
       'incubate',
       'strip',
     );
-    const growth = c.word(/^(growth|grew|growing|grown)$/);
-    const no = growth >= 0 && /^(no|nil|any|without|zero)$/.test(c.parts[growth - 1]?.text ?? '');
-    const positive = c.word(POSITIVE);
-    const clear = c.word(CLEAR);
-    const other = outcomeOf(c);
-    const running = runningAt(c);
-    const verb = [growth, positive, clear, other?.at ?? -1, running].find((i) => i >= 0) ?? -1;
-    c.use(growth, positive, clear, running);
+    const signs = signsOf(c);
+    const { verb, running } = signs;
     const autoclave = autoclaveOf(c);
     const base = autoclave === null ? {} : { autoclave: autoclave.id };
-    const outcome = sporeOutcome({
-      growth,
-      no,
-      positive: isDenied(c, positive) ? -1 : positive,
-      clear:
-        clear >= 0 && !isDenied(c, clear) ? clear : positive >= 0 && isDenied(c, positive) ? positive : -1,
-      notClear: clear >= 0 && isDenied(c, clear),
-      other: other?.outcome ?? null,
-      running: running >= 0 || isSetGoing(c),
-    });
+    const outcome = sporeOutcome(signs);
     const slots = { ...(outcome === null ? {} : { outcome }), ...base };
     const fact = made('spore-test', slots, { outcome: verb < 0 ? [] : [verb] });
     const missing: Missing | undefined =
@@ -92,18 +77,37 @@ function runningAt(c: Clause): number {
   return -1;
 }
 
-function sporeOutcome(s: {
-  growth: number;
-  no: boolean;
-  positive: number;
-  clear: number;
-  notClear: boolean;
-  other: 'passed' | 'failed' | null;
-  running: boolean;
-}): 'passed' | 'failed' | 'running' | null {
-  if (s.growth >= 0) return s.no ? 'passed' : 'failed';
-  if (s.positive >= 0 || s.notClear) return 'failed';
-  if (s.clear >= 0) return 'passed';
-  if (s.other !== null) return s.other;
-  return s.running ? 'running' : null;
+interface Signs {
+  readonly growth: 'passed' | 'failed' | null;
+  readonly colour: 'passed' | 'failed' | null;
+  readonly other: 'passed' | 'failed' | null;
+  /** Place of the word that tells that it runs, −1 where none does. */
+  readonly running: number;
+  readonly going: boolean;
+  readonly verb: number;
+}
+
+/** What a clause says of growth, and of a result that a denial turns round ("wasn't clear"). */
+function signsOf(c: Clause): Signs {
+  const growth = c.word(/^(growth|grew|growing|grown)$/);
+  const none = /^(no|nil|any|without|zero)$/.test(c.parts[growth - 1]?.text ?? '');
+  const positive = c.word(POSITIVE);
+  const clear = c.word(CLEAR);
+  const other = outcomeOf(c);
+  const running = runningAt(c);
+  c.use(growth, positive, clear, running);
+  const said = positive >= 0 ? positive : clear;
+  const bad = positive >= 0 !== isDenied(c, said);
+  return {
+    growth: growth < 0 ? null : none ? 'passed' : 'failed',
+    colour: said < 0 ? null : bad ? 'failed' : 'passed',
+    other: other?.outcome ?? null,
+    running,
+    going: running >= 0 || isSetGoing(c),
+    verb: [growth, positive, clear, other?.at ?? -1, running].find((i) => i >= 0) ?? -1,
+  };
+}
+
+function sporeOutcome(s: Signs): 'passed' | 'failed' | 'running' | null {
+  return s.growth ?? s.colour ?? s.other ?? (s.going ? 'running' : null);
 }

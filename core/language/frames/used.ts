@@ -10,6 +10,14 @@ export function namedScanner(c: Clause) {
   return scannersOf(c);
 }
 
+/** "Pulled 23 off, in the dirty box", "3 didn't pass, still dirty": no more than what the clause before said of it. */
+function saysNoMore(c: Clause, verb: number, carried: boolean): boolean {
+  const text = c.parts[verb]?.text ?? '';
+  const { frame } = c.scope.memory;
+  const put = frame === 'removed' && /^in the /.test(text);
+  return carried && (put || (frame === 'inspected' && /^(dirty|mucky|manky)$/.test(text)));
+}
+
 export const used: Frame = {
   name: 'used',
   on: ['use'],
@@ -20,13 +28,7 @@ export const used: Frame = {
     const tips = tipsOf(c, { bare: true, before: false });
     const before =
       tips ?? (c.word(/^(it|them|that|this|those)$/) >= 0 || c.parts.length <= 3 ? tipsOf(c, {}) : null);
-    if (before === null) return null;
-    // "Pulled 23 off, in the dirty box": where it was put says no more than that it came off.
-    const put = /^in the /.test(c.parts[verb]?.text ?? '');
-    const still =
-      /^(dirty|mucky|manky)$/.test(c.parts[verb]?.text ?? '') && c.scope.memory.frame === 'inspected';
-    if (still && typeof before.said === 'string') return null;
-    if (put && typeof before.said === 'string' && c.scope.memory.frame === 'removed') return null;
+    if (before === null || saysNoMore(c, verb, typeof before.said === 'string')) return null;
     const scanner = namedScanner(c);
     const [id, second] = scanner?.ids ?? [];
     const slots = {

@@ -78,6 +78,7 @@ const DONE_TAGS = new Set([
   'sterile',
   'fit',
   'drop',
+  'put',
 ]);
 
 function doneBefore(scan: Scan, at: number): boolean {
