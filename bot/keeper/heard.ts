@@ -13,6 +13,8 @@ export type Heard =
       readonly at: number;
       readonly vouched?: Vouched;
       readonly text: string;
+      /** In a direct message, which colleagues cannot see. */
+      readonly privately?: true;
       readonly replyTo?: string;
     }
   | {
@@ -26,6 +28,8 @@ export type Heard =
       /** An edit was deleted, and this is what the note says again. */
       readonly byDeletion?: true;
       readonly text: string;
+      /** In a direct message, which colleagues cannot see. */
+      readonly privately?: true;
     }
   | {
       readonly sort: 'redaction';

@@ -10,4 +10,11 @@ export const rightsRules = {
     origin: 'assumed',
     scope: 'practice',
   },
+  privateNotes: {
+    type: 'switch',
+    value: false,
+    why: 'notes are also taken from direct messages to the program, where colleagues do not see them; asking there is always allowed',
+    origin: 'assumed',
+    scope: 'practice',
+  },
 } as const satisfies Record<string, RuleDefault>;

@@ -14,6 +14,8 @@ export type Input =
       readonly at: Instant;
       readonly vouched?: Vouched;
       readonly text: string;
+      /** In a direct message, which colleagues cannot see. */
+      readonly privately?: true;
       readonly replyTo?: Target;
     }
   | {
@@ -29,6 +31,8 @@ export type Input =
       /** When the note that it edits was typed, where the chat knows it. */
       readonly noteAt?: Instant;
       readonly text: string;
+      /** In a direct message, which colleagues cannot see. */
+      readonly privately?: true;
     }
   | {
       readonly sort: 'redaction';

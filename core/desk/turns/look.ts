@@ -1,7 +1,7 @@
 import type { Effect } from '../effect.ts';
 import type { NoteInput } from '../input.ts';
 import type { Session } from '../session.ts';
-import { answerAsks } from './on-note.ts';
+import { answerAsks } from './answer-asks.ts';
 
 /** What a note that cannot be kept just now asks, and whether it does anything else. */
 export interface Looked {

@@ -5,9 +5,11 @@ import { closeQuestionsOf } from '../corrections/close-questions.ts';
 import { correct } from '../corrections/correct.ts';
 import type { Input } from '../input.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
+import { answerInPrivate, onlyAsks } from '../notes/in-private.ts';
 import { askGaps, fillGaps } from '../notes/raise-gaps.ts';
 import { type Session, type Speaker, vouching } from '../session.ts';
-import { answerAsks, onNote } from './on-note.ts';
+import { answerAsks } from './answer-asks.ts';
+import { onNote } from './on-note.ts';
 
 /** An edited note says what it now says, from the time of the note; only its author can edit it. */
 export function onEdit(session: Session, input: EditInput): void {
@@ -18,6 +20,12 @@ export function onEdit(session: Session, input: EditInput): void {
     return;
   }
   if (note.from !== input.from) return;
+  if (onlyAsks(session.practice, input)) {
+    const { from, room, noted: at, id } = note;
+    const speaker: Speaker = { from, room, noted: at, note: id, ...vouching(input) };
+    answerInPrivate(session, speaker, { sort: 'note', id, room, from, at, text: input.text });
+    return;
+  }
   const asTyped = session.read(input.text, { at: note.noted, from: note.from, room: note.room });
   const { read, message } = guardPrivacy(session.practice, note.noted, input.text, asTyped);
   draft.reading = read.reading;
@@ -45,7 +53,10 @@ const PRIVACY: ReadonlySet<About> = new Set(['privacy']);
 /** What was talk before the edit left no line in the record: it is taken as the note that it now is, from its own time. */
 function takeAnew(session: Session, input: EditInput): void {
   const { edits: id, room, from, text, noteAt: at } = input;
-  if (at !== undefined) onNote(session, { sort: 'note', id, room, from, at, text, ...vouching(input) });
+  if (at !== undefined) {
+    const privately = input.privately === true ? { privately: true as const } : {};
+    onNote(session, { sort: 'note', id, room, from, at, text, ...privately, ...vouching(input) });
+  }
 }
 
 type EditInput = Extract<Input, { sort: 'edit' }>;

@@ -1,27 +1,29 @@
-import { answer } from '../../answers/answer.ts';
 import type { NoteRead } from '../../language/read.ts';
 import type { Act } from '../../reading/act.ts';
-import { lines } from '../../words/message.ts';
 import { carryOut } from '../acts/carry-out.ts';
-import { explain } from '../acts/why.ts';
 import { followUp } from '../after/follow-up.ts';
-import type { NoteInput, Target } from '../input.ts';
+import type { NoteInput } from '../input.ts';
 import { STALE_MS } from '../late-notes.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { forgetWord } from '../notes/forget-word.ts';
-import { refusesExport } from '../notes/guard-export.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
+import { answerInPrivate, onlyAsks } from '../notes/in-private.ts';
 import { askGaps, fillGaps } from '../notes/raise-gaps.ts';
+import { suggest } from '../notes/suggest.ts';
 import { answerQuestion, questionAnsweredBy } from '../questions/answer-question.ts';
 import { sayTooLate } from '../questions/late-answer.ts';
-import { offerWalk, walkOn, wantsWalk } from '../questions/walk.ts';
-import { type Session, type Speaker, viewOf, vouching } from '../session.ts';
+import { type Session, type Speaker, vouching } from '../session.ts';
+import { answerAsks } from './answer-asks.ts';
 
 /** One note: what it answers, what it corrects, what it tells, what it asks; warnings come first. */
 export function onNote(session: Session, input: NoteInput): void {
   const { draft, practice } = session;
   const { id: note, from, room, at: noted } = input;
   const speaker: Speaker = { from, room, noted, note, ...vouching(input) };
+  if (onlyAsks(practice, input)) {
+    answerInPrivate(session, speaker, input);
+    return;
+  }
   const asTyped = session.read(input.text, { at: input.at, from: input.from, room: input.room });
   const { read, message } = guardPrivacy(practice, input.at, input.text, asTyped);
   draft.reading = read.reading;
@@ -31,6 +33,7 @@ export function onNote(session: Session, input: NoteInput): void {
   if (waiting !== null) answerQuestion(session, speaker, waiting.question, waiting.value, waiting.told);
   else sayTooLate(session, speaker, input, read);
   if (waiting?.wholeNote !== true) takeNote(session, speaker, input, read, waiting !== null);
+  if (waiting === null && message === null) suggest(session, speaker, input, read);
   if (message !== null) {
     draft.post(speaker.room, { about: 'privacy', message, replyTo: speaker.note, mentions: [speaker.from] });
   }
@@ -54,40 +57,6 @@ function takeNote(
   askGaps(session, speaker, open);
   if (session.now - input.at <= STALE_MS) answerAsks(session, speaker, read, input.replyTo, input.text);
   else if (read.reading.asks.length > 0) session.draft.unanswered = true;
-}
-
-/** Answers every ask of a note, each in a post of its own, in reply to it. */
-export function answerAsks(
-  session: Session,
-  speaker: Speaker,
-  read: NoteRead,
-  target?: Target,
-  text?: string,
-): void {
-  const { draft } = session;
-  for (const ask of read.reading.asks) {
-    if (ask.kind === 'why') {
-      explain(session, speaker, target);
-      continue;
-    }
-    if (refusesExport(session, speaker, ask)) continue;
-    if (ask.kind === 'how' && text !== undefined && wantsWalk(text)) {
-      walkOn(session, speaker, ask.topic, 0);
-      continue;
-    }
-    const view = {
-      ...viewOf(session),
-      room: speaker.room,
-      from: speaker.from,
-      entries: session.timeline,
-    };
-    const { about, message, items, file } = answer(ask, view);
-    const offers = ask.kind === 'how' && text !== undefined;
-    const told = offers ? [...message, ...lines('One by one? “walk me through it”.')] : message;
-    const key = draft.post(speaker.room, { about, message: told, items, replyTo: speaker.note });
-    if (offers) offerWalk(session, speaker, key, ask.topic);
-    if (file !== undefined) draft.file(speaker.room, file);
-  }
 }
 
 function isNoAnswer(act: NoteRead['reading']['acts'][number]): boolean {

@@ -1,3 +1,4 @@
+import { takenMessage } from '../../rules/compose/settled-message.ts';
 import type { Question } from '../../rules/question.ts';
 import { lines } from '../../words/message.ts';
 import { tick } from '../acts/done.ts';
@@ -46,6 +47,22 @@ function answerByReaction(session: Session, speaker: Speaker, question: Question
     return;
   }
   answerQuestion(session, speaker, question, value);
+  showTaken(session, speaker, question, value);
+}
+
+/** A tap leaves no note under which a thumb could stand: the question itself says what was taken. */
+function showTaken(
+  session: Session,
+  speaker: Speaker,
+  { key, purpose, choices }: Question,
+  value: string,
+): void {
+  const { draft, posts, practice, now } = session;
+  const post = posts.get(key)?.post;
+  const label = choices.find((choice) => choice.value === value)?.label;
+  const shown = draft.effects.some((effect) => effect.does === 'edit' && effect.post === key);
+  if (post === undefined || label === undefined || shown || purpose.sort === 'walk') return;
+  draft.edit(post.room, key, takenMessage(post, { practice, by: speaker.from, at: now, label }));
 }
 
 function choiceFor(question: Question, emoji: string): string | null {

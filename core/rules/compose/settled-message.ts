@@ -32,6 +32,18 @@ export function settledMessage(post: Settled, { practice, by, at, how }: Settlin
   ];
 }
 
+/** A question that was answered by a tap: what was taken, by whom and when, in front of the question struck through. */
+export function takenMessage(
+  post: Settled,
+  { practice, by, at, label }: { practice: Practice; by: string; at: Instant; label: string },
+): Message {
+  const time = clockWords(at, at, zoneOfChatRoom(practice, post.room));
+  return [
+    { line: [{ strong: `Taken: ${label}` }, `, by ${nameOf(practice, by)}, ${time}`] },
+    ...struck(withoutHowToAnswer(post.message)),
+  ];
+}
+
 function words(how: Settling['how'], by: string | null): string {
   if (how === 'taken back') return 'Taken back';
   return by === null ? 'No longer due' : 'Done';

@@ -7,6 +7,7 @@ import { clockWords } from '../../words/clock-words.ts';
 import { lines, type Message } from '../../words/message.ts';
 import type { Matter, Rule, View } from '../matter.ts';
 import { leadIds } from '../rights.ts';
+import { chatRoomFor } from '../room-of.ts';
 import { inWords } from '../tips/tip-words.ts';
 import { unsafeWords } from '../tips/unsafe-words.ts';
 import { findingOf, openIncidents, tipsOf } from './open-incidents.ts';
@@ -29,7 +30,7 @@ function matterOf(view: View, incident: IncidentState, site: string | null): Mat
     rule: 'incident',
     about: 'incident',
     site: site ?? view.practice.sites[0]?.id ?? '',
-    room: opened.room,
+    room: whereLeadReads(view, opened.room, site),
     items,
     stages: [{ stage: 'first', at }],
     since: opened.at,
@@ -39,6 +40,13 @@ function matterOf(view: View, incident: IncidentState, site: string | null): Mat
     },
     leads: leadToday(view, site),
   };
+}
+
+/** Where it happened; a direct message has no lead in it, so then the site's own chat room. */
+function whereLeadReads(view: View, room: string, site: string | null): string {
+  const { practice } = view;
+  const isPrivate = ruleValue(practice, 'privateNotes') && !practice.chat.some((chat) => chat.room === room);
+  return (isPrivate ? chatRoomFor(view, site ?? practice.sites[0]?.id ?? '') : null) ?? room;
 }
 
 function words(view: View, incident: IncidentState, site: string | null): Message {

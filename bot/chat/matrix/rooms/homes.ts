@@ -10,6 +10,8 @@ export class RoomHomes {
   readonly #homeOf = new Map<string, string>();
   readonly #nowOf = new Map<string, string>();
   readonly #refused = new Set<string>();
+  /** Direct messages: the room, and who asked for it. */
+  readonly #private = new Map<string, string>();
 
   /** `listed`: chat rooms of the practice file; none listed means that any room it is asked into will do. */
   constructor(db: DatabaseSync, listed: readonly string[]) {
@@ -18,12 +20,32 @@ export class RoomHomes {
     for (const { now, home } of db.prepare('SELECT now, home FROM moved_room ORDER BY rowid').all()) {
       this.#link(String(now), String(home));
     }
+    for (const { room, person } of db.prepare('SELECT room, person FROM private_room').all()) {
+      this.#private.set(String(room), String(person));
+    }
   }
 
-  /** The id under which the practice knows a room, or null for a room that it does not list. */
+  /** The id under which the practice knows a room, or null for a room that it does not list; a direct message's own. */
   homeOf(room: string): string | null {
+    if (this.#private.has(room)) return room;
     const home = this.#homeOf.get(room) ?? room;
     return this.#listed.size === 0 || this.#listed.has(home) ? home : null;
+  }
+
+  /** Somebody of the practice file asked the program into a direct message. */
+  addPrivate(room: string, person: string): void {
+    this.#db.prepare('INSERT OR REPLACE INTO private_room (room, person) VALUES (?, ?)').run(room, person);
+    this.#private.set(room, person);
+  }
+
+  /** It is none any more. */
+  dropPrivate(room: string): void {
+    this.#db.prepare('DELETE FROM private_room WHERE room = ?').run(room);
+    this.#private.delete(room);
+  }
+
+  isPrivate(room: string): boolean {
+    return this.#private.has(room);
   }
 
   /** Where the people of a room are now. */

@@ -61,13 +61,15 @@ export class Rooms {
     const membership = room.getMyMembership();
     if (membership === 'invite') await this.#invited(room);
     if (membership !== 'join' || isLedgerRoom(room, this.#parts.client.getSafeUserId())) return;
+    // Where somebody else may read along it is a room like any other.
+    if (homes.isPrivate(room.roomId) && !isForTwo(room)) homes.dropPrivate(room.roomId);
     const home = homes.homeOf(room.roomId);
     if (home === null) await this.#leavePolitely(room);
     else await this.#followUpgrade(room, home);
   }
 
   async #invited(room: Room): Promise<void> {
-    const { client, say } = this.#parts;
+    const { client, homes, say } = this.#parts;
     const me = room.getMember(client.getSafeUserId());
     const inviter = me?.events.member?.getSender() ?? '';
     if (!this.#mayInvite(inviter)) {
@@ -77,14 +79,19 @@ export class Rooms {
       await client.leave(room.roomId);
       return;
     }
+    const direct = me?.events.member?.getContent().is_direct === true;
+    if (direct && this.#isOurs(inviter) && isForTwo(room)) homes.addPrivate(room.roomId, inviter);
     await client.joinRoom(room.roomId);
     say(`Joined ${room.roomId}, asked by ${inviter}.`);
   }
 
   #mayInvite(inviter: string): boolean {
-    const { people, servers } = this.#parts.practice;
     const server = inviter.slice(inviter.indexOf(':') + 1);
-    return people.some(({ id }) => id === inviter) || servers?.includes(server) === true;
+    return this.#isOurs(inviter) || this.#parts.practice.servers?.includes(server) === true;
+  }
+
+  #isOurs(person: string): boolean {
+    return this.#parts.practice.people.some(({ id }) => id === person);
   }
 
   async #leavePolitely(room: Room): Promise<void> {
@@ -137,4 +144,9 @@ export class Rooms {
     const via = server === '' ? {} : { via: [server], server_name: [server] };
     await this.#parts.client.http.authedRequest(Method.Post, `/join/${encodeURIComponent(room)}`, via, {});
   }
+}
+
+/** The program and one other person, invited or there. */
+function isForTwo(room: Room): boolean {
+  return room.getJoinedMemberCount() + room.getInvitedMemberCount() <= 2;
 }

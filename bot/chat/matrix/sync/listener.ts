@@ -8,7 +8,7 @@ import { editTakenBack } from './edit-taken-back.ts';
 import { readGap } from './gap.ts';
 import { type ReadBack, readBack } from './read-back.ts';
 import { type RawEvent, readEvent } from './read-event.ts';
-import { fields, toHeard } from './to-heard.ts';
+import { fields, type ReadEvent, toHeard } from './to-heard.ts';
 
 /** What one sync brought. */
 export interface Brought {
@@ -94,7 +94,13 @@ export class Listener {
     if (home === null) return null;
     const read = await readEvent(this.#client, event, { room, home, fresh: true });
     if (read === 'locked' || read === null) return read;
-    return toHeard(read, this.#me);
+    return this.#heard(read, room);
+  }
+
+  #heard(read: ReadEvent, room: string): Heard | null {
+    const heard = toHeard(read, this.#me);
+    const typed = heard?.sort === 'note' || heard?.sort === 'edit';
+    return typed && this.#homes.isPrivate(room) ? { ...heard, privately: true } : heard;
   }
 
   /** The events of a room since the last sync; of a room just joined, what came after the joining. */
@@ -139,7 +145,7 @@ export class Listener {
       brought.locked.push({ id: String(event.event_id), room: at.room, event });
       return;
     }
-    const heard = read === null ? null : toHeard(read, this.#me);
+    const heard = read === null ? null : this.#heard(read, at.room);
     if (heard === null) return;
     if (heard.sort === 'redaction') {
       brought.heard.push(await this.#deletion(heard, at, brought.edits));
