@@ -8,7 +8,7 @@ interface PlaceRule {
   readonly typed?: string;
   /** How close a word that is none must be (see `closeness`). */
   readonly near?: number;
-  /** The word before: `#` for a number, empty at the start of a sentence. */
+  /** The word before: `#` for a number, `##` for one over 99, empty at the start of a sentence. */
   readonly before?: RegExp;
   readonly after?: RegExp;
 }
@@ -65,7 +65,7 @@ const RULES: readonly PlaceRule[] = [
   },
   { word: 'eve', near: 3, before: /^(christmas|xmas|years?|new)$/ },
   { word: 'for', typed: 'or fo fr fir four fore far of', before: /^(degrees|c|degs?)$/, after: /^#$/ },
-  { word: 'out', typed: 'our ou ut oit oot', after: /^of$/ },
+  { word: 'out', typed: 'our ou ut oit oot ot', after: /^of$/ },
   { word: 'where', typed: 'were wher wheres', before: /^$/, after: /^('s|is)$/ },
   {
     word: 'what',
@@ -93,6 +93,20 @@ const RULES: readonly PlaceRule[] = [
   },
   { word: 'tips', typed: 'tis', after: /^#$/ },
   { word: 'tip', typed: 'trip', after: /^#$/ },
+  { word: 'same', typed: 'sme sane sam sae saem', after: /^(pt|px|patient|person)$/ },
+  { word: 'for', typed: 'or fo fr fir fore four', before: /^##$/, after: /^#$/ },
+  { word: 'and', typed: 'an ad nd', after: /^(quarter|all)$/ },
+  { word: 'now', typed: 'ow nw', before: /./, after: /^$/ },
+  { word: 'could', typed: 'cold', after: /^(someone|somebody|anyone|anybody|you)$/ },
+  { word: 'the', typed: 'tue he', after: /^(helix|mill|scanner|load|autoclave|lens|base|floor|way|shelf)$/ },
+  { word: 'thru', typed: 'thr', before: /^(#|one|two|three|four|five|six|seven|eight|nine|ten)$/ },
+  { word: 'may', typed: 'amy', after: /^be$/ },
+  { word: 'lens', typed: 'len', before: /^(the|'s)$/ },
+  { word: 'out', typed: 'ou ut', before: /^#$/ },
+  { word: 'off', typed: 'oft of', before: /^(is|'s|are)$/, after: /^$/ },
+  { word: 'dirty', typed: 'dirt', before: /^(is|are|still|'s)$/, after: /^(,|and|)$/ },
+  { word: 'change', typed: 'chang', before: /^not$/ },
+  { word: 'used', typed: 'use', before: /^(the|all)$/, after: /^(tips|ones)$/ },
   { word: 'all', typed: 'al', after: /^(done|the|good|tips|used)$/ },
 ];
 
@@ -128,5 +142,6 @@ function stands({ before, after }: PlaceRule, tokens: readonly Token[], at: numb
 /** A neighbour as the rules write it. */
 function beside(token: Token | undefined): string {
   if (token === undefined || /^[.!?;\n]$/.test(token.text)) return '';
-  return token.kind === 'number' ? '#' : token.text;
+  if (token.kind !== 'number') return token.text;
+  return Number(token.text) < 100 ? '#' : '##';
 }

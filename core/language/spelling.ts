@@ -263,7 +263,7 @@ export class Spelling {
     for (const held of [calm, text.replace(/([a-z])\1{2,}/g, '$1')]) {
       if (held !== text && (this.#table.words.has(held) || isEnglish(held))) return [held];
     }
-    if (/^[a-z]{2,}n'?t?'?t$/.test(text) && /n't$/.test(text)) return ['not'];
+    if (/^[a-z]+n't$/.test(text)) return ['not'];
     const short = shorthandFor(text) ?? this.#table.aliases.get(text);
     if (short !== undefined) return short.endsWith("'s") ? [short.slice(0, -2), "'s"] : [short];
     const owner = this.#owned(text);
