@@ -49,7 +49,7 @@ export function headOf(gap: Gap, view: View): Line {
       ];
     case 'tip':
       return [
-        { strong: `${kind === 'load-started' ? inLoad(gap, view) : `Which tip${behind(kind)}`}?` },
+        { strong: `${kind === 'load-started' ? inLoad(gap, view) : whichTips(gap, kind)}?` },
         ...noSuchTip(gap),
       ];
     case 'load':
@@ -72,6 +72,18 @@ export function headOf(gap: Gap, view: View): Line {
 function behind(kind: string): string {
   const done = DONE[kind];
   return done === undefined ? '' : ` ${done}`;
+}
+
+/** "Which tips were washed?": several, unless one number was said that is no tip. */
+function whichTips({ form, words }: Gap, kind: string): string {
+  const several = (form === 'ids' || form === 'items') && (words === undefined || /\s/.test(words));
+  const done = behind(kind);
+  return several
+    ? `Which tips${done
+        .replace(/^ was /, ' were ')
+        .replace(/^ is /, ' are ')
+        .replace(/^ has /, ' have ')}`
+    : `Which tip${done}`;
 }
 
 function inLoad(gap: Gap, view: View): string {

@@ -8,9 +8,9 @@ import { followUp } from '../after/follow-up.ts';
 import { tickMarks } from '../after/tick-marks.ts';
 import type { Target } from '../input.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
-import { BUTTONS } from '../notes/raise-gaps.ts';
 import type { PostLine } from '../post-log.ts';
 import { askPerson } from '../questions/ask-person.ts';
+import { buttonsFor } from '../questions/buttons.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
 /** A tick on a reminder: the post replied to, else what is open in this chat room; with several things, it asks which. */
@@ -89,7 +89,7 @@ function askWhich(session: Session, speaker: Speaker, matters: readonly Matter[]
     about: 'question',
     message,
     ...(speaker.note === '' ? {} : { replyTo: speaker.note }),
-    buttons: BUTTONS.slice(0, choices.length),
+    buttons: buttonsFor(choices, null),
   });
   const purpose: Purpose = { sort: 'which-done', matters: matters.map((matter) => matter.key) };
   askPerson(session, speaker, key, choices, purpose);

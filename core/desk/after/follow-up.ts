@@ -80,6 +80,12 @@ function acknowledge(
   if (message !== null) draft.post(speaker.room, { about: 'record', message, replyTo: speaker.note });
   // A warned note is kept as said, but a thumb under it would look like leave to go on; so it would where it was refused.
   if (warned || !plain || speaker.note === '') return;
+  // The waiting mark of a tip that warms says that the note was taken.
+  if (
+    draft.correction === undefined &&
+    draft.effects.some((one) => one.does === 'react' && one.to === speaker.note)
+  )
+    return;
   // A note has its thumb already when it is edited.
   draft.react(speaker.room, speaker.note, draft.correction === 'edited' ? '✏️' : '👍');
 }

@@ -5,7 +5,7 @@ import type { Purpose } from '../../rules/question.ts';
 import type { Speech } from '../../rules/speech.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
 import { apply } from '../apply.ts';
-import { BUTTONS } from '../notes/raise-gaps.ts';
+import { buttonsFor } from '../questions/buttons.ts';
 import type { Session, Speaker } from '../session.ts';
 
 /** Abouts that must reach the phone of whoever typed the note. */
@@ -23,7 +23,7 @@ export function say(session: Session, speaker: Speaker, speech: Speech, on: Find
     items,
     mentions: [...speech.mentions, ...loud],
     ...(speaker.note === '' ? {} : { replyTo: speaker.note }),
-    ...(asks === undefined ? {} : { buttons: BUTTONS.slice(0, asks.choices.length) }),
+    ...(asks === undefined ? {} : { buttons: buttonsFor(asks.choices, asks.purpose) }),
   });
   const first = draft.entries.length;
   for (const decision of decides) draft.decide(decision, speaker.room, null, '');

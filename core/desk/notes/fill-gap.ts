@@ -2,6 +2,7 @@ import type { Gap } from '../../language/read.ts';
 import { type Fact, fact } from '../../reading/fact.ts';
 import type { State } from '../../record/state.ts';
 import type { View } from '../../rules/matter.ts';
+import { itemWords } from '../../words/item-words.ts';
 
 /** What the record tells of a note that left something out, and in which words the reply says so. */
 export interface Filled {
@@ -23,7 +24,7 @@ export function fillGap(gap: Gap, view: View, sites: readonly string[]): Filled 
   if (candidates.length !== 1 || only === undefined) return null;
   const completed = fact.safeParse(withSlot(entry, gap.slot, gap.form ?? 'id', only, gap.unclear.about));
   if (!completed.success) return null;
-  return { entry: completed.data, filledIn: `${gap.unclear.about} ${only}` };
+  return { entry: completed.data, filledIn: itemWords(view.practice, `${gap.unclear.about}:${only}`) };
 }
 
 /** The draft with one slot written as its form asks: an id, a list of ids, or items; several are joined by commas. */

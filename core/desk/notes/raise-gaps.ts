@@ -4,11 +4,13 @@ import { sitesOfChatRoom } from '../../practice/look-up.ts';
 import { item } from '../../reading/slots.ts';
 import { loadMeant } from '../../record/load-key.ts';
 import type { Purpose } from '../../rules/question.ts';
-import { MINUTE, toIso } from '../../time/instant.ts';
+import { toIso } from '../../time/instant.ts';
 import { apply } from '../apply.ts';
 import { askPerson } from '../questions/ask-person.ts';
+import { buttonsFor } from '../questions/buttons.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 import { type Filled, fillGap } from './fill-gap.ts';
+import { hintedLately, rememberHint } from './hint.ts';
 
 /** What a note left open: what the record completes without doubt, and what has to be asked. */
 export interface Gaps {
@@ -52,32 +54,20 @@ function ask(session: Session, speaker: Speaker, gap: Gap): void {
   const sites = sitesOfChatRoom(session.practice, speaker.room).map((site) => site.id);
   const wording = questionFor(gap, viewOf(session), sites);
   if (wording === null) return;
-  if (gap.draft === undefined && saidLately(session, speaker.room)) return;
+  if (gap.draft === undefined && hintedLately(session, speaker.room)) return;
   const { message, choices, shown } = wording;
+  const purpose = completion(gap, speaker, draft.number);
   const key = draft.post(speaker.room, {
     about: 'question',
     message,
     replyTo: speaker.note,
-    buttons: BUTTONS.slice(0, shown),
+    buttons: buttonsFor(choices, purpose, shown),
   });
-  const purpose = completion(gap, speaker, draft.number);
   if (purpose === null) {
-    draft.matterSaid(hintOf(speaker.room), 'first', '');
+    rememberHint(session, speaker.room, '');
     return;
   }
   askPerson(session, speaker, key, choices, purpose);
-}
-
-/** Talk that merely resembles a note draws one line in ten minutes at most: noise makes people mute us. */
-const HINT_MS = 10 * MINUTE;
-
-function saidLately({ posts, now }: Session, room: string): boolean {
-  const last = posts.saidAt(hintOf(room), 'first');
-  return last !== null && now - last < HINT_MS;
-}
-
-function hintOf(room: string): string {
-  return `hint|${room}`;
 }
 
 function completion(gap: Gap, speaker: Speaker, turn: number): Purpose | null {
@@ -97,6 +87,3 @@ function completion(gap: Gap, speaker: Speaker, turn: number): Purpose | null {
     noted: speaker.noted,
   };
 }
-
-/** Reactions that stand for the numbered choices. */
-export const BUTTONS = ['1️⃣', '2️⃣', '3️⃣', '4️⃣', '5️⃣', '6️⃣', '7️⃣', '8️⃣', '9️⃣'] as const;

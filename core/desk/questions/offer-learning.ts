@@ -1,5 +1,5 @@
 import { canLearn } from '../../language/learnable.ts';
-import type { Purpose } from '../../rules/question.ts';
+import { type Purpose, YES_NO } from '../../rules/question.ts';
 import { meaningWords } from '../../words/learned-words.ts';
 import { lines } from '../../words/message.ts';
 import type { Session, Speaker } from '../session.ts';
@@ -32,9 +32,5 @@ export function offerLearning(
     replyTo: speaker.note,
     buttons: ['✅', '❌'],
   });
-  const choices = [
-    { label: 'yes', value: 'yes' },
-    { label: 'no', value: 'no' },
-  ];
-  askPerson(session, speaker, key, choices, { sort: 'learn', words, means });
+  askPerson(session, speaker, key, YES_NO, { sort: 'learn', words, means });
 }

@@ -14,8 +14,8 @@ export const speakEarlyPass: Speak<'pass-before-settling'> = (finding, view) => 
       ? `${name} was still on its way.`
       : `${name} was to settle until ${timeAt(view, site, settledBy)}.`;
   const message = lines(
-    [{ strong: `Had ${name} sat at room temperature` }, ' before it was calibrated? yes or no'],
-    `By the notes ${until} Yes: the pass counts. Until then calibration stays due.`,
+    [{ strong: `Has ${name} sat at room temperature long enough?` }, ' yes or no'],
+    `By the notes ${until} Yes: the pass counts. No: calibration stays due.`,
   );
   return [
     {

@@ -209,8 +209,8 @@ describe('a pass before settling is over', () => {
     const [post, ...more] = heard(given, `${WED} 09:10`, passed('A'), NORTH);
     expect(more).toEqual([]);
     expect(words(post?.message ?? [])).toEqual([
-      'Had blue scanner sat at room temperature before it was calibrated? yes or no',
-      'By the notes blue scanner was to settle until 09:25. Yes: the pass counts. Until then calibration stays due.',
+      'Has blue scanner sat at room temperature long enough? yes or no',
+      'By the notes blue scanner was to settle until 09:25. Yes: the pass counts. No: calibration stays due.',
     ]);
     expect(post?.about).toBe('caution');
     expect(post?.asks).toMatchObject({
