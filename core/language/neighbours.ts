@@ -69,41 +69,29 @@ function grow(start: Growing, draft: Draft, after: readonly Draft[], scope: Note
 }
 
 function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: NoteScope): boolean {
-  if (next.quoted || supposition(next.parts) >= 0 || (read !== null && leftOut(next.parts))) return false;
+  if (next.quoted || supposition(next.parts) >= 0) return false;
+  if (read !== null && (leftOut(next.parts) || (!fillsLoad(read, next) && isAnotherAct(next, read))))
+    return false;
   if (fillsLoad(read, next)) return true;
-  // "Took 4 off blue, put 9 on": another tip.
-  if (read?.frame.name === 'removed' && next.parts.some((p) => p.entity === undefined && p.text === 'on'))
-    return false;
-  // "Blue is in surgery 2, tip 4's on it".
-  const onIt = next.parts.some((p) => p.entity === undefined && /^on (it|her|him)$/.test(p.text));
-  if (
-    onIt &&
-    read !== null &&
-    next.parts.some((p) => p.entity?.is === 'tips') &&
-    !next.parts.some((p) => hasTag(p, 'debris'))
-  )
-    return false;
-  // "Moved blue to surgery 4 and put 7 on her": another act.
-  const puts = next.parts.some((p) => hasTag(p, 'put')) && next.parts.some((p) => p.entity?.is === 'tips');
-  if (
-    puts &&
-    read !== null &&
-    next.parts.some((p) => p.entity === undefined && /^on( it| her| him)?$/.test(p.text))
-  )
-    return false;
-  // "Scan done on blue, 8's off": the tip is the next act's.
-  if (
-    /^scan/.test(read?.frame.name ?? '') &&
-    next.parts.some((p) => p.entity === undefined && p.text === 'off')
-  )
-    return false;
-  // "19 in surgery 1, put blue in there" speaks back of the place.
-  if (read !== null && next.parts.some((p) => p.entity === undefined && /^(in |over )?there$/.test(p.text)))
-    return false;
   if (next.sort !== 'entities' || next.sentence !== draft.sentence) return false;
   if (read !== null && hasOwnResult(next, read)) return false;
   const alone = interpret(next.parts, scope);
   return alone === null || (read !== null && isAdjunct(alone, read));
+}
+
+/** What goes on, comes off or stands there is told by the draft itself, though it has no weighty verb. */
+function isAnotherAct(next: Draft, read: Interpretation): boolean {
+  const says = (words: RegExp) => next.parts.some((p) => p.entity === undefined && words.test(p.text));
+  const tips = next.parts.some((p) => p.entity?.is === 'tips');
+  // "Took 4 off blue, put 9 on": another tip.
+  if (read.frame.name === 'removed' && says(/^on$/)) return true;
+  // "Blue is in surgery 2, tip 4's on it"; "moved blue to surgery 4 and put 7 on her".
+  if (tips && says(/^on (it|her|him)$/) && !next.parts.some((p) => hasTag(p, 'debris'))) return true;
+  if (tips && says(/^on$/) && next.parts.some((p) => hasTag(p, 'put'))) return true;
+  // "Scan done on blue, 8's off": the tip is the next act's.
+  if (read.frame.name.startsWith('scan') && says(/^off$/)) return true;
+  // "19 in surgery 1, put blue in there" speaks back of the place.
+  return says(/^(in |over )?there$/);
 }
 
 /** "Moved blue and green to north": what does not read yet ends with a thing, and the next begins with another. */
