@@ -136,38 +136,44 @@ function joinsTo(last: Draft, draft: Draft): boolean {
   if (draft.sort === 'time' || isBookedTimes(last, draft) || isRunDay(last, draft)) return true;
   if (namesTheOne(last, draft) || isLoadOfOutcome(last, draft)) return true;
   if (draft.sort === 'outcome' && isOutcomeOnly(draft.parts)) return takesResult(last.parts);
-  if (
-    last.parts.some(
-      (p) =>
-        hasTag(p, 'magnifier') || hasTag(p, 'inspection') || (hasTag(p, 'check') && p.entity === undefined),
-    ) &&
-    isVerdict(draft.parts)
-  )
-    return true;
-  const load =
-    last.parts.some((p) => p.entity?.is === 'load' || p.entity?.is === 'cycle') ||
-    (last.parts.some(
-      (p) => (p.entity?.is === 'tips' && p.entity.unknown.length > 0) || p.entity?.is === 'autoclave',
-    ) &&
-      last.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')));
-  if (load && (isLoadDetail(draft.parts) || isLoadVerdict(draft.parts))) return true;
-  if (
-    draft.sort === 'talk' &&
-    draft.parts.some((p) => p.entity === undefined && hasTag(p, 'doubt')) &&
-    last.sentence === draft.sentence
-  )
-    return !draft.parts.some((p) => p.unknown);
-  if (
-    last.parts.some((p) => hasTag(p, 'spore')) &&
-    draft.sort !== 'act' &&
-    draft.parts.some((p) => hasTag(p, 'result')) &&
-    !draft.parts.some((p) => p.unknown)
-  )
-    return true;
-  if (draft.parts.some((p) => hasTag(p, 'samept')) && draft.sort !== 'act') return true;
-  if (last.sort !== 'act' && last.parts.some((p) => hasTag(p, 'samept'))) return true;
-  if (last.sort === 'entities' && draft.sort === 'outcome' && last.sentence === draft.sentence) return true;
-  return false;
+  if (last.parts.some(isLook) && isVerdict(draft.parts)) return true;
+  if (speaksOfLoad(last.parts) && (isLoadDetail(draft.parts) || isLoadVerdict(draft.parts))) return true;
+  if (isDoubtAfter(last, draft)) return !draft.parts.some((p) => p.unknown);
+  return isSporeResult(last, draft) || isSamePatient(last, draft) || isBareOutcome(last, draft);
+}
+
+function isLook(part: Part): boolean {
+  if (hasTag(part, 'magnifier') || hasTag(part, 'inspection')) return true;
+  return hasTag(part, 'check') && part.entity === undefined;
+}
+
+/** A load or its figures; a number alone or an autoclave only beside a result. */
+function speaksOfLoad(parts: readonly Part[]): boolean {
+  if (parts.some((p) => p.entity?.is === 'load' || p.entity?.is === 'cycle')) return true;
+  const may = parts.some(
+    (p) => (p.entity?.is === 'tips' && p.entity.unknown.length > 0) || p.entity?.is === 'autoclave',
+  );
+  return may && parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail'));
+}
+
+/** "Tip 4 went off, I think". */
+function isDoubtAfter(last: Draft, draft: Draft): boolean {
+  const doubts = draft.parts.some((p) => p.entity === undefined && hasTag(p, 'doubt'));
+  return draft.sort === 'talk' && doubts && last.sentence === draft.sentence;
+}
+
+function isSporeResult(last: Draft, draft: Draft): boolean {
+  if (draft.sort === 'act' || draft.parts.some((p) => p.unknown)) return false;
+  return last.parts.some((p) => hasTag(p, 'spore')) && draft.parts.some((p) => hasTag(p, 'result'));
+}
+
+function isSamePatient(last: Draft, draft: Draft): boolean {
+  const says = (one: Draft) => one.sort !== 'act' && one.parts.some((p) => hasTag(p, 'samept'));
+  return says(draft) || says(last);
+}
+
+function isBareOutcome(last: Draft, draft: Draft): boolean {
+  return last.sort === 'entities' && draft.sort === 'outcome' && last.sentence === draft.sentence;
 }
 
 /** "All used ones - in the autoclave - not 5": those left out of a set, set off by a mark. */

@@ -1,4 +1,4 @@
-import { decimalNumber, isMeasured, longNumber } from './numbers.ts';
+import { decimalNumber, isMeasured, longNumber, wholeNumber } from './numbers.ts';
 import { endOfTag, type Finder, type Found, glued, isNumber, matchAt, type Scan, textAt } from './scan.ts';
 
 /** "Load 118", "cycle no. 118", "loads 118 and 119", "big/118". */
@@ -66,44 +66,51 @@ const HOLDS = new Set(['for', 'time', 'x', '@', '/', 'at', ',', 'held', '×', 'a
 
 /** What the autoclave ran: "134 for 3.5 min", "134°C, 3.5 minutes", "3 and a half minutes at 134", "273F for 4". */
 export const cycles: Finder = (scan, from) => {
-  const first = decimalNumber(scan, from);
+  const first = spokenHeat(scan, from) ?? decimalNumber(scan, from);
   if (first === null) return null;
   const heat = degreesOf(scan, first.value, first.to);
-  if (heat !== null) {
-    let at = heat.to;
-    while (HOLDS.has(textAt(scan, at)) && at < heat.to + 2) at++;
-    const hold = decimalNumber(scan, at);
-    const minutes =
-      hold === null
-        ? null
-        : minutesOf(
-            scan,
-            hold.value,
-            hold.to,
-            at > heat.to
-              ? textAt(scan, at - 1) !== ',' && textAt(scan, at - 1) !== 'and'
-              : hold.text.includes('.'),
-          );
-    if (minutes !== null)
-      return { entity: { is: 'cycle', celsius: heat.celsius, minutes: minutes.value }, to: minutes.to };
-    return heat.unit ? { entity: { is: 'cycle', celsius: heat.celsius }, to: heat.to } : null;
-  }
+  if (heat !== null) return heldFor(scan, heat);
   const minutes = minutesOf(scan, first.value, first.to, false);
-  if (minutes === null) return null;
-  if (textAt(scan, minutes.to) === 'at' || textAt(scan, minutes.to) === '@') {
-    const other = decimalNumber(scan, minutes.to + 1);
-    const then = other === null ? null : degreesOf(scan, other.value, other.to);
-    if (then !== null)
-      return { entity: { is: 'cycle', celsius: then.celsius, minutes: minutes.value }, to: then.to };
-  }
-  return null;
+  if (minutes === null || !/^(at|@)$/.test(textAt(scan, minutes.to))) return null;
+  const other = spokenHeat(scan, minutes.to + 1) ?? decimalNumber(scan, minutes.to + 1);
+  const then = other === null ? null : degreesOf(scan, other.value, other.to);
+  if (then === null) return null;
+  return { entity: { is: 'cycle', celsius: then.celsius, minutes: minutes.value }, to: then.to };
 };
 
-function degreesOf(
-  scan: Scan,
-  value: number,
-  at: number,
-): { celsius: number; to: number; unit: boolean } | null {
+/** "One three four", "one thirty four", "a hundred and thirty four": a band of an autoclave as it is dictated. */
+function spokenHeat(scan: Scan, from: number): { value: number; to: number } | null {
+  const at = textAt(scan, from) === 'a' && textAt(scan, from + 1) === 'hundred' ? from + 1 : from;
+  if (at > from) {
+    const and = textAt(scan, at + 1) === 'and' ? at + 2 : at + 1;
+    const rest = wholeNumber(scan, and);
+    return rest?.words && rest.value < 100 ? { value: 100 + rest.value, to: rest.to } : null;
+  }
+  if (isNumber(scan, at)) return null;
+  const number = longNumber(scan, at);
+  return number !== null && /^(12[1-9]|13[2-7])$/.test(number.text) ? number : null;
+}
+
+interface Heat {
+  readonly celsius: number;
+  readonly to: number;
+  readonly unit: boolean;
+}
+
+/** How long a temperature was held, where that is said; the temperature alone only with its unit. */
+function heldFor(scan: Scan, heat: Heat): Found | null {
+  let at = heat.to;
+  while (HOLDS.has(textAt(scan, at)) && at < heat.to + 2) at++;
+  const hold = decimalNumber(scan, at);
+  const before = textAt(scan, at - 1);
+  const bare = at > heat.to ? before !== ',' && before !== 'and' : hold?.text.includes('.') === true;
+  const minutes = hold === null ? null : minutesOf(scan, hold.value, hold.to, bare);
+  if (minutes !== null)
+    return { entity: { is: 'cycle', celsius: heat.celsius, minutes: minutes.value }, to: minutes.to };
+  return heat.unit ? { entity: { is: 'cycle', celsius: heat.celsius }, to: heat.to } : null;
+}
+
+function degreesOf(scan: Scan, value: number, at: number): Heat | null {
   const unit = spacedUnit(scan, at) ?? unitAt(scan, at);
   const fahrenheit = unit.letter === 'f' || (unit.letter !== 'c' && value >= 245 && value <= 290);
   const celsius = fahrenheit ? Math.round(((value - 32) * 50) / 9) / 10 : value;

@@ -15,21 +15,24 @@ export const temperature: Finder = (scan, from) => {
   const unit = fahrenheitApart(scan, number)
     ? ({ letter: 'f', to: number.to + 1 } as const)
     : unitAt(scan, number.to);
-  const fraction = /^\d+\.\d$/.test(number.text) && !/^(:|am|pm)$/.test(textAt(scan, number.to));
-  const spacedC =
-    unit.to === number.to && textAt(scan, number.to) === 'c' && !glued(scan, number.to) && fraction;
-  const comma = textAt(scan, from + minus + 1) === ',';
-  if (unit.to === number.to && (!fraction || (comma && !temperatureNear(scan, from)))) return null;
-  if (minus === 1 && unit.to === number.to) return null;
-  const half = halfAfter(scan, unit.to > number.to ? unit.to : -1);
+  const said = unit.to > number.to;
+  if (!said && (minus === 1 || !hasFraction(scan, from, number))) return null;
+  const half = halfAfter(scan, said ? unit.to : -1);
   const value = (minus === 1 ? -number.value : number.value) + (half > 0 ? 0.5 : 0);
   const celsius = toCelsius(value, unit.letter);
   if (celsius < COLDEST || celsius > HOTTEST) return null;
+  const spacedC = !said && textAt(scan, number.to) === 'c' && !glued(scan, number.to);
   return {
-    entity: { is: 'celsius', value: celsius, unit: unit.to > number.to },
+    entity: { is: 'celsius', value: celsius, unit: said },
     to: half > 0 ? half : spacedC ? unit.to + 1 : unit.to,
   };
 };
+
+/** "17.5" with one figure after the point is a temperature; "24,5" only where one is spoken of. */
+function hasFraction(scan: Scan, from: number, number: NumberSaid): boolean {
+  const fraction = /^\d+\.\d$/.test(number.text) && !/^(:|am|pm)$/.test(textAt(scan, number.to));
+  return fraction && (textAt(scan, from + 1) !== ',' || temperatureNear(scan, from));
+}
 
 /** "64 F": the letter may stand apart where the number can be a room's. */
 function fahrenheitApart(scan: Scan, number: NumberSaid): boolean {

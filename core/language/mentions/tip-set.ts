@@ -73,13 +73,7 @@ export const tipsBySet: Finder = (scan, from) => {
   const which = setNamed(textAt(scan, lead.to)) ?? setBySense(scan, lead.to);
   const at = which === undefined ? lead.to : lead.to + 1;
   const noun = textAt(scan, at);
-  if (!NOUNS.has(noun)) {
-    // "Used ones - all washed": the set was named before.
-    const named = scan.tokens[from - 1]?.kind === 'mark' && NOUNS.has(textAt(scan, from - 2));
-    const bare =
-      lead.whole && !named && which !== undefined && (barring(scan, at) > 0 || AFTER_SET.test(noun));
-    return bare ? withExceptions(scan, which, at) : null;
-  }
+  if (!NOUNS.has(noun)) return lead.whole && which !== undefined ? bareSet(scan, from, which, at) : null;
   if (which !== undefined && countsOut(scan, at + 1)) return null;
   const whole = lead.whole || (which !== undefined && opens(scan, from));
   if (!isSet(which, whole, noun, head)) return null;
@@ -87,6 +81,14 @@ export const tipsBySet: Finder = (scan, from) => {
   if (tipList(scan, at + 1, 'several') !== null && !BARRING.has(textAt(scan, at + 1))) return null;
   return withExceptions(scan, which ?? 'all', at + 1);
 };
+
+/** "All used bar 3", "all washed are in": the noun goes unsaid. */
+function bareSet(scan: Scan, from: number, which: TipSet, at: number): Found | null {
+  // "Used ones - all washed": the set was named before.
+  const named = scan.tokens[from - 1]?.kind === 'mark' && NOUNS.has(textAt(scan, from - 2));
+  const bare = !named && (barring(scan, at) > 0 || AFTER_SET.test(textAt(scan, at)));
+  return bare ? withExceptions(scan, which, at) : null;
+}
 
 /** "Everything that was sent", "all the tips that are washed", "everything used". */
 function relativeSet(scan: Scan, from: number): { which: TipSet; to: number } | null {
