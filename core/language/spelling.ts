@@ -68,6 +68,12 @@ const SHORTER = [
   'all',
 ];
 
+/** What acts are said with: no word of the lexicon's own, tried only for what is no word at all. */
+const ACTS =
+  'undo later snooze delete scratch scrap ignore done nope nah yeah please sorry oops meant remind poke nudge again last message entry not'.split(
+    ' ',
+  );
+
 /** The short words that run together with others. */
 const SHORT = new Set(
   'a in on it is at to the and not of tip tips has was for its i we my off no an be up lens used'.split(' '),
@@ -178,6 +184,7 @@ export class Spelling {
       ...this.#candidates(text),
       ...(text.length < 4 ? SHORTER : []),
       ...(english ? [] : this.#numbers),
+      ...(english || text.length < 3 ? [] : ACTS),
     ];
     for (const word of words) {
       const near = closeness(text, word);

@@ -39,12 +39,12 @@ export function slippedNotes(cases: readonly CorpusCase[], where: Where, seed: n
 
 /** A reason is kept in the note's own words, so it may hold the slip; put right there is as good. */
 function bestVerdict(expected: Reading, { from, to }: { from: string; to: string }, got: Reading): Verdict {
-  const facts = got.facts.map((fact) =>
-    'reason' in fact && fact.reason !== undefined
-      ? { ...fact, reason: fact.reason.replace(new RegExp(`(?<!\\p{L})${to}(?!\\p{L})`, 'iu'), from) }
-      : fact,
-  );
-  return verdictOf(expected, { ...got, facts });
+  const slipped = new RegExp(`(?<!\\p{L})${to}(?!\\p{L})`, 'iu');
+  const mended = <T extends object>(entry: T): T =>
+    'reason' in entry && typeof entry.reason === 'string'
+      ? { ...entry, reason: entry.reason.replace(slipped, from) }
+      : entry;
+  return verdictOf(expected, { ...got, facts: got.facts.map(mended), acts: got.acts.map(mended) });
 }
 
 function withSlip(one: CorpusCase, where: Where, chance: () => number) {
