@@ -50,6 +50,9 @@ export interface BotParts {
 /** Events of a room that the SDK may keep in memory: nothing here reads them again. */
 const TIMELINE_MOST = 150;
 
+/** How long after notes it is looked at what falls due, ms: by then their answers are with the homeserver. */
+const LATER_MS = 20;
+
 /** The ledger is a copy: where it cannot be opened the work goes on, and it is tried again after so long. */
 const LEDGER_AGAIN_MS = 60_000;
 
@@ -67,6 +70,8 @@ export class MatrixBot {
   #clock: Clock | null = null;
   #ledger: Ledger | null = null;
   #due = false;
+  #heard = false;
+  #later: NodeJS.Timeout | null = null;
 
   private constructor(parts: BotParts, client: MatrixClient) {
     const { db, practice, say } = parts;
@@ -113,7 +118,7 @@ export class MatrixBot {
     const { heard, locked, echoes, edits } = await this.#listener.read(sync, since, back);
     if (back !== null) sayRebuilt(this.#parts, heard, now());
     this.#locked.keep(locked, now());
-    if (locked.length > 0) setTimeout(() => this.#soon(), PATIENCE_MS);
+    if (locked.length > 0) setTimeout(() => this.#soon(true), PATIENCE_MS);
     const addEdit = db.prepare('INSERT OR IGNORE INTO edit (id, original) VALUES (?, ?)');
     for (const { id, original } of edits) addEdit.run(id, original);
     keeper.receive(heard, sync.next_batch);
@@ -122,7 +127,7 @@ export class MatrixBot {
     this.#sender.live();
     this.#pulse.synced(now());
     if ((sync.to_device?.events ?? []).length > 0 && this.#locked.count > 0) this.#retryLocked();
-    this.#soon();
+    this.#soon(heard.length > 0);
   }
 
   async #begin(): Promise<void> {
@@ -167,21 +172,40 @@ export class MatrixBot {
     }
   }
 
-  /** Works once the present sync is out of the way, however many came together. */
-  #soon(): void {
+  /** Works once the present sync is out of the way, however many came together; `heard`: there is something for the desk. */
+  #soon(heard: boolean): void {
+    this.#heard ||= heard;
     if (this.#due) return;
     this.#due = true;
     setImmediate(() => {
       this.#due = false;
-      this.#work();
-      this.#clock?.reset();
+      if (this.#heard) this.#work();
+      else this.#tend();
+      this.#heard = false;
     });
   }
 
+  /** Answers first: they are on their way before anything else is looked at. */
   #work(): void {
     const { keeper, now, failed } = this.#parts;
     try {
       keeper.work(now());
+      this.#outbox.kick();
+    } catch (error) {
+      failed(error);
+      return;
+    }
+    this.#later ??= setTimeout(() => {
+      this.#later = null;
+      this.#wake();
+      this.#clock?.reset();
+    }, LATER_MS);
+  }
+
+  /** Says what has fallen due, and puts the boards right. */
+  #wake(): void {
+    const { keeper, now, failed } = this.#parts;
+    try {
       keeper.wake(now());
       sayLocked(this.#locked, this.#parts.store.transport, now());
       this.#boards.look(
@@ -189,13 +213,18 @@ export class MatrixBot {
         (at) => keeper.desk.view(at),
         () => this.#outbox.kick(),
       );
-      this.#outbox.kick();
     } catch (error) {
       failed(error);
       return;
     }
+    this.#tend();
+  }
+
+  /** What every sync may have to do with: rooms, the ledger, what is unsent. */
+  #tend(): void {
+    this.#outbox.kick();
     this.#ledger?.look();
-    this.#pulse.beat(now());
+    this.#pulse.beat(this.#parts.now());
     this.#dropOldTimelines();
     void this.#rooms.look().then(() => this.#outbox.kick(), this.#parts.failed);
   }
@@ -203,7 +232,7 @@ export class MatrixBot {
   #retryLocked(): void {
     const taken = (heard: readonly Heard[]) => {
       this.#parts.keeper.receive(heard);
-      this.#soon();
+      this.#soon(true);
     };
     void this.#locked.retry(this.#listener, taken).catch(this.#parts.failed);
   }
