@@ -75,8 +75,3 @@ export function addMonths(date: LocalDate, months: number): LocalDate {
   for (let last = day; last > 28; last--) if (isLocalDate(`${first}-${last}`)) return `${first}-${last}`;
   return `${first}-${String(Math.min(day, 28)).padStart(2, '0')}`;
 }
-
-/** As `addMonths`, in years: 29 February gives 28 February in a year that has none. */
-export function addYears(date: LocalDate, years: number): LocalDate {
-  return addMonths(date, years * 12);
-}
