@@ -1,5 +1,6 @@
 import type { Names } from './names.ts';
 import { type Entity, type EntityOf, hasTag, type Part, type TipsSaid } from './part.ts';
+import { PREPOSITIONS, SKIPPED } from './prepositions.ts';
 import type { TimeContext, TimeSpan } from './times/time-span.ts';
 
 export type Mood = 'stated' | 'asked' | 'void' | 'planned' | 'doubted';
@@ -152,55 +153,3 @@ export class Clause {
 }
 
 const CARRIERS = /^(did|have to|had to|managed to|got to|remembered to|going|go)$/;
-
-const PREPOSITIONS = new Map(
-  Object.entries({
-    to: 'to',
-    '->': 'to',
-    into: 'to',
-    onto: 'on',
-    at: 'at',
-    in: 'in',
-    on: 'on',
-    from: 'from',
-    for: 'for',
-    with: 'with',
-    off: 'off',
-    'over to': 'to',
-    'off to': 'to',
-    inside: 'in',
-    w: 'with',
-    'w/': 'with',
-    through: 'to',
-    using: 'with',
-    '@': 'at',
-    of: 'of',
-    under: 'under',
-    by: 'by',
-    'back on': 'on',
-    than: 'than',
-    'going to': 'to',
-    'is going to': 'to',
-    'are going to': 'to',
-    '2': 'to',
-    "'s": 'own',
-    'headed to': 'to',
-    'heading to': 'to',
-    'bound for': 'to',
-    'headed for': 'to',
-    'heading for': 'to',
-    'travelling to': 'to',
-    'on way to': 'to',
-    'packed for': 'for',
-    'out of': 'from',
-    'up to': 'to',
-    'down to': 'to',
-    leave: 'from',
-    per: 'per',
-  }),
-);
-const SKIPPED = new Set(
-  'the our my that this new old back over up down out a an main same blue-sky safely now clinic all one both other left their its his her my'.split(
-    ' ',
-  ),
-);

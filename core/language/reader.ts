@@ -1,10 +1,11 @@
+import { blockedTokens } from './anchors.ts';
 import { strangeIn } from './evidence.ts';
 import { addLexicon } from './lexicon/compile.ts';
 import type { Scan } from './mentions/scan.ts';
 import { addNames, type Names } from './names.ts';
 import { readNote } from './note.ts';
 import type { Part } from './part.ts';
-import { blockedTokens, partsOf } from './parts.ts';
+import { partsOf } from './parts.ts';
 import type { MakeReader, NoteContext, NoteRead } from './read.ts';
 import { bySlips, type TokensRead } from './slips.ts';
 import { Spelling } from './spelling.ts';
@@ -111,7 +112,10 @@ function chatSitesOf(names: Names, context: NoteContext): readonly string[] {
 }
 
 /** The first of the sites that may be meant where they all keep the same hours: "this morning" then begins alike. */
-function alike(all: Names['practice']['sites'], served: readonly string[]): Names['practice']['sites'][number] | null {
+function alike(
+  all: Names['practice']['sites'],
+  served: readonly string[],
+): Names['practice']['sites'][number] | null {
   const sites = served.length > 0 ? all.filter((one) => served.includes(one.id)) : all;
   const [first, ...rest] = sites;
   if (first === undefined) return null;

@@ -1,10 +1,11 @@
 import type { NoteScope } from './clause.ts';
 import { type Draft, draftsOf, sortOf } from './clauses.ts';
 import { emit } from './emit.ts';
+import { jointOf } from './growth.ts';
 import type { Interpretation } from './interpret.ts';
 import { merged } from './joins.ts';
 import { remember, rememberFacts } from './memory.ts';
-import { clauseFrom, jointOf } from './neighbours.ts';
+import { clauseFrom } from './neighbours.ts';
 import type { Output } from './output.ts';
 import { hasSort, hasTag, type Part } from './part.ts';
 import type { Sentence } from './segments.ts';

@@ -1,4 +1,4 @@
-import { unitAt } from './loads.ts';
+import { unitAt } from './cycles.ts';
 import { decimalNumber, type NumberSaid } from './numbers.ts';
 import { endOfTag, type Finder, glued, isNumber, type Scan, textAt } from './scan.ts';
 

@@ -1,66 +1,8 @@
 import type { TipSet } from '../../reading/slots.ts';
 import type { TipsSaid } from '../part.ts';
-import { endOfTag, type Finder, type Found, isNumber, matchAt, type Scan, textAt } from './scan.ts';
+import { endOfTag, type Finder, type Found, isNumber, type Scan, textAt } from './scan.ts';
 import { tipList } from './tip-list.ts';
-
-const SETS: Readonly<Record<string, TipSet>> = {
-  used: 'used',
-  dirty: 'used',
-  contaminated: 'used',
-  soiled: 'used',
-  washed: 'washed',
-  rinsed: 'washed',
-  scrubbed: 'washed',
-  cleaned: 'washed',
-  bagged: 'bagged',
-  pouched: 'bagged',
-  wrapped: 'bagged',
-  packed: 'bagged',
-  sealed: 'bagged',
-  packaged: 'bagged',
-  sent: 'sent',
-  sterile: 'sterile',
-  sterilised: 'sterile',
-  sterilized: 'sterile',
-  clean: 'sterile',
-  autoclaved: 'sterile',
-};
-function setNamed(word: string): TipSet | undefined {
-  return Object.hasOwn(SETS, word) ? SETS[word] : undefined;
-}
-
-const WHOLE = new Set(['all', 'every', 'remaining', 'each', 'rest', 'other', 'others', 'everything']);
-const FILLERS = new Set([
-  'the',
-  'of',
-  'our',
-  'my',
-  'those',
-  'these',
-  'other',
-  'remaining',
-  'rest',
-  'them',
-  'lot',
-  "today's",
-  'todays',
-  'still',
-  'just',
-]);
-const NOUNS = new Set(['tips', 'ones', 'tip', 'lot', 'stuff']);
-const BARRING = new Set([
-  'except',
-  'bar',
-  'but',
-  'excluding',
-  'minus',
-  'excl',
-  'barring',
-  'without',
-  'besides',
-  'exc',
-  'cept',
-]);
+import { BARRING, barring, FILLERS, NOUNS, setBySense, setNamed, WHOLE } from './tip-set-words.ts';
 
 /** "All the used tips bar 3", "the rest of the bagged ones", "all tips". */
 export const tipsBySet: Finder = (scan, from) => {
@@ -141,23 +83,6 @@ function isSet(which: TipSet | undefined, whole: boolean, noun: string, head: st
   return whole || noun === 'tips' || (noun === 'ones' && head === 'the');
 }
 
-const SET_TAGS: Readonly<Record<string, TipSet>> = {
-  use: 'used',
-  wash: 'washed',
-  bag: 'bagged',
-  send: 'sent',
-  sterile: 'sterile',
-};
-
-function setBySense(scan: Scan, at: number): TipSet | undefined {
-  const match = matchAt(scan, at);
-  const sense =
-    match !== null && match.to === at + 1
-      ? match.senses.find((s) => s.form === 'd' && Object.hasOwn(SET_TAGS, s.tag))
-      : undefined;
-  return sense === undefined ? undefined : SET_TAGS[sense.tag];
-}
-
 function withExceptions(scan: Scan, which: TipSet, after: number): Found {
   const entity: TipsSaid = { is: 'tips', ids: [], unknown: [], choices: [], which, except: [], named: true };
   const at = barring(scan, after);
@@ -166,24 +91,4 @@ function withExceptions(scan: Scan, which: TipSet, after: number): Found {
   const list = tipList(scan, noun > 0 ? noun : at, 'several');
   if (list === null || list.choices.length > 0) return { entity, to: after };
   return { entity: { ...entity, except: list.ids, unknown: list.unknown }, to: list.to };
-}
-
-/** Past "except for", "apart from", "other than", "but not"; −1 where none stands there. */
-export function barring(scan: Scan, from: number): number {
-  const at = /^([,(-]|--)$/.test(textAt(scan, from)) ? from + 1 : from;
-  const exception = textAt(scan, at) === 'with' ? at + (textAt(scan, at + 1) === 'the' ? 2 : 1) : -1;
-  if (/^exceptions?$/.test(textAt(scan, exception)) && textAt(scan, exception + 1) === 'of')
-    return exception + 2;
-  const [one, two] = [textAt(scan, at), textAt(scan, at + 1)];
-  const pair = `${one} ${two}`;
-  if (
-    /^(apart from|other than|except for|but not|aside from|all but|bar for|with exception|and not|just not)$/.test(
-      pair,
-    )
-  )
-    return at + 2;
-  if (pair === 'not including' || pair === 'leaving out' || pair === 'save for' || pair === 'not counting')
-    return at + 2;
-  if (one === 'not' && at > from) return at + 1;
-  return BARRING.has(one) ? at + 1 : -1;
 }

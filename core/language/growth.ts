@@ -1,0 +1,149 @@
+import type { NoteScope } from './clause.ts';
+import type { Draft } from './clauses.ts';
+import { type Interpretation, interpret } from './interpret.ts';
+import { hasTag, type Part } from './part.ts';
+import { supposition } from './supposition.ts';
+
+/** "Wiped blue, not red", "blue's calibrated, red still to do": what was not done to another is none of the clause before. */
+export function leftOut(parts: readonly Part[]): boolean {
+  const things = parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'tips');
+  return (
+    things &&
+    parts.some(
+      (p) => p.entity === undefined && ['neg', 'oblige', 'intend', 'doubt'].some((tag) => hasTag(p, tag)),
+    )
+  );
+}
+
+interface Growing {
+  readonly parts: readonly Part[];
+  readonly read: Interpretation | null;
+  readonly taken: number;
+}
+
+/** A clause takes in no more drafts than this. */
+export const MOST_TAKEN = 12;
+
+/** Takes in the names, places and numbers that follow, as long as they are explained with it and not by themselves. */
+export function grow(start: Growing, draft: Draft, after: readonly Draft[], scope: NoteScope): Growing {
+  let grown = start;
+  for (const next of after) {
+    const { parts, read } = grown;
+    if (!mayTake(next, draft, read, scope) && !goesOnAsList(parts, read, next, draft)) break;
+    const longer: readonly Part[] = [...parts, jointOf(next), ...next.parts];
+    const both = interpret(longer, scope);
+    if (both === null || !takesIn(both, parts.length + 1)) break;
+    if (read !== null && separate(read, next, scope)) break;
+    grown = { parts: longer, read: both, taken: grown.taken + 1 };
+  }
+  return grown;
+}
+
+function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: NoteScope): boolean {
+  if (next.quoted || supposition(next.parts) >= 0) return false;
+  if (read !== null && (leftOut(next.parts) || (!fillsLoad(read, next) && isAnotherAct(next, read))))
+    return false;
+  if (fillsLoad(read, next)) return true;
+  if (next.sort !== 'entities' || next.sentence !== draft.sentence) return false;
+  if (read !== null && hasOwnResult(next, read)) return false;
+  const alone = interpret(next.parts, scope);
+  return alone === null || (read !== null && isAdjunct(alone, read));
+}
+
+/** What goes on, comes off or stands there is told by the draft itself, though it has no weighty verb. */
+function isAnotherAct(next: Draft, read: Interpretation): boolean {
+  const says = (words: RegExp) => next.parts.some((p) => p.entity === undefined && words.test(p.text));
+  const tips = next.parts.some((p) => p.entity?.is === 'tips');
+  // "Took 4 off blue, put 9 on": another tip.
+  if (read.frame.name === 'removed' && says(/^on$/)) return true;
+  // "Blue is in surgery 2, tip 4's on it"; "moved blue to surgery 4 and put 7 on her".
+  if (tips && says(/^on (it|her|him)$/) && !next.parts.some((p) => hasTag(p, 'debris'))) return true;
+  if (tips && says(/^on$/) && next.parts.some((p) => hasTag(p, 'put'))) return true;
+  // "Scan done on blue, 8's off": the tip is the next act's.
+  if (read.frame.name.startsWith('scan') && says(/^off$/)) return true;
+  // "19 in surgery 1, put blue in there" speaks back of the place.
+  return says(/^(in |over )?there$/);
+}
+
+/** "Moved blue and green to north": what does not read yet ends with a thing, and the next begins with another. */
+function goesOnAsList(
+  parts: readonly Part[],
+  read: Interpretation | null,
+  next: Draft,
+  draft: Draft,
+): boolean {
+  if (read !== null || next.quoted || next.sort !== 'entities' || next.sentence !== draft.sentence)
+    return false;
+  if (!/^(?:and|&|\+|,|n|plus)$/.test(next.joint) || leftOut(next.parts)) return false;
+  const isThing = (part: Part | undefined) => part?.entity?.is === 'scanner' || part?.entity?.is === 'tips';
+  return (
+    isThing(parts[parts.length - 1]) &&
+    isThing(next.parts.find((part) => !part.mark && !hasTag(part, 'glue')))
+  );
+}
+
+/** "Started load 41! It's got tips 2, 3 and 6 in it": what a load was started with. */
+function fillsLoad(read: Interpretation | null, next: Draft): boolean {
+  const lacks = read?.frame.name === 'load-started' && read.result.missing?.about === 'tip';
+  return lacks && next.parts.some((p) => p.entity?.is === 'tips');
+}
+
+/** "Lefty failed calibration, Biscuit passed", "debris on 3, 8 is fine": another's result. */
+function hasOwnResult(next: Draft, read: Interpretation): boolean {
+  const result = next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail') || hasTag(p, 'debris'));
+  if (read.frame.name === 'inspected' && read.result.made.some((m) => 'outcome' in m.entry))
+    return result && next.parts.some((p) => p.entity?.is === 'tips');
+  return result && next.parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'load');
+}
+
+/** "Scanning with Robin and tip 5 in surgery 2": where no verb of motion is said, a place belongs to the clause before. */
+function isAdjunct(alone: Interpretation, before: Interpretation): boolean {
+  const verb = alone.clause.parts[alone.result.verb];
+  const still =
+    verb === undefined ||
+    verb.entity !== undefined ||
+    !verb.senses.some((s) => s.sort === 'verb' && s.tag !== 'be');
+  return (
+    still &&
+    alone.frame.name === 'moved' &&
+    /^(scan|used|load-started|found|departed)/.test(before.frame.name)
+  );
+}
+
+/** The joint of a draft as a part, so that what stands on both sides is kept apart. */
+export function jointOf(draft: Draft): Part {
+  return /^[a-z]/.test(draft.joint) || draft.joint === '&' || draft.joint === '+'
+    ? { ...JOINT, text: draft.joint, senses: [GLUE], mark: false }
+    : JOINT;
+}
+
+/** True where the frame uses a mention from `from` on. */
+function takesIn(read: Interpretation, from: number): boolean {
+  return (
+    read.clause.parts.some(
+      (part, i) =>
+        i >= from && part.entity !== undefined && part.entity.is !== 'time' && read.clause.used.has(i),
+    ) ||
+    read.clause.parts.every((part, i) => i < from || part.entity === undefined || part.entity.is === 'time')
+  );
+}
+
+/** "Cleaned the lens on green and the base on Robin", "used 4 on blue and 5 on green": the same done to another. */
+function separate(read: Interpretation, next: Draft, scope: NoteScope): boolean {
+  const verb = read.clause.parts[read.result.verb];
+  if (verb === undefined || verb.entity !== undefined) return false;
+  const things = (parts: readonly Part[]) =>
+    parts.filter(
+      (p) => p.entity?.is === 'tips' || p.entity?.is === 'scanner' || hasTag(p, 'lens') || hasTag(p, 'base'),
+    ).length;
+  const timed = (parts: readonly Part[]) =>
+    parts.some((p) => p.entity?.is === 'time' && p.entity.span.clocks.length > 0);
+  const both = timed(next.parts) && timed(read.clause.parts) && things(next.parts) === 1;
+  if (!both && (things(next.parts) < 2 || things(read.clause.parts) < 2)) return false;
+  return interpret([verb, ...next.parts], scope) !== null;
+}
+
+const GLUE = { sort: 'glue', tag: 'glue', form: '', ref: '' } as const;
+
+/** A mark that keeps what stands on both sides apart. */
+const JOINT: Part = { from: 0, to: 0, text: ',', senses: [], mark: true, unknown: false };
