@@ -4,6 +4,7 @@ import type { NoteContext, NoteRead, Reader } from '../../core/language/read.ts'
 import { makeReader } from '../../core/language/reader.ts';
 import { parsePractice } from '../../core/practice/parse.ts';
 import { fromIso } from '../../core/time/instant.ts';
+import { whyWords } from '../../core/words/why-words.ts';
 import { plainCause } from '../store/trouble.ts';
 
 export interface ReadIo {
@@ -134,5 +135,6 @@ function fieldsOf(value: object, at: number): Note | { readonly wrong: string } 
 }
 
 function printed(read: NoteRead, why: boolean): string {
-  return JSON.stringify(why ? { ...read.reading, why: read.why } : read.reading);
+  if (!why) return JSON.stringify(read.reading);
+  return JSON.stringify({ ...read.reading, why: read.why.map((one) => ({ ...one, words: whyWords(one) })) });
 }

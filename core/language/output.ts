@@ -6,9 +6,9 @@ import type { Gap, NoteRead, Why } from './read.ts';
 import { wordsOf } from './reasons.ts';
 import type { Made, Missing } from './result.ts';
 import type { When } from './when.ts';
+import { clauseWords, type Slots, slotsFor, whence } from './why-slots.ts';
 
 type Entry = Record<string, unknown> & { kind: string };
-type Slots = Record<string, { said: string } | { filledIn: string }>;
 
 /** Kinds whose `when` is when it became known: the time in the note is of something else. */
 const KNOWN_NOW = new Set(['booked', 'cancelled', 'closed', 'hours', 'added', 'spore-test']);
@@ -35,12 +35,13 @@ export class Output {
 
   act(made: Made): void {
     const { until, ...rest } = made.entry;
-    this.#push('acts', typeof until === 'number' ? { ...rest, until: toIso(until) } : { ...rest }, 'act', {});
+    const entry = typeof until === 'number' ? { ...rest, until: toIso(until) } : { ...rest };
+    this.#push('acts', entry, `act:${made.entry.kind}`, { note: { said: this.#scope.note.trim() } });
   }
 
   ask(made: Made, rule: string, clause: Clause, missing: Missing | undefined): void {
     if (missing !== undefined) this.#unclear(missing, 'asks', { ...made.entry }, rule, clause);
-    else this.#push('asks', made.entry, rule, slotsOf(made, clause, this.#scope));
+    else this.#push('asks', made.entry, rule, slotsFor(made.entry, made.said, clause, this.#scope));
   }
 
   /** A clause in doubt: nothing of it is recorded. */
@@ -53,7 +54,7 @@ export class Output {
         ? {}
         : { draft: { list: 'facts' as const, entry: { ...first.entry, when: toIso(this.#scope.time.at) } } };
     this.#gaps.push({ unclear: unclear as unknown as Unclear, ...draft, form: 'confirm' });
-    this.#push('unclear', unclear, `doubt:${found.frame.name}`, {});
+    this.#push('unclear', unclear, `doubt:${found.frame.name}`, clauseWords(found.clause, this.#scope));
   }
 
   /** Counts what a clause explained. */
@@ -81,7 +82,10 @@ export class Output {
         return;
       }
       this.#keepFault(fact, clause);
-      const slots = { ...slotsOf(made, clause, this.#scope), when: whence(time.said, clause, this.#scope) };
+      const slots = {
+        ...slotsFor(fact, made.said, clause, this.#scope),
+        when: whence(time.said, clause, this.#scope),
+      };
       this.#push(list, entry, frame.name, slots);
     }
   }
@@ -131,7 +135,6 @@ export class Output {
       ...(missing.choices === undefined ? {} : { choices: [...missing.choices] }),
       ...(missing.of === undefined ? {} : { of: missing.of }),
     };
-    void clause;
     this.#gaps.push({
       unclear: unclear as unknown as Unclear,
       draft: { list, entry },
@@ -139,7 +142,7 @@ export class Output {
       form: missing.form,
       ...(missing.words === undefined ? {} : { words: missing.words }),
     });
-    this.#push('unclear', unclear, rule, {});
+    this.#push('unclear', unclear, rule, clauseWords(clause, this.#scope));
   }
 
   #push(list: keyof Reading, entry: Entry, rule: string, slots: Slots): void {
@@ -196,25 +199,6 @@ function itemOf(entry: Entry, named: boolean): string | undefined {
   if (Array.isArray(items) && items.length === 1) return String(items[0]);
   if (typeof entry.tip === 'string') return `tip:${entry.tip}`;
   return typeof entry.scanner === 'string' ? `scanner:${entry.scanner}` : undefined;
-}
-
-function slotsOf(made: Made, clause: Clause, scope: NoteScope): Slots {
-  const slots: Slots = {};
-  for (const [slot, said] of Object.entries(made.said)) slots[slot] = whence(said, clause, scope);
-  return slots;
-}
-
-function whence(
-  said: readonly number[] | string,
-  clause: Clause,
-  scope: NoteScope,
-): { said: string } | { filledIn: string } {
-  if (typeof said === 'string') return { filledIn: said };
-  const words = said.flatMap((i) => {
-    const part = clause.parts[i];
-    return part === undefined ? [] : [scope.note.slice(...scope.offset(part))];
-  });
-  return { said: words.join(' … ') };
 }
 
 /** "BI in, result Thursday": the day is when it will be known. */

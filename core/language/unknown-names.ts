@@ -176,6 +176,6 @@ function openFor(run: Run, entity: Entity, read: NoteRead, words: string, names:
   return {
     reading: { facts: [], asks: [], acts: [], plans: [], unclear: [gap.unclear] },
     gaps: [gap],
-    why: [{ list: 'unclear', index: 0, rule: why?.rule ?? fact.kind, slots: {} }],
+    why: [{ list: 'unclear', index: 0, rule: why?.rule ?? fact.kind, slots: { note: { said: words } } }],
   };
 }

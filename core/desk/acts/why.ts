@@ -1,6 +1,7 @@
 import type { Why } from '../../language/read.ts';
 import { openMatters } from '../../rules/matters.ts';
 import { type Line, lines, type Message } from '../../words/message.ts';
+import { ruleWords, slotWords } from '../../words/why-words.ts';
 import type { Target } from '../input.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
@@ -31,10 +32,8 @@ function ofNote(session: Session, note: string): Message {
   return [{ points: whys.map(whyLine) }];
 }
 
-/** "moved: items from “green”, site from “north clinic” (rule whereabouts.moved)". */
-function whyLine({ rule, slots }: Why): Line {
-  const from = Object.entries(slots).map(([slot, source]) =>
-    'said' in source ? `${slot} from “${source.said}”` : `${slot}: ${source.filledIn}`,
-  );
-  return [{ strong: rule }, from.length === 0 ? '' : `: ${from.join(', ')}`];
+/** "**moved**: what “green”; where “north clinic”; when: the note's own time". */
+function whyLine(why: Why): Line {
+  const pieces = slotWords(why);
+  return [{ strong: ruleWords(why) }, pieces.length === 0 ? '' : `: ${pieces.join('; ')}`];
 }
