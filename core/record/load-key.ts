@@ -56,3 +56,8 @@ export function loadMeant(state: State, text: string): LoadState | undefined {
 function earlierFirst(a: LoadState, b: LoadState): number {
   return (a.finished?.at ?? 0) - (b.finished?.at ?? 0);
 }
+
+/** The local date in a load's key: see `LoadState.key`. */
+export function dateInKey(key: string): string {
+  return key.slice(key.lastIndexOf('@') + 1).slice(0, 'yyyy-mm-dd'.length);
+}

@@ -2,6 +2,8 @@ import type { Archive } from './archive.ts';
 
 /** Rows read from the archive at a time. */
 const PAGE = 64;
+/** Pages at hand: a look-back over many loads goes to the same weeks of a list again and again. */
+const PAGES = 32;
 
 /** A list as it is in a snapshot. */
 export interface PackedList<T> {
@@ -19,7 +21,8 @@ export class LongList<T> {
   readonly #keyOf: ((row: T) => string) | null;
   #archived: number;
   readonly #recent: T[];
-  #page: { readonly from: number; readonly rows: readonly T[] } = { from: 0, rows: [] };
+  /** By the place of their first row, the one read longest ago first. */
+  readonly #pages = new Map<number, readonly T[]>();
 
   constructor(
     archive: Archive,
@@ -43,9 +46,12 @@ export class LongList<T> {
     const place = index < 0 ? this.length + index : index;
     if (place >= this.#archived) return this.#recent[place - this.#archived];
     if (place < 0) return undefined;
-    const { from, rows } = this.#page;
-    if (place < from || place >= from + rows.length) this.#turnTo(place - (place % PAGE));
-    return this.#page.rows[place - this.#page.from];
+    const from = place - (place % PAGE);
+    const rows = this.#pages.get(from);
+    // The last page may have grown since.
+    return rows !== undefined && place < from + rows.length
+      ? rows[place - from]
+      : this.#turnTo(from)[place - from];
   }
 
   push(row: T): void {
@@ -108,9 +114,13 @@ export class LongList<T> {
     return { archived: this.#archived, recent: this.#recent };
   }
 
-  #turnTo(from: number): void {
-    const to = Math.min(from + PAGE, this.#archived);
-    this.#page = { from, rows: this.#typed(this.#archive.rows(this.#name, from, to)) };
+  #turnTo(from: number): readonly T[] {
+    const rows = this.#typed(this.#archive.rows(this.#name, from, Math.min(from + PAGE, this.#archived)));
+    this.#pages.delete(from);
+    const [oldest] = this.#pages.keys();
+    if (oldest !== undefined && this.#pages.size >= PAGES) this.#pages.delete(oldest);
+    this.#pages.set(from, rows);
+    return rows;
   }
 
   #typed(rows: readonly unknown[]): readonly T[] {

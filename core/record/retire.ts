@@ -1,5 +1,6 @@
 import { DAY, type Instant } from '../time/instant.ts';
 import { dateOfDayNumber } from '../time/local-date.ts';
+import { dateInKey } from './load-key.ts';
 import type { LoadState, State } from './state.ts';
 
 /** What the rules look at day by day reaches back eight weeks (`core/rules/day/order`); the rest is asked for by people. */
@@ -20,16 +21,11 @@ export function retire(state: State, now: Instant, days = DAYS_KEPT): void {
   history.uses.retire(isOld, ROWS_KEPT);
   history.fittings.retire(isOld, ROWS_KEPT);
   history.findings.retire(isOld, ROWS_KEPT);
-  history.tipLoads.retire((key) => dateOf(key) < date, ROWS_KEPT);
+  history.tipLoads.retire((key) => dateInKey(key) < date, ROWS_KEPT);
   loads.settle();
   loads.retire((load) => isSettled(load, since));
   loadsByNumber.settle();
-  loadsByNumber.retire((refs) => refs.every(({ key }) => dateOf(key) < date));
-}
-
-/** The date in a load's key: see `LoadState.key`. */
-function dateOf(key: string): string {
-  return key.slice(key.lastIndexOf('@') + 1).slice(0, 'yyyy-mm-dd'.length);
+  loadsByNumber.retire((refs) => refs.every(({ key }) => dateInKey(key) < date));
 }
 
 /** It has its result, nobody doubts it, and nothing was said of it since. */

@@ -1,6 +1,9 @@
 import type { Item } from '../../reading/slots.ts';
+import { dateInKey } from '../../record/load-key.ts';
+import type { LongList } from '../../record/long-list.ts';
 import type { LoadState, Mark, State, TipFitting, TipUse } from '../../record/state.ts';
 import { DAY, type Instant } from '../../time/instant.ts';
+import { addDays } from '../../time/local-date.ts';
 
 /** A scan, or a fitting with no scan noted after it, that a tip's bad load concerns. Never who the patient was. */
 export interface Concerned {
@@ -66,7 +69,7 @@ function windowOf(state: State, tip: string, load: LoadState): Window {
   let until: Instant | null = null;
   if (loads === undefined) return { from, until };
   // In the order it was put in: only one that went in while the first good one ran could end before it.
-  for (let at = loads.lastIndexOf(load.key) + 1; at < loads.length; at += 1) {
+  for (let at = placeOf(loads, load) + 1; at < loads.length; at += 1) {
     const key = loads.at(at) ?? '';
     if (until !== null && (state.loads.get(key)?.started?.at ?? 0) >= until) break;
     if (!isGood(state, tip, key)) continue;
@@ -74,6 +77,22 @@ function windowOf(state: State, tip: string, load: LoadState): Window {
     if (passed > from && (until === null || passed < until)) until = passed;
   }
   return { from, until };
+}
+
+/** Where the load stands in a tip's list, which is in order of time: by its date, so that years of it need not be read. */
+function placeOf(loads: LongList<string>, { key, date }: LoadState): number {
+  // Zones and midnight move a date by a day.
+  const [from, to] = [addDays(date, -2), addDays(date, 2)];
+  let low = 0;
+  let high = loads.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if (dateInKey(loads.at(middle) ?? '') < to) low = middle + 1;
+    else high = middle;
+  }
+  for (let at = low - 1; at >= 0 && dateInKey(loads.at(at) ?? '') >= from; at -= 1)
+    if (loads.at(at) === key) return at;
+  return loads.lastIndexOf(key);
 }
 
 /** Passed, or released by someone who may, and neither wet, doubted nor recalled since. */
