@@ -63,11 +63,4 @@ export const dayRules = {
     origin: 'assumed',
     scope: 'practice',
   },
-  directMessages: {
-    type: 'switch',
-    value: false,
-    why: 'whether notes in private messages are recorded; questions are always answered there',
-    origin: 'assumed',
-    scope: 'practice',
-  },
 } as const satisfies Record<string, RuleDefault>;

@@ -161,7 +161,7 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
     ['also: [main, quay]', 'also: [Quay Street, The Quay, quay]', (p) => quay(p)?.also.length, 3],
   ],
   'rules of its own': [
-    ['loadTable: uk', 'directMessages: yes', (p) => p.rules.practice, { directMessages: true }],
+    ['loadTable: uk', 'privateNotes: yes', (p) => p.rules.practice, { privateNotes: true }],
     ['loadTable: uk', 'calibrationAskAt: 9:30', (p) => p.rules.practice, { calibrationAskAt: '09:30' }],
     [
       'loadTable: uk',

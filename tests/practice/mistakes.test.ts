@@ -397,9 +397,9 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
     ['loadTable: uk', 'faultLeast: 2.5', 31, 'rules.faultLeast', '"2.5" is not what', 'a whole number'],
     [
       'loadTable: uk',
-      'directMessages: perhaps',
+      'privateNotes: perhaps',
       31,
-      'rules.directMessages',
+      'rules.privateNotes',
       '"perhaps" is not what',
       'true or false',
     ],

@@ -93,7 +93,8 @@ test('the defaults are the figures that were agreed', () => {
     laterMinutes: 20,
     questionMinutes: 30,
     correctOwnMinutes: 10,
-    directMessages: false,
+    signedDevices: 'encrypted',
+    privateNotes: false,
   });
 });
 
@@ -147,7 +148,7 @@ describe('given a practice with settings of its own', () => {
 test('values keep their types', () => {
   const practice = practiceIn(BASE);
   expectTypeOf(ruleValue(practice, 'settleTauMinutes')).toEqualTypeOf<number>();
-  expectTypeOf(ruleValue(practice, 'directMessages')).toEqualTypeOf<boolean>();
+  expectTypeOf(ruleValue(practice, 'privateNotes')).toEqualTypeOf<boolean>();
   expectTypeOf(ruleValue(practice, 'calibrationAskAt')).toEqualTypeOf<string>();
   expectTypeOf(ruleValue(practice, 'sporeRecall')).toEqualTypeOf<'first' | 'second'>();
   expectTypeOf<'loadTable'>().toExtend<RuleKey>();
