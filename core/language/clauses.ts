@@ -1,4 +1,5 @@
 import { cutAtActs } from './cuts.ts';
+import { LIGHT_VERBS } from './lexicon/light.ts';
 import { hasSort, type Part } from './part.ts';
 import type { Segment, Sentence } from './segments.ts';
 
@@ -15,30 +16,8 @@ export interface Draft {
 
 export type SegmentSort = 'act' | 'entities' | 'outcome' | 'time' | 'talk';
 
-const LIGHT = new Set([
-  'be',
-  'have',
-  'do',
-  'say',
-  'see',
-  'know',
-  'keep',
-  'need',
-  'work',
-  'get',
-  'go',
-  'give',
-  'come',
-  'finish',
-  'pass',
-  'fail',
-  'turn',
-  'check',
-  'put',
-  'open',
-  'start',
-  'show',
-]);
+/** Verbs that make no act of a segment by themselves: those that weigh little, and what is done to anything. */
+const LIGHT = new Set([...LIGHT_VERBS, 'fail', 'put', 'open', 'start', 'show']);
 
 const OUTCOME = new Set(['pass', 'fail', 'finish', 'be', 'have', 'do', 'come', 'go', 'get']);
 

@@ -1,4 +1,5 @@
 import type { Clause } from './clause.ts';
+import { LIGHT_VERBS } from './lexicon/light.ts';
 import type { Entity, Part } from './part.ts';
 import type { Sense } from './table.ts';
 
@@ -108,26 +109,6 @@ export function strengthOf(part: Part): number {
   return best;
 }
 
-const LIGHT = new Set([
-  'be',
-  'have',
-  'do',
-  'say',
-  'see',
-  'know',
-  'keep',
-  'give',
-  'get',
-  'work',
-  'check',
-  'go',
-  'come',
-  'pass',
-  'finish',
-  'need',
-  'turn',
-]);
-
 /** What a mention costs by its kind where no frame explains it. */
 const LEFT: Readonly<Record<string, number>> = {
   load: 2,
@@ -152,7 +133,7 @@ function senseCost(sense: Sense): number {
     case 'mood':
       return sense.tag === 'timeword' ? 1.2 : 0;
     case 'verb':
-      return LIGHT.has(sense.tag) ? 0.25 : 0.9;
+      return LIGHT_VERBS.has(sense.tag) ? 0.25 : 0.9;
     case 'noun':
       return sense.tag === 'patient' ? 0 : 0.5;
     case 'number':

@@ -1,33 +1,9 @@
 import type { Clause, NoteScope } from './clause.ts';
 import type { Draft } from './clauses.ts';
+import { TROUBLE } from './lexicon/trouble.ts';
 import type { Output } from './output.ts';
 import { hasSort, hasTag, type Part } from './part.ts';
 import { isReason } from './segments.ts';
-
-const TROUBLE = [
-  'crack',
-  'scratch',
-  'tear',
-  'fog',
-  'sick',
-  'dead',
-  'cold',
-  'disconnect',
-  'fray',
-  'drop',
-  'fall',
-  'fail',
-  'debris',
-  'use',
-  'strip',
-  'pouch',
-  'mirror',
-  'hold',
-  'lens',
-  'retire',
-  'repair',
-  'calibrate',
-];
 
 /** The cause given after a hold or a retirement: behind "because", or a fragment with no verb of its own ("cracked mirror"). */
 export function reasonAfter(

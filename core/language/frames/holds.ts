@@ -1,4 +1,5 @@
 import type { Clause } from '../clause.ts';
+import { TROUBLE } from '../lexicon/trouble.ts';
 import { hasTag } from '../part.ts';
 import { type ItemsSaid, itemSlots, itemsOf } from '../roles/items.ts';
 import { isDenied } from '../roles/outcome.ts';
@@ -119,22 +120,6 @@ function useCause(c: Clause, verb: number): void {
   if (at < 0 || !c.parts.slice(at).some((p) => TROUBLE.some((tag) => hasTag(p, tag)))) return;
   for (let i = at; i < c.parts.length; i++) if (c.parts[i]?.entity === undefined) c.use(i);
 }
-
-const TROUBLE = [
-  'crack',
-  'scratch',
-  'tear',
-  'fog',
-  'sick',
-  'dead',
-  'cold',
-  'disconnect',
-  'fray',
-  'debris',
-  'mirror',
-  'pouch',
-  'strip',
-];
 
 export const retired: Frame = {
   name: 'retired',
