@@ -5,10 +5,13 @@ import type { Practice } from '../../core/practice/practice.ts';
 import type { Entry } from '../../core/record/entry.ts';
 import { Timeline } from '../../core/record/timeline.ts';
 import { openMatters } from '../../core/rules/matters.ts';
+import { sterileStock } from '../../core/rules/tips/sterile-stock.ts';
 import { mayBeCalibrated } from '../record/slow-scanner.ts';
 import { mayBeSterile } from '../record/slow-tip.ts';
 import type { Day } from './play-day.ts';
-import type { SiteHours } from './scenes.ts';
+import { clockAt, type SiteHours } from './scenes.ts';
+import { barsOf } from './slow-bars.ts';
+import { isOpenDay, isOverdue } from './slow-week.ts';
 
 /** How often a check had something to check: one that never does checks nothing. */
 export interface Seen {
@@ -45,23 +48,48 @@ export function entriesOf(turns: readonly Turn[], practice: Practice): readonly 
 }
 
 function wrongTips({ desk, now }: Day, entries: readonly Entry[], seen: Seen): string[] {
-  return [...desk.view(now).state.tips.values()].flatMap((tip) => {
+  const view = desk.view(now);
+  const offered = new Set(sterileStock(view, null).map(({ id }) => id));
+  return [...view.state.tips.values()].flatMap((tip) => {
     if (tip.state !== 'sterile') return [];
     seen.sterile += 1;
-    return mayBeSterile(entries, tip.id) ? [] : [`tip ${tip.id} is called sterile and is not`];
+    const wrong = mayBeSterile(entries, tip.id) ? [] : [`tip ${tip.id} is called sterile and is not`];
+    // A tip in doubt keeps its state and is offered to nobody.
+    for (const bar of barsOf(entries, `tip:${tip.id}`))
+      if (offered.has(tip.id) || !MAY_STAY.has(bar))
+        wrong.push(`tip ${tip.id} is called sterile and is ${bar}`);
+    return wrong;
   });
 }
 
-function wrongScanners({ desk, now }: Day, entries: readonly Entry[], seen: Seen): string[] {
+function wrongScanners({ desk, now, scene }: Day, entries: readonly Entry[], seen: Seen): string[] {
   return Object.entries(desk.exported(now).scanners).flatMap(([id, shown]) => {
     if (typeof shown !== 'object' || shown === null || !('ready' in shown) || shown.ready !== true) return [];
     seen.ready += 1;
     const wrong: string[] = [];
     if (!mayBeCalibrated(entries, id, 'quay')) wrong.push(`scanner ${id} is called ready, not calibrated`);
     if (isDirty(entries, id)) wrong.push(`scanner ${id} is called ready, not wiped`);
-    if (isHeld(entries, id)) wrong.push(`scanner ${id} is called ready and is held`);
+    for (const bar of barsOf(entries, `scanner:${id}`))
+      wrong.push(`scanner ${id} is called ready and is ${bar}`);
+    const site = siteOf(entries, id);
+    if (site !== null && isOverdue(entries, id, scene.sites[site], now)) {
+      wrong.push(`scanner ${id} is called ready and its week is over`);
+    }
     return wrong;
   });
+}
+
+const MAY_STAY = new Set(['in doubt', 'departed']);
+
+/** Where it stands; `null` where notes have changed the hours, or it was found somewhere. */
+function siteOf(entries: readonly Entry[], scanner: string): 'quay' | 'north' | null {
+  let site: 'quay' | 'north' = 'quay';
+  for (const { fact } of entries) {
+    if (fact.kind === 'closed' || fact.kind === 'hours' || fact.kind === 'found') return null;
+    if (fact.kind === 'moved' && fact.items.includes(`scanner:${scanner}`))
+      site = fact.site === 'north' ? 'north' : 'quay';
+  }
+  return site;
 }
 
 /** A scan of it was finished, and no wipe-down was noted since. */
@@ -73,15 +101,6 @@ function isDirty(entries: readonly Entry[], id: string): boolean {
       .slice(scan)
       .some(({ fact }) => fact.kind === 'wiped' && fact.scanner === id && fact.part === 'all')
   );
-}
-
-/** Taken out of service and not put back. */
-function isHeld(entries: readonly Entry[], id: string): boolean {
-  const item = `scanner:${id}` as const;
-  const last = entries.findLast(
-    ({ fact }) => (fact.kind === 'held' || fact.kind === 'released') && fact.items.includes(item),
-  );
-  return last?.fact.kind === 'held';
 }
 
 /** A matter is posted three times at most, and once more each time that somebody put it off. */
@@ -137,37 +156,9 @@ function inQuietHours({ turns, scene }: Day, entries: readonly Entry[], seen: Se
   });
 }
 
-function isOpen({ zone, open, shut, days, closed }: SiteHours, at: string): boolean {
-  const parts = new Map(
-    clockOf(zone)
-      .formatToParts(new Date(at))
-      .map(({ type, value }) => [type, value]),
-  );
-  const date = `${parts.get('year')}-${parts.get('month')}-${parts.get('day')}`;
-  const time = `${parts.get('hour')}:${parts.get('minute')}`;
-  const isClosed = closed.some((each) => {
-    const [from = '', to = from] = each.split(' to ');
-    return date >= from && date <= to;
-  });
-  return !isClosed && days.includes(parts.get('weekday') ?? '') && time >= open && time <= shut;
-}
-
-const clocks = new Map<string, Intl.DateTimeFormat>();
-
-function clockOf(timeZone: string): Intl.DateTimeFormat {
-  let clock = clocks.get(timeZone);
-  if (clock === undefined) {
-    const digits = {
-      year: 'numeric',
-      month: '2-digit',
-      day: '2-digit',
-      hour: '2-digit',
-      minute: '2-digit',
-    } as const;
-    clock = new Intl.DateTimeFormat('en-GB', { timeZone, hourCycle: 'h23', weekday: 'short', ...digits });
-    clocks.set(timeZone, clock);
-  }
-  return clock;
+function isOpen(site: SiteHours, at: string): boolean {
+  const { date, weekday, time } = clockAt(site.zone, Date.parse(at));
+  return isOpenDay(site, { date, weekday }) && time >= site.open && time <= site.shut;
 }
 
 /** What a day's looks share is what every rule says when it is asked anew: a copy of a view shares nothing. */

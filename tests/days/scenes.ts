@@ -111,3 +111,31 @@ export const SCENES: readonly Scene[] = [
     rules: `, wrapped: noted, tipsPerScan: 2, wipeAfterMinutes: 3, sporeRecall: first`,
   }),
 ];
+
+/** What a zone's wall shows, by the runtime's own zones and nothing of the core. */
+export function clockAt(zone: string, at: Instant): { date: string; time: string; weekday: string } {
+  const parts = new Map(
+    formatOf(zone)
+      .formatToParts(at)
+      .map(({ type, value }) => [type, value]),
+  );
+  return {
+    date: `${parts.get('year')}-${parts.get('month')}-${parts.get('day')}`,
+    time: `${parts.get('hour')}:${parts.get('minute')}`,
+    weekday: parts.get('weekday') ?? '',
+  };
+}
+
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+function formatOf(timeZone: string): Intl.DateTimeFormat {
+  let format = formats.get(timeZone);
+  if (format === undefined) {
+    format = new Intl.DateTimeFormat('en-GB', {
+      ...{ timeZone, hourCycle: 'h23', weekday: 'short', year: 'numeric' },
+      ...{ month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit' },
+    });
+    formats.set(timeZone, format);
+  }
+  return format;
+}
