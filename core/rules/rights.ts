@@ -50,6 +50,13 @@ export function fromSignedDevice(start: string): Message {
   );
 }
 
+/** Who may, said to somebody who may not: where the file names nobody it is whoever looks after the chat room. */
+export function whoMay(practice: Practice): string {
+  return seniorsAreNamed(practice)
+    ? seniorsInWords(practice)
+    : 'whoever looks after this chat room (a moderator)';
+}
+
 const PARTS = ['lead', 'deputy', 'manager'] as const;
 
 /** Chat ids of the leads, for mentions; the deputies' where no lead writes here, else the managers'. */

@@ -10,7 +10,8 @@ import { openClient, signDevice } from './client.ts';
 import { Pulse } from './health/pulse.ts';
 import { keepBackup } from './keys/keep-backup.ts';
 import type { Vault } from './keys/key-backup.ts';
-import { Ledger } from './ledger/ledger.ts';
+import type { Ledger } from './ledger/ledger.ts';
+import { openLedger } from './ledger/open-ledger.ts';
 import { Posted } from './ledger/posted.ts';
 import { recordCameBack, sayRebuilt } from './ledger/say-rebuilt.ts';
 import { gaveUp } from './out/gave-up.ts';
@@ -28,7 +29,6 @@ import { Listener } from './sync/listener.ts';
 import { LockedNotes, PATIENCE_MS } from './sync/locked-notes.ts';
 import { sayLocked } from './sync/say-locked.ts';
 import { SyncStore } from './sync/sync-store.ts';
-import { wantsPerson } from './trouble.ts';
 
 /** What the bot works with: made once by the command that starts it. */
 export interface BotParts {
@@ -53,9 +53,6 @@ const TIMELINE_MOST = 150;
 /** How long after notes it is looked at what falls due, ms: by then their answers are with the homeserver. */
 const LATER_MS = 20;
 
-/** The ledger is a copy: where it cannot be opened the work goes on, and it is tried again after so long. */
-const LEDGER_AGAIN_MS = 60_000;
-
 /** The chat on a homeserver: sync → inbox → desk → journal → outbox → homeserver. */
 export class MatrixBot {
   readonly #parts: BotParts;
@@ -71,7 +68,7 @@ export class MatrixBot {
   #ledger: Ledger | null = null;
   #due = false;
   #heard = false;
-  #later: NodeJS.Timeout | null = null;
+  #later: NodeJS.Timeout | undefined;
 
   private constructor(parts: BotParts, client: MatrixClient) {
     const { db, practice, say } = parts;
@@ -141,7 +138,10 @@ export class MatrixBot {
     const backup = await keepBackup(this.#parts, client);
     if (backup !== null) await this.#openLedger(backup);
     this.#clock = startClock(
-      () => this.#work(),
+      () => {
+        this.#work();
+        this.#wake();
+      },
       () => keeper.next(now()),
     );
     this.#retryLocked();
@@ -149,27 +149,13 @@ export class MatrixBot {
   }
 
   /** Only where the keys are backed up: without them nobody could read it on another machine. */
-  async #openLedger(backup: string): Promise<void> {
-    const { db, store, say, now, failed } = this.#parts;
-    const practice = this.#parts.practice.name;
-    const parts = {
-      client: this.#client,
-      sender: this.#sender,
-      db,
-      store,
-      practice,
-      backup,
-      now,
-      say,
-      failed,
-    };
-    try {
-      this.#ledger = await Ledger.open(parts);
-    } catch (error) {
-      if (wantsPerson(error)) throw error;
-      say(`No ledger room yet: ${error instanceof Error ? error.message : String(error)}. Trying on.`);
-      setTimeout(() => void this.#openLedger(backup).catch(failed), LEDGER_AGAIN_MS);
-    }
+  #openLedger(backup: string): Promise<void> {
+    const { db, store, say, now, failed, practice } = this.#parts;
+    const chat = { client: this.#client, sender: this.#sender };
+    const parts = { ...chat, db, store, practice: practice.name, backup, now, say, failed };
+    return openLedger(parts, (ledger) => {
+      this.#ledger = ledger;
+    });
   }
 
   /** Works once the present sync is out of the way, however many came together; `heard`: there is something for the desk. */
@@ -196,7 +182,6 @@ export class MatrixBot {
       return;
     }
     this.#later ??= setTimeout(() => {
-      this.#later = null;
       this.#wake();
       this.#clock?.reset();
     }, LATER_MS);
@@ -205,6 +190,8 @@ export class MatrixBot {
   /** Says what has fallen due, and puts the boards right. */
   #wake(): void {
     const { keeper, now, failed } = this.#parts;
+    clearTimeout(this.#later);
+    this.#later = undefined;
     try {
       keeper.wake(now());
       sayLocked(this.#locked, this.#parts.store.transport, now());

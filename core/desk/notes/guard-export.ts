@@ -1,5 +1,5 @@
 import type { Ask } from '../../reading/ask.ts';
-import { isSenior, seniorsInWords } from '../../rules/rights.ts';
+import { isSenior, whoMay } from '../../rules/rights.ts';
 import { lines } from '../../words/message.ts';
 import type { Session, Speaker } from '../session.ts';
 
@@ -13,7 +13,7 @@ export function refusesExport(session: Session, speaker: Speaker, ask: Ask): boo
   const { from, room, note, vouched } = speaker;
   if (ask.kind !== 'record' || vouched === undefined || isSenior(practice, from, vouched)) return false;
   const message = lines(
-    [{ strong: 'The record goes to those who answer for it: ' }, `${seniorsInWords(practice)}.`],
+    [{ strong: 'The record goes to those who answer for it: ' }, `${whoMay(practice)}.`],
     'Ask one of them for it. What happened with one tip or scanner I tell anyone: “what happened with tip 4?”',
   );
   draft.post(room, { about: 'record', message, replyTo: note });

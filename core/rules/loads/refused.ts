@@ -9,7 +9,7 @@ import { lines, type Message } from '../../words/message.ts';
 import { nameOf } from '../../words/people-words.ts';
 import type { About } from '../about.ts';
 import type { View } from '../matter.ts';
-import { fromSignedDevice, isSenior, leadIds, seniorsInWords } from '../rights.ts';
+import { fromSignedDevice, isSenior, leadIds, seniorsInWords, whoMay } from '../rights.ts';
 import type { Speech } from '../speech.ts';
 import { capital } from '../tips/tip-words.ts';
 
@@ -72,7 +72,7 @@ function notReleased({ why, item }: Refused, view: View, name: string): Message 
 }
 
 function may(practice: Practice, todo: string): string {
-  return `${capital(seniorsInWords(practice))} may ${todo}.`;
+  return `${capital(whoMay(practice))} may ${todo}.`;
 }
 
 /** Who placed the hold, where that person may take it off too. */

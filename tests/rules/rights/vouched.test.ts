@@ -180,8 +180,9 @@ describe('a practice file that names no lead, deputy or manager', () => {
   ])('%s may release', (_, vouched, may) => {
     const day = new Day(nobody);
     day.types(TOM, "don't use tip 4");
-    day.types('@una:example.org', 'tip 4 is fine to use again', vouched);
+    const said = day.types('@una:example.org', 'tip 4 is fine to use again', vouched);
     expect(day.tip('4')?.holds).toHaveLength(may ? 0 : 1);
+    if (!may) expect(said).toContain('Whoever looks after this chat room (a moderator) may release it');
   });
 });
 
@@ -193,7 +194,7 @@ describe('the record of many days', () => {
   ])('for %s', (_, from, vouched, given) => {
     const day = new Day();
     day.types(TOM, 'wiped down the blue scanner');
-    const said = day.types(from, "log for this week please", vouched);
+    const said = day.types(from, 'log for this week please', vouched);
     expect(day.turns.at(-1)?.effects.some(({ does }) => does === 'file')).toBe(given);
     if (!given) expect(said).toContain('Rosa (lead), Dan (deputy) or Mo (manager)');
   });
