@@ -119,7 +119,7 @@ function worthAsking(clause: Clause, frame: string, strength: number): boolean {
   if (named) return true;
   if (clause.entities('tips').length > 0)
     return clause.scope.strange === 0 && clause.parts.length <= 6 && ASKED_BARE.has(frame);
-  return strength >= 1.8 && clause.scope.strange <= 2;
+  return strength >= 1.8 && clause.scope.strange <= 1;
 }
 
 /** A set alone cannot stand where items are named. */
