@@ -11,6 +11,8 @@ export interface BadLine {
   holdKeys(): void;
   /** … until they are let go. */
   releaseKeys(): Promise<void>;
+  /** From now on what comes over the line was typed so long ago, ms, by the homeserver's clock. */
+  age(ms: number): void;
   close(): void;
 }
 
@@ -20,6 +22,7 @@ export async function badLine(to: string): Promise<BadLine> {
   let losing = 0;
   let lost = 0;
   let holding = false;
+  let older = 0;
   const held: { readonly path: string; readonly headers: Record<string, string>; readonly body: string }[] =
     [];
   const server: Server = createServer((asked, answer) => {
@@ -36,13 +39,38 @@ export async function badLine(to: string): Promise<BadLine> {
       return;
     }
     const onward = request(
-      { host: target.hostname, port: target.port, method, path, headers },
+      // What is to be changed on its way must not be packed.
+      {
+        host: target.hostname,
+        port: target.port,
+        method,
+        path,
+        headers: { ...headers, 'accept-encoding': 'identity' },
+      },
       (answered) => {
         if (losing > 0 && method === 'PUT' && /\/send\//.test(path ?? '')) {
           losing--;
           lost++;
           answered.resume();
           answered.on('end', () => asked.socket.destroy());
+          return;
+        }
+        if (older > 0 && /json/.test(answered.headers['content-type'] ?? '')) {
+          let body = '';
+          answered.setEncoding('utf8');
+          answered.on('data', (chunk: string) => {
+            body += chunk;
+          });
+          answered.on('end', () => {
+            const { 'content-length': _, ...kept } = answered.headers;
+            answer.writeHead(answered.statusCode ?? 500, kept);
+            answer.end(
+              body.replace(
+                /("origin_server_ts":)(\d+)/g,
+                (_all, name, time) => name + (Number(time) - older),
+              ),
+            );
+          });
           return;
         }
         answer.writeHead(answered.statusCode ?? 500, answered.headers);
@@ -62,6 +90,9 @@ export async function badLine(to: string): Promise<BadLine> {
       losing = count;
     },
     lost: () => lost,
+    age: (ms) => {
+      older = ms;
+    },
     holdKeys: () => {
       holding = true;
     },

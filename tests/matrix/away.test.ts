@@ -1,0 +1,63 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type BadLine, badLine } from './bad-line.ts';
+import { type House, houseIfPossible } from './house.ts';
+import { Person } from './person.ts';
+
+const BOT = '@scanward:example.org';
+const QUARTER_HOUR = 15 * 60_000;
+const house = await houseIfPossible();
+
+describe.skipIf(house === null)('back after a quarter of an hour', () => {
+  const { server, password } = house ?? ({} as House);
+  let priya: Person;
+  let line: BadLine;
+  let practice = '';
+  const rooms: string[] = [];
+
+  beforeAll(async () => {
+    if (house === null) return;
+    line = await badLine(server.url);
+    priya = await Person.signIn(server.url, 'priya', password);
+    for (const encrypted of [true, false]) rooms.push(await priya.room(encrypted, [BOT]));
+    practice = house.practice(rooms);
+    await house.startBot(practice, { SCANWARD_HOMESERVER: line.url });
+    for (const room of rooms) await priya.untilJoined(room, BOT);
+    await house.endBot('SIGTERM');
+  }, 120_000);
+
+  afterAll(async () => {
+    priya?.stop();
+    line?.close();
+    await house?.close();
+  });
+
+  test('missed notes are recorded, and one post a chat room sums them and the missed questions up', async () => {
+    if (house === null) return;
+    const asks: string[] = [];
+    for (const room of rooms) {
+      await priya.say(room, 'moved green to Site 1');
+      await priya.say(room, 'wiped down blue');
+      asks.push(await priya.say(room, "where's blue?"), await priya.say(room, "where's green?"));
+    }
+    line.age(QUARTER_HOUR);
+    await house.startBot(practice, { SCANWARD_HOMESERVER: line.url });
+    const summaries = (room: string) =>
+      priya.seen.filter(
+        ({ room: where, content }) => where === room && /I was away/.test(String(content.body)),
+      );
+    await priya.until(() => rooms.every((room) => summaries(room).length > 0), 'a summary in each room');
+    line.age(0);
+    for (const [index, room] of rooms.entries()) {
+      // What would come a second time comes before the answer to one more question.
+      const ask = await priya.say(room, "where's green?");
+      await priya.until(() => priya.repliesTo(ask).length > 0, 'an answer');
+      expect(String(priya.repliesTo(ask)[0]?.content.body)).toContain('Site 1');
+      expect(summaries(room)).toHaveLength(1);
+      const body = String(summaries(room)[0]?.content.body);
+      expect(body).toMatch(/moved|Site 1/);
+      expect(body).toMatch(/wiped/i);
+      expect(body).toMatch(/Not answered:.*Priya.*Priya/s);
+      for (const old of asks.slice(index * 2, index * 2 + 2)) expect(priya.repliesTo(old)).toEqual([]);
+    }
+  }, 90_000);
+});
