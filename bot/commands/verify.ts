@@ -31,6 +31,9 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   return 0;
 }
 
+/** More entries in memory than a running desk keeps, so that the fold never goes past the snapshot's place before it is cut there. */
+const BEHIND = { keep: 8_000, most: 16_000 };
+
 /** `null` where there is no snapshot that this version would start from. */
 function refoldFor(folder: string): Refold | null {
   const store = openStore(folder, { readOnly: true });
@@ -39,7 +42,9 @@ function refoldFor(folder: string): Refold | null {
     if (!isSavedDesk(value)) return null;
     const { through } = value.timeline;
     return (lines) =>
-      withScratchHistory((archive) => wholeDesk(lines, () => new Desk(undefined, { archive })).save(through));
+      withScratchHistory((archive) =>
+        wholeDesk(lines, () => new Desk(undefined, { archive, ...BEHIND })).save(through),
+      );
   } finally {
     store.close();
   }
