@@ -11,7 +11,7 @@ export function clock(minutes: number): string {
 /** A practice that opens in a moment, so that its brief falls due while somebody looks. */
 export function practiceFor(rooms: readonly [mill: string, north: string]): string {
   const hours = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun']
-    .map((day) => `${day}: ${clock(1)}-23:58`)
+    .map((day) => `${day}: ${clock(2)}-23:58`)
     .join(', ');
   return `practice: Larkfield Dental
 timezone: ${ZONE}
@@ -31,7 +31,7 @@ people:
 chat:
   - {room: "${rooms[0]}", sites: [mill]}
   - {room: "${rooms[1]}", sites: [north]}
-rules: {loadTable: uk}
+rules: {loadTable: uk, briefBeforeMinutes: 1}
 `;
 }
 
