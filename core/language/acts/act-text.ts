@@ -11,16 +11,20 @@ export function wordsOf(c: Clause): string {
     .trim();
 }
 
+/** No short answer is longer, in characters. */
+const LONGEST = 90;
+
 /**
  * The clause as it was typed, in small letters, without marks and with long letters shortened: "Yesss!!" is "yes", "nooo"
- * is "no". Short words are answers more often than slips of something else, so their spelling is not put right.
+ * is "no"; empty for what is too long to be one. Short words are answers more often than slips of something else, so their spelling is not put right.
  */
 export function typedOf(c: Clause): string {
   const [first] = c.parts;
   const last = c.parts.at(-1);
   if (first === undefined || last === undefined) return '';
-  return c.scope.note
-    .slice(c.scope.offset(first)[0], c.scope.offset(last)[1])
+  const typed = c.scope.note.slice(c.scope.offset(first)[0], c.scope.offset(last)[1]);
+  if (typed.length > LONGEST) return '';
+  return typed
     .toLowerCase()
     .replace(/[’`´]/g, "'")
     .replace(/(\p{L})\1{2,}/gu, '$1')
