@@ -1,16 +1,17 @@
 import type { Practice } from '../practice/practice.ts';
 import type { Instant } from '../time/instant.ts';
 import type { Archive } from './archive.ts';
-import { Checkpoints } from './checkpoints.ts';
 import { aboutOf, type Entry } from './entry.ts';
-import { foldEntry } from './fold/fold.ts';
 import { itemsOf } from './items-of.ts';
 import { MemoryArchive } from './memory-archive.ts';
 import { indexOfPlace, inOrder, type Place } from './order.ts';
+import { RecentEntries } from './recent-entries.ts';
 import { retire } from './retire.ts';
+import { RunningFold } from './running-fold.ts';
 import { startState } from './start-state.ts';
 import type { State } from './state.ts';
 import { type PackedState, packState, unpackState } from './state-json.ts';
+import { WaitingDecisions } from './waiting-decisions.ts';
 
 /** Where a timeline keeps what is only history, and how much it keeps at hand. */
 export interface TimelineOptions {
@@ -53,23 +54,13 @@ export class Timeline {
   readonly #days: number | undefined;
   /** The place of the last entry in the archive; `null`: none is. */
   #through: Place | null = null;
-  /** In order: entries that hold and come after that place. */
-  #entries: Entry[] = [];
-  readonly #byId = new Map<string, Entry>();
-  /** Those in memory by original turn. */
-  readonly #byTurn = new Map<number, Entry[]>();
-  /** Decisions in memory that hold, by the entry that they are about. */
-  readonly #about = new Map<string, Entry[]>();
-  /** Decisions that wait for the entry that they are about. */
-  readonly #waiting = new Map<string, Entry[]>();
-  #checkpoints: Checkpoints;
-  #state: State;
-  /** Entries in memory folded into `#state`. */
-  #folded = 0;
+  /** Entries that hold and come after that place, and the state along them. */
+  readonly #recent = new RecentEntries();
+  readonly #fold: RunningFold;
+  readonly #waiting = new WaitingDecisions();
   /** The earliest change among what is in the archive, to be folded again when the state is asked for. */
   #changed: Place | null = null;
   #refolded: Instant | null = null;
-  #changes = 0;
 
   /** `practice`: the practice file as it was when the record began. */
   constructor(practice: Practice, options: TimelineOptions = {}) {
@@ -79,17 +70,16 @@ export class Timeline {
     this.#keep = keep;
     this.#most = Math.max(most, keep + 1);
     this.#days = days;
-    this.#state = startState(practice, archive);
-    this.#checkpoints = new Checkpoints(this.#state);
+    this.#fold = new RunningFold(startState(practice, archive));
   }
 
   /** The timeline that `save` gave, on the archive that it was on, as it was then. */
   static restore(saved: SavedTimeline, options: TimelineOptions & { readonly archive: Archive }): Timeline {
     const timeline = new Timeline(saved.practice, options);
     timeline.#through = saved.through;
-    timeline.#startFrom(unpackState(saved.state, options.archive));
-    for (const entry of saved.entries) timeline.#put(entry, timeline.#entries.length);
-    for (const entry of saved.waiting) timeline.#wait(entry);
+    timeline.#fold.startFrom(unpackState(saved.state, options.archive));
+    for (const entry of saved.entries) timeline.#recent.put(entry);
+    for (const entry of saved.waiting) timeline.#waiting.add(entry);
     return timeline;
   }
 
@@ -99,28 +89,28 @@ export class Timeline {
    */
   save(cut?: Place | null): SavedTimeline {
     this.#refold();
-    if (cut === undefined) this.#archiveTo(this.#entries.length - this.#keep);
-    else if (cut !== null) this.#archiveTo(indexOfPlace(this.#entries, behind(cut)));
-    this.#goBack(0);
+    if (cut === undefined) this.#archiveTo(this.#recent.length - this.#keep);
+    else if (cut !== null) this.#archiveTo(indexOfPlace(this.#recent.all, behind(cut)));
+    this.#fold.goBack(0);
     return {
       practice: this.#practice,
-      state: packState(this.#state),
+      state: packState(this.#fold.state),
       through: this.#through,
-      entries: [...this.#entries],
-      waiting: [...this.#waiting.values()].flat().sort(inOrder),
+      entries: [...this.#recent.all],
+      waiting: this.#waiting.all(),
     };
   }
 
   /** The state now. Take it anew after each change: going back makes another one. It is to be read, never written. */
   get state(): State {
     this.#refold();
-    this.#foldTo(this.#entries.length);
-    return this.#state;
+    this.#fold.foldTo(this.#recent.all, this.#recent.length);
+    return this.#fold.state;
   }
 
   /** Another number whenever the state became another: what was worked out from it at the same number still holds. */
   get changes(): number {
-    return this.#changes;
+    return this.#fold.changes;
   }
 
   /** Every entry that holds, in order: those of the archive are read. */
@@ -136,8 +126,9 @@ export class Timeline {
         if (entry.when > to) return;
         yield entry;
       }
-    for (let index = indexOfPlace(this.#entries, start); index < this.#entries.length; index += 1) {
-      const entry = this.#entries[index];
+    const recent = this.#recent.all;
+    for (let index = indexOfPlace(recent, start); index < recent.length; index += 1) {
+      const entry = recent[index];
       if (entry === undefined || entry.when > to) return;
       yield entry;
     }
@@ -145,8 +136,8 @@ export class Timeline {
 
   /** Entries that hold, the latest first. */
   *newestFirst(): Generator<Entry> {
-    for (let index = this.#entries.length - 1; index >= 0; index -= 1) {
-      const entry = this.#entries[index];
+    for (let index = this.#recent.length - 1; index >= 0; index -= 1) {
+      const entry = this.#recent.all[index];
       if (entry !== undefined) yield entry;
     }
     if (this.#through === null) return;
@@ -159,7 +150,7 @@ export class Timeline {
 
   /** Places of entries that hold and speak of an item, in order. */
   placesAbout(item: string): readonly Place[] {
-    const recent = this.#entries.filter(({ fact }) => itemsOf(fact).includes(item));
+    const recent = this.#recent.all.filter(({ fact }) => itemsOf(fact).includes(item));
     return this.#through === null ? recent : [...this.#archive.placesAbout(item), ...recent];
   }
 
@@ -170,17 +161,17 @@ export class Timeline {
 
   /** How many entries are kept in memory. */
   get size(): number {
-    return this.#entries.length;
+    return this.#recent.length;
   }
 
   /** The entry of that id, where it holds. */
   entry(id: string): Entry | undefined {
-    return this.#byId.get(id) ?? (this.#through === null ? undefined : this.#archive.entry(id));
+    return this.#recent.entry(id) ?? (this.#through === null ? undefined : this.#archive.entry(id));
   }
 
   /** Entries of that original turn that hold, by their place within it. */
   ofTurn(turn: number): readonly Entry[] {
-    const recent = this.#byTurn.get(turn) ?? [];
+    const recent = this.#recent.ofTurn(turn);
     const archived = this.#through === null ? [] : this.#archive.ofTurn(turn);
     return [...archived, ...recent].sort((one, other) => one.index - other.index);
   }
@@ -208,9 +199,9 @@ export class Timeline {
       const entry = each.when > each.noted ? { ...each, when: each.noted } : each;
       const about = aboutOf(entry);
       if (about === null || this.entry(about) !== undefined) this.#insert(entry);
-      else if (this.entry(entry.id) === undefined) this.#wait(entry);
+      else if (this.entry(entry.id) === undefined) this.#waiting.add(entry);
     }
-    if (this.#entries.length > this.#most) this.#archiveTo(this.#entries.length - this.#keep);
+    if (this.#recent.length > this.#most) this.#archiveTo(this.#recent.length - this.#keep);
   }
 
   /**
@@ -221,10 +212,7 @@ export class Timeline {
     const gone = this.ofTurn(turn);
     for (const entry of gone) this.#remove(entry);
     // What the turn itself decided about an entry does not wait for it to come back.
-    for (const entry of gone) {
-      const about = aboutOf(entry);
-      if (about !== null) this.#waiting.set(about, without(this.#waiting.get(about), entry));
-    }
+    for (const entry of gone) this.#waiting.drop(entry);
     return gone;
   }
 
@@ -242,122 +230,58 @@ export class Timeline {
     }
   }
 
-  #wait(entry: Entry): void {
-    const about = aboutOf(entry);
-    if (about === null) return;
-    const others = this.#waiting.get(about) ?? [];
-    if (!others.some(({ id }) => id === entry.id)) this.#waiting.set(about, [...others, entry]);
-  }
-
   #insert(entry: Entry): void {
     if (this.entry(entry.id) !== undefined) return;
     if (this.#through !== null && inOrder(entry, this.#through) <= 0) {
       this.#archive.putEntry(entry);
       this.#markChanged(entry);
     } else {
-      const index = this.#indexOf(entry);
-      this.#goBack(index);
-      this.#put(entry, index);
+      const index = this.#recent.indexOf(entry);
+      this.#fold.goBack(index);
+      this.#recent.put(entry, index);
     }
-    const waiting = this.#waiting.get(entry.id) ?? [];
-    this.#waiting.delete(entry.id);
-    for (const decision of waiting) this.#insert(decision);
-  }
-
-  #put(entry: Entry, index: number): void {
-    if (index === this.#entries.length) this.#entries.push(entry);
-    else this.#entries.splice(index, 0, entry);
-    this.#byId.set(entry.id, entry);
-    addTo(this.#byTurn, entry.turn, entry);
-    const about = aboutOf(entry);
-    if (about !== null) addTo(this.#about, about, entry);
+    for (const decision of this.#waiting.take(entry.id)) this.#insert(decision);
   }
 
   #remove(entry: Entry): void {
-    if (this.#byId.get(entry.id) === entry) {
-      const index = this.#indexOf(entry);
-      this.#goBack(index);
-      this.#entries.splice(index, 1);
-      this.#forget(entry);
+    if (this.#recent.entry(entry.id) === entry) {
+      const index = this.#recent.indexOf(entry);
+      this.#fold.goBack(index);
+      this.#recent.remove(index);
     } else {
       if (this.entry(entry.id) === undefined) return;
       this.#archive.dropEntry(entry);
       this.#markChanged(entry);
     }
     const archived = this.#through === null ? [] : this.#archive.about(entry.id);
-    for (const decision of [...archived, ...(this.#about.get(entry.id) ?? [])]) {
+    for (const decision of [...archived, ...this.#recent.about(entry.id)]) {
       this.#remove(decision);
-      this.#wait(decision);
+      this.#waiting.add(decision);
     }
-  }
-
-  /** Takes an entry off the indexes of what is in memory. */
-  #forget(entry: Entry): void {
-    this.#byId.delete(entry.id);
-    takeFrom(this.#byTurn, entry.turn, entry);
-    const about = aboutOf(entry);
-    if (about !== null) takeFrom(this.#about, about, entry);
   }
 
   #markChanged({ when, turn, index }: Entry): void {
-    this.#changes += 1;
+    this.#fold.changed();
     const place = { when, turn, index };
     if (this.#changed === null || inOrder(place, this.#changed) < 0) this.#changed = place;
-  }
-
-  #foldTo(end: number): void {
-    const total = this.#entries.length;
-    while (this.#folded < end) {
-      const entry = this.#entries[this.#folded];
-      if (entry === undefined) break;
-      foldEntry(this.#state, entry);
-      this.#changes += 1;
-      this.#folded += 1;
-      if (Checkpoints.wanted(this.#folded, total)) this.#checkpoints.keep(this.#folded, this.#state);
-    }
-  }
-
-  /** Most entries come at the end. */
-  #indexOf(entry: Entry): number {
-    const last = this.#entries.at(-1);
-    if (last === undefined) return 0;
-    if (entry.when > last.when) return this.#entries.length;
-    return indexOfPlace(this.#entries, entry);
-  }
-
-  /** The state must not hold anything from that index on. */
-  #goBack(index: number): void {
-    if (index >= this.#folded) return;
-    const before = this.#checkpoints.back(index);
-    this.#changes += 1;
-    this.#state = before.state;
-    this.#folded = before.count;
-  }
-
-  #startFrom(state: State): void {
-    this.#state = state;
-    this.#folded = 0;
-    this.#checkpoints = new Checkpoints(state);
   }
 
   /** Hands the first so many entries in memory to the archive, and of the state after them what is only history. */
   #archiveTo(count: number): void {
     if (count <= 0) return;
     this.#refold();
-    this.#goBack(count);
-    this.#foldTo(count);
-    const gone = this.#entries.splice(0, count);
-    for (const entry of gone) {
-      this.#archive.putEntry(entry);
-      this.#forget(entry);
-    }
+    this.#fold.goBack(count);
+    this.#fold.foldTo(this.#recent.all, count);
+    const gone = this.#recent.shift(count);
+    for (const entry of gone) this.#archive.putEntry(entry);
     const last = gone.at(-1);
     if (last === undefined) return;
     const through = { when: last.when, turn: last.turn, index: last.index };
-    retire(this.#state, last.when, this.#days);
-    this.#archive.keepBase(through, () => packState(this.#state));
+    const { state } = this.#fold;
+    retire(state, last.when, this.#days);
+    this.#archive.keepBase(through, () => packState(state));
     this.#through = through;
-    this.#startFrom(this.#state);
+    this.#fold.startFrom(state);
   }
 
   /**
@@ -369,21 +293,18 @@ export class Timeline {
     if (changed === null) return;
     this.#changed = null;
     this.#refolded = Math.min(changed.when, this.#refolded ?? changed.when);
-    for (const entry of this.#entries.splice(0)) {
-      this.#archive.putEntry(entry);
-      this.#forget(entry);
-    }
+    for (const entry of this.#recent.shift(this.#recent.length)) this.#archive.putEntry(entry);
     const base = this.#archive.baseBefore(changed);
     this.#archive.backTo(base?.number ?? 0);
     this.#through = base?.through ?? null;
-    this.#startFrom(
+    this.#fold.startFrom(
       base === null ? startState(this.#practice, this.#archive) : unpacked(base.state, this.#archive),
     );
     for (const entry of this.#archived(this.#through)) {
-      this.#put(entry, this.#entries.length);
-      if (this.#entries.length > this.#most) this.#archiveTo(this.#entries.length - this.#keep);
+      this.#recent.put(entry);
+      if (this.#recent.length > this.#most) this.#archiveTo(this.#recent.length - this.#keep);
     }
-    for (const entry of this.#entries) this.#archive.dropEntry(entry);
+    for (const entry of this.#recent.all) this.#archive.dropEntry(entry);
   }
 }
 
@@ -394,20 +315,4 @@ function unpacked(state: unknown, archive: Archive): State {
 
 function behind(place: Place): Place {
   return { ...place, index: place.index + 1 };
-}
-
-function without(entries: readonly Entry[] | undefined, gone: Entry): Entry[] {
-  return (entries ?? []).filter(({ id }) => id !== gone.id);
-}
-
-function addTo<K>(map: Map<K, Entry[]>, key: K, entry: Entry): void {
-  const others = map.get(key);
-  if (others === undefined) map.set(key, [entry]);
-  else others.push(entry);
-}
-
-function takeFrom<K>(map: Map<K, Entry[]>, key: K, entry: Entry): void {
-  const left = without(map.get(key), entry);
-  if (left.length === 0) map.delete(key);
-  else map.set(key, left);
 }
