@@ -57,6 +57,8 @@ function isAnotherAct(next: Draft, read: Interpretation): boolean {
   // "Took 4 off blue, put 9 on": another tip.
   if (read.frame.name === 'removed' && says(/^on$/)) return true;
   // "Blue is in surgery 2, tip 4's on it"; "moved blue to surgery 4 and put 7 on her".
+  // "Starting a scan with blue and tip 5 on it" tells which tip it is with.
+  if (read.frame.name === 'scan-started' && says(/^on (it|her|him)$/)) return false;
   if (tips && says(/^on (it|her|him)$/) && !next.parts.some((p) => hasTag(p, 'debris'))) return true;
   if (tips && says(/^on$/) && next.parts.some((p) => hasTag(p, 'put'))) return true;
   // "Scan done on blue, 8's off": the tip is the next act's.

@@ -37,6 +37,7 @@ function countAt(c: Clause, part: Part, i: number): Count | null | undefined {
   const value = wordsNumber(part);
   const before = c.parts[i - 1];
   if (value !== null) {
+    if (value >= 10 && /^(the|all) (two|three)$/.test(before?.text ?? '')) return null;
     const ofTime =
       /^(half|half past)$/.test(before?.text ?? '') ||
       (value >= 10 && before?.senses.some((s) => s.tag === 'number') === true);

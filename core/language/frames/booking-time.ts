@@ -1,5 +1,5 @@
 import type { Clause } from '../clause.ts';
-import type { Entity } from '../part.ts';
+import type { Entity, Part } from '../part.ts';
 import type { Missing } from '../result.ts';
 import type { PlaceSaid } from '../roles/place.ts';
 import { timeContext, timeOf } from '../roles/time.ts';
@@ -49,6 +49,16 @@ function looseTexts(entity: Entity): readonly string[] {
   return [...entity.ids, ...entity.unknown].map((id) => id.replace(/\\D/g, ''));
 }
 
+/** "The two thirty scan": the article is read with the hour. */
+function theHour(part: Part | undefined): string | undefined {
+  return THE_HOURS.get(part?.text ?? '');
+}
+
+const THE_HOURS: ReadonlyMap<string, string> = new Map([
+  ['the two', '2'],
+  ['the three', '3'],
+]);
+
 /** "Two thirty" before the scan that it is the time of. */
 function spokenClock(c: Clause, i: number): Clock | null {
   const said =
@@ -56,7 +66,9 @@ function spokenClock(c: Clause, i: number): Clock | null {
   if (said !== undefined && Number(said) <= 12 && /^(half|half past)$/.test(c.parts[i - 1]?.text ?? ''))
     return clockOf(`${said}.30`);
   const [hour, minute] = [c.parts[i], c.parts[i + 1]].map((part) =>
-    part?.entity === undefined ? part?.senses.find((s) => s.tag === 'number')?.ref : undefined,
+    part?.entity === undefined
+      ? (theHour(part) ?? part?.senses.find((s) => s.tag === 'number')?.ref)
+      : undefined,
   );
   if (hour === undefined || minute === undefined) return null;
   return Number(hour) <= 12 && Number(minute) >= 10 ? clockOf(`${hour}.${minute}`) : null;

@@ -15,7 +15,10 @@ function mayBeBare(c: Clause): boolean {
   if (c.parts.length > 8 || c.word(OVER) < 0 || (mild && c.scope.strange > 0)) return false;
   return c
     .entities('tips')
-    .some(({ entity }) => !entity.named && entity.unknown.some((id) => id.replace(/\D/g, '').length >= 3));
+    .some(
+      ({ at, entity }) =>
+        at < c.word(OVER) && !entity.named && entity.unknown.some((id) => id.replace(/\D/g, '').length >= 3),
+    );
 }
 
 export const loadFinished: Frame = {
