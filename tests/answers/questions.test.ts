@@ -60,7 +60,7 @@ describe('what is asked back', () => {
 
   it('which tip: those that the record makes likely; a typed number is the tip’s own', () => {
     const { text, values } = asked(gap('tip', { kind: 'washed' }, { slot: 'tips', form: 'ids' }));
-    expect(text).toBe(`Which tip was washed?
+    expect(text).toBe(`Which tips were washed?
 1️⃣ tip 2
 2️⃣ tip 4
 3️⃣ tip 5
