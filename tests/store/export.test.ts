@@ -96,6 +96,40 @@ async function table(folder: string, ...args: string[]): Promise<Record<string, 
 }
 
 describe('export', () => {
+  it('says where a load that was said to have passed counts as failed', async () => {
+    const folder = record();
+    const store = openStore(folder);
+    store.append([
+      {
+        at: '2026-10-26T10:00:00Z',
+        turn: {
+          cause: {
+            sort: 'note',
+            id: '$late',
+            room: '!quay:example.org',
+            from: '@rosa:example.org',
+            noted: 'x',
+          },
+          entries: [
+            entry(
+              {
+                kind: 'load-finished',
+                load: '119',
+                outcome: 'passed',
+                indicator: 'failed',
+                when: '2026-10-26T10:00:00Z',
+              },
+              '2026-10-26T10:00:00Z',
+            ),
+          ],
+        },
+      },
+    ]);
+    store.close();
+    const rows = await table(folder, '--item', 'load:119');
+    expect(rows.map((row) => row.result)).toEqual(['passed; indicator failed; counts as failed']);
+  });
+
   it('shows what an inspector looks for, local and UTC, with corrections', async () => {
     const rows = await table(record());
     expect(rows).toHaveLength(6);

@@ -1,4 +1,6 @@
 import type { Practice } from '../../../core/practice/practice.ts';
+import { fact } from '../../../core/reading/fact.ts';
+import { countsAs } from '../../../core/record/load-standard.ts';
 
 /** How ids read for a person, and which zone's clock a place goes by. */
 export interface Names {
@@ -9,6 +11,8 @@ export interface Names {
   person(id: string): string;
   /** The site of a note that names none: the chat room's, where it serves one alone. */
   siteOfRoom(room: string): string | null;
+  /** Whether a load's result, said to be a pass, counts as failed by its figures or its indicator. */
+  countsAsFailed(what: object): boolean;
 }
 
 /** Names as a practice file has them; what it does not know reads as it is. */
@@ -29,6 +33,12 @@ export function namesIn(practice: Practice): Names {
     siteOfRoom: (room) => {
       const served = chat.get(room);
       return served?.length === 1 ? (served[0] ?? null) : null;
+    },
+    countsAsFailed: (what) => {
+      const { data } = fact.safeParse(what);
+      return (
+        data?.kind === 'load-finished' && data.outcome === 'passed' && countsAs(practice, data) === 'failed'
+      );
     },
   };
 }

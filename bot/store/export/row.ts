@@ -60,7 +60,7 @@ export function rowOf(entry: KeptEntry, correction: Correction | null, names: Na
     what: entry.kind.replaceAll('-', ' '),
     item: itemsOf(entry).map(said).join(', '),
     where: whereOf(entry, site, names),
-    result: resultOf(entry),
+    result: resultOf(entry) + (names.countsAsFailed(entry.what) ? '; counts as failed' : ''),
     by: entry.by === null ? '' : names.person(entry.by),
     'noted when (local)': localWithOffset(entry.noted, zone),
     'corrected by': correction === null ? '' : correctionWords(correction, zone, names),
