@@ -44,16 +44,18 @@ export function bySlips(
     if (!ours && (token.text.length < 3 || spelling.isWord(token.text))) continue;
     for (const { word, near } of spelling.alternatives(token)) {
       const other = read(tokens.with(i, { ...token, text: word }));
-      if (other.strange < 1 && mayBeMeant(other.read.read, ours || word.length > 3))
+      if (mayBeMeant(other, ours || word.length > 3))
         choice.offer(other.read.read, other.read.score + 0.5 * near - 2);
     }
   }
   return choice.taken ?? own;
 }
 
-/** Something is said by it; a fact only where a note of ours, or a longer word, gives it. */
-function mayBeMeant(read: NoteRead, sure: boolean): boolean {
-  return !isEmpty(read) && (sure || read.reading.facts.length === 0);
+/** Something is said by it and nothing strange is left; a fact only where a note of ours, or a longer word, gives it. */
+function mayBeMeant({ read, strange }: TokensRead, sure: boolean): boolean {
+  const { reading } = read.read;
+  if (isEmpty(read.read) || (strange >= 1 && reading.acts.length === 0)) return false;
+  return sure || reading.facts.length === 0;
 }
 
 /** "5t", "y4": a letter that hangs on a number spoils an id, and is no word. */
