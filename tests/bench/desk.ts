@@ -11,6 +11,8 @@ import { longRecord } from './long-record.ts';
 
 const entries = Number(process.argv[2] ?? 1_000_000);
 const folder = mkdtempSync(join(tmpdir(), 'scanward-bench-'));
+/** As `config/service/scanward.service` runs it. */
+const FLAGS = ['--max-semi-space-size=2', '--optimize-for-size'];
 const start = fileURLToPath(new URL('desk-start.ts', import.meta.url));
 
 const gib = (totalmem() / 2 ** 30).toFixed(0);
@@ -33,8 +35,9 @@ const through = store.head.n;
 store.transport.enqueue(through, []);
 store.close();
 for (const what of ['from the first line', 'from the snapshot', 'from the snapshot, once more']) {
-  const { status } = spawnSync(process.execPath, [start, folder, what], { stdio: 'inherit' });
+  const { status } = spawnSync(process.execPath, [...FLAGS, start, folder, what], { stdio: 'inherit' });
   if (status !== 0) process.exit(1);
 }
-console.log(`snapshot, MiB ${(statSync(join(folder, 'snapshot.json')).size / 2 ** 20).toFixed(1)}`);
+for (const file of ['snapshot.json', 'history.db', 'index.db'])
+  console.log(`${file}, MiB ${(statSync(join(folder, file)).size / 2 ** 20).toFixed(1)}`);
 rmSync(folder, { recursive: true });
