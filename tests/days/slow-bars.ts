@@ -15,7 +15,10 @@ export function barsOf(
   const last = entries.findLast(({ fact }) => isNamed(fact, item))?.fact;
   if (last === undefined) return bars;
   if (last.kind === 'missing' || last.kind === 'retired' || last.kind === 'departed') bars.push(last.kind);
-  if (last.kind === 'doubted') bars.push('in doubt');
+  // A load that it is in may have passed since.
+  const doubted = entries.findLastIndex(({ fact }) => fact.kind === 'doubted' && fact.item === item);
+  const ended = entries.slice(doubted).some(({ fact }) => fact.kind === 'load-finished');
+  if (last.kind === 'doubted' && !ended) bars.push('in doubt');
   if (item.startsWith('tip:')) {
     const tip = item.slice('tip:'.length);
     if (isWet(entries, tip)) bars.push('from a wet load');

@@ -33,6 +33,16 @@ describe('how a load is judged', () => {
     expect([record.load('118').status, record.tip('4').state]).toEqual([status, tip]);
   });
 
+  test('told wet only after it had passed: its tips are not sterile, said so meanwhile or not', () => {
+    const record = given()
+      .note('09:00', started('118', ['4', '5']))
+      .note('09:40', finished('118', 'passed'))
+      .note('09:45', { kind: 'sterile', tips: ['5'] })
+      .note('09:50', finished('118', 'passed', { dry: false }));
+    expect([record.tip('4').state, record.tip('5').state]).toEqual(['used', 'used']);
+    expect(record.note('10:00', { kind: 'sterile', tips: ['4'] }).tip('4').state).toBe('used');
+  });
+
   test('an autoclave’s own validated cycles judge alone', () => {
     const record = given(twoAutoclaves());
     record.note('09:00', started('7', ['4'], { autoclave: 'small' }));

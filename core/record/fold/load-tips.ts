@@ -45,6 +45,8 @@ export function passTips(step: Step, load: LoadState, first: boolean): void {
     // Said to be in another load since: that one decides.
     if (takesPart ? tip.load !== load.key : !isUntouched(tip, load)) {
       if (!first) forgetFailure(step, load, tip);
+      // Told wet after it had passed: what it made sterile is not.
+      if (!first && load.wet && tip.load === load.key) unsterile(tip, step.mark, 'load-wet', load.key);
       continue;
     }
     if (load.wet) {
