@@ -44,9 +44,7 @@ export function passTips(step: Step, load: LoadState, first: boolean): void {
     end(step, load, tip, first);
     // Said to be in another load since: that one decides.
     if (takesPart ? tip.load !== load.key : !isUntouched(tip, load)) {
-      if (!first) forgetFailure(step, load, tip);
-      // Told wet after it had passed: what it made sterile is not.
-      if (!first && load.wet && tip.load === load.key) unsterile(tip, step.mark, 'load-wet', load.key);
+      if (!first) toldAgain(step, load, tip);
       continue;
     }
     if (load.wet) {
@@ -55,6 +53,12 @@ export function passTips(step: Step, load: LoadState, first: boolean): void {
     } else becomeSterile(step, tip, 'load', load.key);
   }
   if (first && load.tips.length > 0) keepTurnaround(step, load, sent ?? load.started);
+}
+
+/** A later result of a load whose tip has gone on since. Told wet only after it had passed: what it made sterile is not. */
+function toldAgain(step: Step, load: LoadState, tip: TipState): void {
+  forgetFailure(step, load, tip);
+  if (load.wet && tip.load === load.key) unsterile(tip, step.mark, 'load-wet', load.key);
 }
 
 /** The failure was corrected: what was noted of the tip since stands, the failure does not; one only fitted is as it went on. */
