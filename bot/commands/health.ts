@@ -16,6 +16,9 @@ const CLOCK_MS = 60_000;
 /** A ledger that is so many lines behind has stopped. */
 const BEHIND_LINES = 200;
 
+/** The keys are backed up and yet there is no copy: the program has said why. */
+const NO_LEDGER: Finding = { good: false, line: 'No copy of the record in a ledger room' };
+
 interface Finding {
   readonly line: string;
   readonly good: boolean;
@@ -69,7 +72,8 @@ function ofChat(folder: string, now: number, head: number): readonly Finding[] {
   const synced = factOf(db, 'synced');
   const locked = Number(db.prepare('SELECT count(*) AS n FROM unread').get()?.n ?? 0);
   const backup = factOf(db, 'backup');
-  const ledger = factOf(db, 'ledger') === null ? [] : [ofLedger(ledgerReach(db), head)];
+  const copied = factOf(db, 'ledger') !== null;
+  const ledger = copied ? [ofLedger(ledgerReach(db), head)] : backup === null ? [] : [NO_LEDGER];
   db.close();
   const heard = synced !== null && now - Date.parse(synced) < DEAF_MS;
   return [

@@ -150,9 +150,19 @@ export class MatrixBot {
 
   /** Only where the keys are backed up: without them nobody could read it on another machine. */
   #openLedger(backup: string): Promise<void> {
-    const { db, store, say, now, failed, practice } = this.#parts;
+    const { db, store, say, now, failed, practice, showRecoveryKey } = this.#parts;
     const chat = { client: this.#client, sender: this.#sender };
-    const parts = { ...chat, db, store, practice: practice.name, backup, now, say, failed };
+    const parts = {
+      ...chat,
+      db,
+      store,
+      practice: practice.name,
+      backup,
+      anew: showRecoveryKey !== null,
+      now,
+      say,
+      failed,
+    };
     return openLedger(parts, (ledger) => {
       this.#ledger = ledger;
     });

@@ -188,6 +188,18 @@ describe.skipIf(house === null)('a machine lost: the record comes back from the 
     expect(before.code).toBe(77);
   }, 120_000);
 
+  test('a folder that is older than the room and does not know it is refused, with the way out', async () => {
+    if (house === null) return;
+    cpSync(store('again'), store('archive'), { recursive: true });
+    for (const file of ['matrix.db', 'matrix.db-wal', 'matrix.db-shm'])
+      rmSync(join(store('archive'), file), { force: true });
+    const older = await command('matrix', '--practice', practice, '--store', store('archive'));
+    expect(older.printed).toMatch(/has \d+ lines of the record and the ledger room has \d+.*rebuild --room/);
+    expect(older.code).toBe(77);
+    // The machine that writes was not disturbed.
+    await marked(await priya.say(room, 'wiped down blue'));
+  }, 120_000);
+
   test('a name that was forgotten stays forgotten', async () => {
     if (house === null) return;
     await marked(await dan.say(room, 'wiped down blue'));

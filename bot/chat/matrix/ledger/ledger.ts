@@ -24,6 +24,8 @@ export interface LedgerParts {
   readonly practice: string;
   /** Version of the backup of the keys: without one nobody could read the ledger again. */
   readonly backup: string;
+  /** A new recovery key was just made. */
+  readonly anew: boolean;
   readonly now: () => number;
   readonly say: (line: string) => void;
   readonly failed: (error: unknown) => void;
@@ -53,9 +55,9 @@ export class Ledger {
 
   /** Finds or makes the room. Throws as `takeUpLedger` does. */
   static async open(parts: LedgerParts): Promise<Ledger> {
-    const { client, db, store, practice, say } = parts;
+    const { client, db, store, practice, say, anew } = parts;
     const rows = new FolderRows(store.folder);
-    const own = await takeUpLedger({ client, db, rows, practice, head: store.head.n, say });
+    const own = await takeUpLedger({ client, db, rows, practice, head: store.head.n, say, anew });
     return new Ledger(parts, own, rows);
   }
 

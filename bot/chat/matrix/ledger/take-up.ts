@@ -7,7 +7,7 @@ import type { FolderRows } from './folder-rows.ts';
 import { claim, claimOf, findLedgerRoom, makeLedgerRoom } from './ledger-room.ts';
 import { Posted } from './posted.ts';
 import { readLedger } from './read-ledger.ts';
-import { FolderBehind, TakenOver } from './trouble.ts';
+import { FolderBehind, LedgerLocked, TakenOver } from './trouble.ts';
 
 /** The ledger that this machine writes to. */
 export interface OwnLedger {
@@ -24,12 +24,15 @@ export interface TakingUp {
   /** Number of the last line of the folder. */
   readonly head: number;
   readonly say: (line: string) => void;
+  /** A new recovery key was just made: what the old one locked is given up. */
+  readonly anew: boolean;
 }
 
 /**
  * Goes on with the ledger where this machine left it, or makes one. A folder that the ledger does not know (an archive put
  * back, `matrix.db` lost) is held against what the room has: its own lines from where they part make a new epoch. Throws
- * TakenOver where another machine writes now, FolderBehind where the room has more than the folder.
+ * TakenOver where another machine writes now, FolderBehind where the room has more than the folder, LedgerLocked where it
+ * cannot be read.
  */
 export async function takeUpLedger(parts: TakingUp): Promise<OwnLedger> {
   const { client, db, rows, say } = parts;
@@ -41,7 +44,9 @@ export async function takeUpLedger(parts: TakingUp): Promise<OwnLedger> {
     const { number, hash } = new Posted(db).last('lines');
     if (number === 0 || rows.hashOf(number) === hash) return own;
   }
-  const { pieces } = await readLedger(client, room);
+  const { pieces, locked } = await readLedger(client, room);
+  // What cannot be read could be more than the folder has: nothing is written over it unasked.
+  if (locked > 0 && !parts.anew) throw new LedgerLocked(locked);
   const folded = foldLedger(pieces);
   const common = sharedLines(folded, rows, parts.head);
   if (common === parts.head && folded.lines.length > common)

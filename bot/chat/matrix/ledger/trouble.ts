@@ -19,3 +19,14 @@ export class FolderBehind extends PlainError {
     );
   }
 }
+
+/** This device has no keys to the ledger: the work goes on without a copy until somebody gives the recovery key. */
+export class LedgerLocked extends Error {
+  override readonly name = 'LedgerLocked';
+
+  constructor(events: number) {
+    super(
+      `${events} events in it cannot be read by this new device. Start once with SCANWARD_RECOVERY_KEY; where that key is lost, with --new-recovery-key, which begins the copy anew from this folder`,
+    );
+  }
+}
