@@ -138,3 +138,18 @@ describe('history.db beside a snapshot', () => {
     history.close();
   });
 });
+
+test('given the disk will not, then that is said in plain words', () => {
+  const full = {
+    ...machineFs,
+    exists: () => false,
+    open: () => fail('ENOSPC'),
+    remove: () => fail('EACCES'),
+  };
+  const history = openHistory(full, join(tempFolder(), 'history.db'));
+  expect(() => history.after(null, 1)).toThrow('the disk is full');
+});
+
+function fail(code: string): never {
+  throw Object.assign(new Error(code), { code });
+}

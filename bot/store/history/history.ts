@@ -4,7 +4,7 @@ import { isWorthKeeping } from '../../../core/record/checkpoints.ts';
 import { aboutOf, type Entry } from '../../../core/record/entry.ts';
 import { itemsOf } from '../../../core/record/items-of.ts';
 import type { Place } from '../../../core/record/order.ts';
-import { sqliteTrouble } from '../trouble.ts';
+import { asTrouble } from '../trouble.ts';
 import { bodyOf, entryIn } from './entry-row.ts';
 import { openHistoryDb, statementsOn } from './schema.ts';
 
@@ -61,8 +61,10 @@ export class History implements Archive {
 
   /** Empties it, and leaves nothing on the disk of what was in it. */
   clear(): void {
-    this.close();
-    this.#file.discard();
+    this.#tell(() => {
+      this.close();
+      this.#file.discard();
+    });
   }
 
   close(): void {
@@ -222,7 +224,7 @@ export class History implements Archive {
     try {
       return work();
     } catch (cause) {
-      throw sqliteTrouble('What is only history could not be kept', cause);
+      throw asTrouble('What is only history could not be kept', cause);
     }
   }
 }
