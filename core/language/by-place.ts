@@ -11,6 +11,8 @@ interface PlaceRule {
   /** The word before: `#` for a number, `##` for one over 99, empty at the start of a sentence. */
   readonly before?: RegExp;
   readonly after?: RegExp;
+  /** The word after that. */
+  readonly further?: RegExp;
 }
 
 /** What is said of a thing: a denial before it must not be lost. */
@@ -18,6 +20,10 @@ const SAID =
   /^(pass\w*|past|fail\w*|good|ok|okay|fine|clear|clean\w*|dry|sterile|sterili[sz]ed|ready|safe|done|finish\w*|complet\w*|chang\w*|turn\w*|work\w*|success\w*|calibrat\w*|used?|usable|using|sent|send|wiped?|wiping|releas\w*|back|heat\w*|warm\w*|connect\w*|hold\w*|held|been|being|yet|sure|certain|wash\w*|bag\w*|pouch\w*|fit|fitted|mov\w*|scan\w*|inspect\w*|damag\w*|broken|open\w*|seal\w*|allowed|got|come|convinced|positive|negative)$/;
 const BE_OR_DO =
   /^(did|does|do|was|is|are|were|am|has|have|had|could|can|would|will|should|be|been|'s|it's|its|i'm|that's)$/;
+
+/** What does not go on with a day. */
+const NO_HOUR =
+  /^(?!(at|am|pm|morning|afternoon|evening|night|lunch|lunchtime|and|or|the|for|from|with|please|next|this|pls)$)[a-z]{3,}$/;
 
 const RULES: readonly PlaceRule[] = [
   { word: 'not', near: 3, after: SAID },
@@ -30,6 +36,20 @@ const RULES: readonly PlaceRule[] = [
   { word: 'not', typed: 'ot nt ont nto', after: SAID },
   { word: 'not', typed: 'now no got nots', before: /^(did|does|do|could|would)$/, after: SAID },
   { word: 'not', typed: 'hot bot nit ot nt nor note net nut no', before: /^#$/, after: /^#$/ },
+  { word: 'not', typed: 'no', after: /^(sure|certain|convinced|yet)$/ },
+  { word: 'not', typed: 'no', before: /^(#|is|are|was|were|'s)$/, after: SAID },
+  {
+    word: 'not',
+    typed: 'hot nor bot lot',
+    before: /^#$/,
+    after: /^(sterile|passed|clean|dry|used|sent|washed|bagged)$/,
+  },
+  { word: 'not', typed: 'ot nt', before: /^(but|,|-|)$/, after: /^(#|tips?|[a-z])$/ },
+  { word: 'not', typed: 'ot nt hot nor', before: /^(must|should|do)$/, after: /^be$/ },
+  { word: 'and', typed: 'snd', before: /./ },
+  { word: 'has', typed: 'as', before: /^$/, further: /^been$/ },
+  { word: 'the', typed: 'tue', before: /^(use|in|to|at|from|on|started|with|of)$/, after: NO_HOUR },
+  { word: 'bit', typed: 'bi', before: /^a$/, after: /^$/ },
   { word: 'think', typed: 'thin thing tink hink thik thank thins', before: /^i$/ },
   {
     word: 'use',
@@ -117,25 +137,22 @@ for (const rule of RULES) {
 }
 const BY_CLOSENESS = RULES.filter((rule) => rule.near !== undefined);
 
-/** The word meant by what stands at `at` between its neighbours, `null` where the place tells nothing. */
-export function byPlace(
-  tokens: readonly Token[],
-  at: number,
-  isWord: (text: string) => boolean,
-): string | null {
+/** The word meant by what stands at `at` between its neighbours, `null` where the place tells nothing. `isWord`: what was typed is one. */
+export function byPlace(tokens: readonly Token[], at: number, isWord: boolean): string | null {
   const text = tokens[at]?.text ?? '';
   for (const rule of KNOWN.get(text) ?? []) if (stands(rule, tokens, at)) return rule.word;
-  if (text.length < 2 || text.length > 6 || isWord(text)) return null;
+  if (text.length < 2 || text.length > 6 || isWord) return null;
   for (const rule of BY_CLOSENESS) {
     if (closeness(text, rule.word) >= (rule.near ?? 5) && stands(rule, tokens, at)) return rule.word;
   }
   return null;
 }
 
-function stands({ before, after }: PlaceRule, tokens: readonly Token[], at: number): boolean {
+function stands({ before, after, further }: PlaceRule, tokens: readonly Token[], at: number): boolean {
   return (
     (before === undefined || before.test(beside(tokens[at - 1]))) &&
-    (after === undefined || after.test(beside(tokens[at + 1])))
+    (after === undefined || after.test(beside(tokens[at + 1]))) &&
+    (further === undefined || further.test(beside(tokens[at + 2])))
   );
 }
 

@@ -118,7 +118,6 @@ export class Spelling {
   /** Every target less one letter → the targets. */
   readonly #less = new Map<string, string[]>();
   readonly #known = new Map<string, readonly string[]>();
-  readonly #word = (text: string) => this.isWord(text);
   readonly #figures: FigureWords = {
     rank: (text) => this.#rank(text),
     english: isEnglish,
@@ -203,11 +202,12 @@ export class Spelling {
     if (token.kind !== 'word' || token.text.length < 2) return this.#joined(tokens, i, token);
     if (BETWEEN.has(token.text) && before?.kind === 'number' && next?.kind === 'number')
       return as(token, 'and');
-    const meant = byPlace(tokens, i, this.#word);
+    const known = this.isWord(token.text);
+    const meant = byPlace(tokens, i, known);
     if (meant !== null) return as(token, meant);
     if (this.#runOn(token.text, next?.text))
       return { tokens: spread(token, [token.text.slice(0, -1), "'s"]), taken: 1 };
-    if (this.isWord(token.text)) return null;
+    if (known) return null;
     const placed = this.#placed(token.text, next, before);
     if (placed !== null) return as(token, placed);
     return this.#joined(tokens, i, token) ?? this.#meant(token, next);
@@ -270,7 +270,7 @@ export class Spelling {
     for (const held of [calm, text.replace(/([a-z])\1{2,}/g, '$1')]) {
       if (held !== text && (this.#table.words.has(held) || isEnglish(held))) return [held];
     }
-    if (/^[a-z]+n't$/.test(text)) return ['not'];
+    if (/^[a-z]+n't$|^(did|do|does|has|have|had|was|is|are|could|would|ca|wo)'t$/.test(text)) return ['not'];
     const short = shorthandFor(text) ?? this.#table.aliases.get(text);
     if (short !== undefined) return short.endsWith("'s") ? [short.slice(0, -2), "'s"] : [short];
     const owner = this.#owned(text);

@@ -37,6 +37,9 @@ export const SLIP_CASES: Readonly<Record<string, readonly SlipCase[]>> = {
     { note: 'tip 5 is no9t sterile', facts: [{ kind: 'held', items: ['tip:5'] }] },
     { note: "tip 5 sn't sterile", facts: [{ kind: 'held', items: ['tip:5'] }] },
     { note: 'tip 5 noy sent', facts: [] },
+    { note: 'tip 5 hot sterile', facts: [{ kind: 'held', items: ['tip:5'] }] },
+    { note: 'tip 5 is no yet washed', facts: [] },
+    { note: "load 118 did't pass", facts: [{ kind: 'load-finished', outcome: 'failed' }] },
     { note: 'i n4ver used tip 9', facts: [] },
     { note: "please don't sue tip 8", facts: [{ kind: 'held', items: ['tip:8'] }] },
   ],
@@ -46,6 +49,7 @@ export const SLIP_CASES: Readonly<Record<string, readonly SlipCase[]>> = {
   ],
   'a doubt with a slip in it is one': [
     { note: 'npt sure load 118 passed', facts: [], unclear: ['certainty'] },
+    { note: 'no sure load 118 passed', facts: [], unclear: ['certainty'] },
     { note: 'i thin load 118 passed', facts: [], unclear: ['certainty'] },
     { note: 'i thkn tip 4 went to steri', facts: [], unclear: ['certainty'] },
   ],
