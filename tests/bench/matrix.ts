@@ -84,7 +84,10 @@ function account(user: string): Record<string, string> {
 function startOurs(kind: string, room: string) {
   const practice = join(folder, `${kind}.yaml`);
   writeFileSync(practice, practiceText([room]));
-  const args = ['bot/entry.js', 'matrix', '--practice', practice, '--store', join(folder, `${kind}-store`)];
+  const store = join(folder, `${kind}-store`);
+  // As `npm run matrix` and the service file start it: the small young generation saves some 30 MiB.
+  const node = ['--max-semi-space-size=2', 'bot/entry.js', 'matrix'];
+  const args = [...node, '--practice', practice, '--store', store];
   return () => begin(args, account('scanward'));
 }
 
