@@ -7,6 +7,7 @@ import { readNote } from './note.ts';
 import type { Part } from './part.ts';
 import { partsOf } from './parts.ts';
 import type { MakeReader, NoteContext, NoteRead } from './read.ts';
+import { asRestated } from './restated.ts';
 import { bySlips, type TokensRead } from './slips.ts';
 import { Spelling } from './spelling.ts';
 import { Table } from './table.ts';
@@ -26,7 +27,8 @@ export const makeReader: MakeReader = (practice, learned = []) => {
   return (note, context) => {
     const time = timeContextOf(names, context);
     const chatSites = chatSitesOf(names, context);
-    const tokens = spelling.correct(tokenize(note).filter((token) => !FILLER.test(token.text)));
+    const typed = spelling.correct(tokenize(note).filter((token) => !FILLER.test(token.text)));
+    const tokens = asRestated(typed, table) ?? typed;
     const read = (words: readonly Token[]) => readTokens(words, { note, table, names, time, chatSites });
     const first = read(tokens);
     const asked = mayAsk(first.read.read) ? first.asked() : null;

@@ -57,13 +57,18 @@ function tipsInWords(scan: Scan, at: number): Found | null {
   const list = tipList(scan, at, 'several');
   if (list === null || list.unknown.length > 0 || list.ids.length === 0) return null;
   // "Used one", "bagged three" count.
-  if (list.ids.length === 1 && list.to - at === 1 && !SURE_WORDS.test(textAt(scan, at))) return null;
+  const spared = SPARED.test(textAt(scan, at - 1)) && scan.tokens[list.to] === undefined;
+  if (list.ids.length === 1 && list.to - at === 1 && !spared && !SURE_WORDS.test(textAt(scan, at)))
+    return null;
   if (counts(scan, list.to)) return null;
+  if (spared) return { entity: said(list, false), to: list.to };
   return opensWithDone(scan, at, list.to) || doneBefore(scan, at)
     ? { entity: said(list, false), to: list.to }
     : null;
 }
 
+/** "All washed except three": at the end of a note a number in words is one of those left out. */
+const SPARED = /^(except|bar|barring|excluding|cept)$/;
 const SURE_WORDS = /^(eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)$/;
 const DONE_TAGS = new Set([
   'use',
