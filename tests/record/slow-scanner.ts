@@ -13,7 +13,11 @@ export function mayBeCalibrated(entries: readonly Entry[], scanner: string, home
     const { fact } = entry;
     if (fact.kind !== 'calibrated' || fact.scanner !== scanner || fact.outcome !== 'passed') return false;
     if (index <= cause.index) return false;
-    return !cause.arrival || readings || entry.when >= cause.when + 25 * MINUTE;
+    // "Has it sat at room temperature?" Yes makes it count from its own time.
+    const confirmed = entries.some((each) => {
+      return each.fact.kind === 'pass-confirmed' && each.fact.of === entry.id;
+    });
+    return !cause.arrival || readings || confirmed || entry.when >= cause.when + 25 * MINUTE;
   });
 }
 
