@@ -83,6 +83,47 @@ describe('spore tests', () => {
     expect([record.tip('1').state, record.tip('2').state]).toEqual(['sterile', 'used']);
   });
 
+  test.each<[string, object]>([
+    ['figures that hold, no indicator', { celsius: 134, minutes: 3.5 }],
+    ['an indicator, no figures', { indicator: 'passed' }],
+  ])('given only %s was noted of a load, then it is recalled at the first', (_what, checks) => {
+    const record = load(given(), '1', ['1'], '09:00', '09:30', checks).note('+7 09:00', spore('failed'));
+    expect(record.tip('1')).toMatchObject({ state: 'used', sterile: null });
+    expect(record.load('1').recalled?.entry).toBe('3.0');
+  });
+
+  test('given a load has no result yet, then it is recalled when it passes without good checks', () => {
+    const record = given()
+      .note('09:00', { kind: 'load-started', load: '1', tips: ['1'] })
+      .note('09:10', spore('failed'));
+    expect(record.found('spore-positive')).toMatchObject([{ recalledLoads: [] }]);
+    record.note('09:40', { kind: 'load-finished', load: '1', outcome: 'passed' });
+    expect([record.load('1').recalled?.entry, record.tip('1').state]).toEqual(['3.0', 'used']);
+  });
+
+  test('given an empty load, then there is nothing to recall', () => {
+    const record = load(given(), '1', [], '09:00', '09:30', {}).note('+7 09:00', spore('failed'));
+    expect(record.found('spore-positive')).toMatchObject([{ loads: ['1@2026-11-23'], recalledLoads: [] }]);
+    expect(record.load('1').recalled).toBeNull();
+  });
+
+  test('given a load was recalled at the first, then the second names the others alone', () => {
+    const record = history().note('+7 09:00', spore('failed')).note('+8 09:00', spore('failed'));
+    expect(record.found('spore-positive').map((each) => [each.recalledLoads, each.recalledTips])).toEqual([
+      [['2@2026-11-23'], ['2']],
+      [['1@2026-11-23'], ['1']],
+    ]);
+  });
+
+  test('given a tip has been through another load since, then its earlier one does not concern it', () => {
+    const record = load(given(), '1', ['1', '2'], '09:00', '09:30', {});
+    load(record, '2', ['1'], '10:00', '10:30').note('+7 09:00', spore('failed'));
+    expect(record.found('spore-positive')).toMatchObject([
+      { recalledLoads: ['1@2026-11-23'], recalledTips: ['2'] },
+    ]);
+    expect([record.tip('1').state, record.tip('2').state]).toEqual(['sterile', 'used']);
+  });
+
   test('sporeRecall first: all of them', () => {
     const record = given(
       ferngate({ rules: { practice: { loadTable: 'uk', sporeRecall: 'first' }, bySite: {}, byScanner: {} } }),

@@ -4,12 +4,18 @@ import type { Decision } from '../../core/record/decision.ts';
 import { makeEntry } from '../../core/record/make-entry.ts';
 import type { FindingKind, FindingOf, State } from '../../core/record/state.ts';
 import { Timeline } from '../../core/record/timeline.ts';
+import type { Vouched } from '../../core/record/vouched.ts';
 import { toIso } from '../../core/time/instant.ts';
 import { ferngate, LEAD, QUAY_ROOM, STAFF } from './ferngate.ts';
 
 type WithoutWhen<T> = T extends unknown ? Omit<T, 'when'> : never;
 /** A fact or decision without its time, which the test says beside it. */
 export type Told = WithoutWhen<Fact> | WithoutWhen<Decision>;
+
+interface Author {
+  readonly from: string;
+  readonly vouched?: Vouched;
+}
 
 /** `09:30` is on Monday 23 November 2026 (London is on UTC); `+1 09:30` on the day after. */
 export function at(time: string): number {
@@ -37,6 +43,15 @@ export class Given {
   }
 
   by(from: string, time: string, ...told: readonly Told[]): this {
+    return this.#add({ from }, time, told);
+  }
+
+  /** A note of which the chat says how far it vouches for its author. */
+  typed(from: string, vouched: Vouched, time: string, ...told: readonly Told[]): this {
+    return this.#add({ from, vouched }, time, told);
+  }
+
+  #add(author: Author, time: string, told: readonly Told[]): this {
     this.#turn += 1;
     const when = at(time);
     const turn = this.#turn;
@@ -47,8 +62,8 @@ export class Given {
           turn,
           index,
           noted: when,
-          by: from,
-          from,
+          by: author.from,
+          ...author,
           room: QUAY_ROOM,
         }),
       ),
