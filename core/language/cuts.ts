@@ -67,6 +67,9 @@ function ending(parts: readonly Part[], i: number): string | null {
 
 /** "Sent it to be autoclaved": what it was sent for. */
 function isPurpose(parts: readonly Part[], i: number): boolean {
+  // "Asked me to put on here that she wiped blue".
+  if (parts[i - 1]?.text === 'to' && parts[i]?.senses.some((s) => s.form === 'b') && hasTag(parts[i], 'put'))
+    return true;
   return /^(to be|be)$/.test(parts[i - 1]?.text ?? '') && parts.slice(0, i).some((p) => hasTag(p, 'send'));
 }
 
@@ -98,6 +101,16 @@ export function cutAtActs(parts: readonly Part[]): (readonly Part[])[] {
     const before = starts[k - 1];
     const here = starts[k];
     if (before === undefined || here === undefined || before.tag === here.tag) continue;
+    // "Scan done used tip 7": what has ended needs nothing more.
+    if (
+      before.tag === 'finish' &&
+      here.i === before.i + 1 &&
+      ending(parts, before.i) === 'finish' &&
+      cutsOff(parts, here.i)
+    ) {
+      cuts.push(here.i);
+      continue;
+    }
     const cut = cutBetween(parts, cuts.at(-1) ?? 0, before.i, here.i);
     if (cut > (cuts.at(-1) ?? 0)) cuts.push(cut);
   }
@@ -124,6 +137,13 @@ const ROUND = new Set([
   'clean',
   'sterilise',
 ]);
+
+function cutsOff(parts: readonly Part[], i: number): boolean {
+  return (
+    ['use', 'wipe', 'take', 'remove', 'wash'].some((tag) => hasTag(parts[i], tag)) &&
+    parts[i + 1] !== undefined
+  );
+}
 
 function tagOf(part: Part | undefined): string {
   return part === undefined ? '' : (starter(part) ?? '');

@@ -29,6 +29,7 @@ export function grow(start: Growing, draft: Draft, after: readonly Draft[], scop
   let grown = start;
   for (const next of after) {
     const { parts, read } = grown;
+    if (read !== null && isToldNext(after[grown.taken + 1])) break;
     if (!mayTake(next, draft, read, scope) && !goesOnAsList(parts, read, next, draft)) break;
     const longer: readonly Part[] = [...parts, jointOf(next), ...next.parts];
     const both = interpret(longer, scope);
@@ -39,11 +40,21 @@ export function grow(start: Growing, draft: Draft, after: readonly Draft[], scop
   return grown;
 }
 
+/** "With Wanda and tip 3 also removed": what follows with no thing of its own speaks of the one before it. */
+function isToldNext(following: Draft | undefined): boolean {
+  return (
+    following?.joint === 'also' &&
+    following.sort === 'act' &&
+    following.parts.length <= 2 &&
+    following.parts.every((p) => p.entity === undefined)
+  );
+}
+
 function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: NoteScope): boolean {
   if (next.quoted || supposition(next.parts) >= 0) return false;
   if (read !== null && (leftOut(next.parts) || (!fillsLoad(read, next) && isAnotherAct(next, read))))
     return false;
-  if (fillsLoad(read, next)) return true;
+  if (fillsLoad(read, next) || wearsTip(read, next, draft)) return true;
   if (next.sort !== 'entities' || next.sentence !== draft.sentence) return false;
   if (read !== null && hasOwnResult(next, read)) return false;
   const alone = interpret(next.parts, scope);
@@ -88,6 +99,19 @@ function goesOnAsList(
 function fillsLoad(read: Interpretation | null, next: Draft): boolean {
   const lacks = read?.frame.name === 'load-started' && read.result.missing?.about === 'tip';
   return lacks && next.parts.some((p) => p.entity?.is === 'tips');
+}
+
+/** "Scanning with Wilde, M4 on": the tip that it is with. */
+function wearsTip(read: Interpretation | null, next: Draft, draft: Draft): boolean {
+  if (read?.frame.name !== 'scan-started' || next.sentence !== draft.sentence || next.joint !== ',')
+    return false;
+  const [tip, on, more] = next.parts;
+  return (
+    tip?.entity?.is === 'tips' &&
+    on?.text === 'on' &&
+    more === undefined &&
+    !('tip' in (read.result.made[0]?.entry ?? {}))
+  );
 }
 
 /** "Lefty failed calibration, Biscuit passed", "debris on 3, 8 is fine": another's result. */

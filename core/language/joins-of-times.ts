@@ -34,6 +34,7 @@ export function isBookedTimes(last: Draft, draft: Draft): boolean {
       (p) =>
         p.mark ||
         p.entity?.is === 'time' ||
+        (p.entity?.is === 'site' && draft.parts.some((one) => one.entity?.is === 'time')) ||
         (p.entity?.is === 'number' && !p.unknown) ||
         (p.entity?.is === 'tips' && !p.entity.named && p.entity.which === undefined) ||
         (p.entity === undefined && p.text === 'at'),

@@ -12,7 +12,9 @@ export function sparesOf(list: readonly Draft[], draft: Draft): boolean {
   const speaking = list.findLast((one) => one.parts.some((p) => p.entity?.is === 'tips'));
   const words = draft.parts.filter((p) => !p.mark);
   return (
-    speaking?.sentence === draft.sentence &&
+    speaking !== undefined &&
+    (speaking.sentence === draft.sentence ||
+      /^(except|bar|apart|excluding|barring|except for)$/.test(words[0]?.text ?? '')) &&
     speaking.parts.some(isOpenSet) &&
     /^(except|bar|apart|excluding|minus|but|barring|not|other than|except for|save)$/.test(
       words[0]?.text ?? '',

@@ -1,4 +1,4 @@
-import { capital, type Found, type Scan, textAt } from './mentions/scan.ts';
+import { capital, type Found, matchAt, type Scan, textAt } from './mentions/scan.ts';
 import type { Entity, Part } from './part.ts';
 import type { Match, Sense } from './table.ts';
 
@@ -55,10 +55,17 @@ export function personAt(scan: Scan, at: number, match: Match): Part | null {
   const plain = match.senses.every((s) => s.tag === 'person');
   if (!capital(scan, at) && (!plain || (!known && WORDLIKE.has(text)) || (known && MODAL_NAMES.has(text))))
     return null;
+  // "Will calibrate": at the head of a note it is no Will.
+  if (at === 0 && text === 'will' && !known && plainVerb(scan, match.to)) return null;
   const token = scan.tokens[at];
   const typed = token === undefined ? '' : scan.note.slice(token.start, scan.tokens[match.to - 1]?.end);
   const name = known ? person.ref : typed.charAt(0).toUpperCase() + typed.slice(1);
   return { ...plainPart(scan, at, match.to, match.senses), entity: { is: 'person', name, known } };
+}
+
+function plainVerb(scan: Scan, at: number): boolean {
+  const senses = matchAt(scan, at)?.senses ?? [];
+  return senses.some((s) => s.sort === 'verb' && s.form === 'b') && senses.every((s) => s.form !== 'd');
 }
 
 const MODAL_NAMES = new Set(['will', 'may', 'mark', 'rob', 'bill', 'sue', 'pat', 'max']);

@@ -150,6 +150,7 @@ function joins(parts: readonly Part[], at: number): boolean {
   const next = parts[at + 1];
   if (text === 'as' && /^(well|usual|normal|per|planned|soon)$/.test(next?.text ?? '')) return false;
   if (text === 'which' || text === 'who') return at > 0 && parts[at - 1]?.text === ',';
+  if (text === 'also' && parts[at - 1]?.entity?.is === 'person') return false;
   if (text === 'an') return next !== undefined && hasSort(next, 'verb');
   if (text === 'since') return next?.entity?.is !== 'time' && at > 0;
   return true;

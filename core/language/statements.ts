@@ -10,6 +10,7 @@ import type { Output } from './output.ts';
 import { hasSort, hasTag, type Part } from './part.ts';
 import type { Sentence } from './segments.ts';
 import { supposition } from './supposition.ts';
+import { togetherAgain } from './telegrams.ts';
 
 /** Longer runs of names than this wait for nothing. */
 const LONGEST_WAIT = 40;
@@ -17,7 +18,7 @@ const LONGEST_WAIT = 40;
 /** Reads the clauses of what is no question. */
 export function readStatements(sentences: readonly Sentence[], scope: NoteScope, out: Output): void {
   if (TRIAL.test(scope.note)) return;
-  const drafts = merged(draftsOf(sentences), sentences, scope, out);
+  const drafts = merged(togetherAgain(draftsOf(sentences)), sentences, scope, out);
   let pending: readonly Part[] = [];
   let previous: Interpretation | null = null;
   let supposed = -1;
@@ -82,6 +83,7 @@ function waits(parts: readonly Part[]): boolean {
   return (
     sort === 'entities' ||
     (sort === 'act' &&
+      !parts.some((p) => hasTag(p, 'heater')) &&
       !parts.some((p) => hasSort(p, 'verb') && !hasSort(p, 'noun') && !hasSort(p, 'glue') && !namesScans(p)))
   );
 }

@@ -44,7 +44,10 @@ export const cancelled: Frame = {
     const time = whenStoodUp(c, when?.time ?? null, place?.site ?? null, count?.at ?? -1);
     if (when === null && count === null && verb < 0) return null;
     const slots = {
-      ...(count === null || (count.value === 1 && time.times.length === 1) ? {} : { count: count.value }),
+      ...(count === null ||
+      (count.value === 1 && time.times.length === 1 && c.parts[count.at]?.text !== 'one')
+        ? {}
+        : { count: count.value }),
       ...(time.times.length > 0 ? { times: time.times } : {}),
       day: time.days[0] ?? '',
       ...(place?.site === undefined ? {} : { site: place.site }),

@@ -51,6 +51,14 @@ export const departed: Frame = {
     if (going.onlyTaking && place !== null && /^(in|at)$/.test(c.prep(place.at))) return null;
     if (going.onlyLeft && place !== null && /^(at|in)$/.test(c.prep(place.at))) return null;
     const items = itemsOf(c, {});
+    // "It's at high street now, took it in the car": how it came.
+    if (
+      items !== null &&
+      typeof items.said === 'string' &&
+      c.scope.memory.frame === 'moved' &&
+      place === null
+    )
+      return null;
     if (items === null || (going.onlyLeft && place === null && !leavesItself(items, going.verb))) return null;
     c.use(going.verb);
     c.useTags(

@@ -60,8 +60,17 @@ function pack(c: Clause): Sign | null {
   const torn = c.at('tear') >= 0 ? c.at('tear') : c.at('crack');
   if (pouch >= 0 && torn >= 0) return { sort: 'pack', at: torn, also: [pouch], denies: true };
   const seal = c.at('seal');
-  if (seal >= 0 && c.entities('tips').length > 0 && (torn >= 0 || c.has('fail', 'go')))
-    return { sort: 'pack', at: seal, also: [torn, c.at('fail'), c.at('go')], denies: true };
+  if (
+    seal >= 0 &&
+    c.entities('tips').length > 0 &&
+    (torn >= 0 || c.has('fail', 'go') || (pouch >= 0 && c.has('put', 'neg')))
+  )
+    return {
+      sort: 'pack',
+      at: seal,
+      also: [pouch, torn, c.at('fail'), c.at('go'), c.at('put')],
+      denies: true,
+    };
   const wet = c.word(
     /^(wet|damp|soaked|soggy|torn|moist|still wet|ripped|burst|wet through|came open|come open)$/,
   );

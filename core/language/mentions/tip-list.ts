@@ -1,5 +1,5 @@
 import { isMeasured, wholeNumber } from './numbers.ts';
-import { endOfTag, glued, isNumber, type Scan, textAt } from './scan.ts';
+import { endOfTag, glued, isNumber, matchAt, type Scan, textAt } from './scan.ts';
 import { type IdSaid, idAt, pastNumberWord } from './tip-id.ts';
 
 export interface IdList {
@@ -41,6 +41,7 @@ export function tipList(scan: Scan, from: number, named: Naming): IdList | null 
   let at = from;
   let to = -1;
   for (let count = 0; count < LONGEST_RANGE; count++) {
+    if (count > 0 && namesScanner(scan, at)) break;
     const item = rangeAt(scan, pastNumberWord(scan, at), named !== 'no');
     if (item === null || (count > 0 && named === 'no' && !isKnown(scan, item.said[0]))) break;
     said.push(...item.said);
@@ -52,6 +53,12 @@ export function tipList(scan: Scan, from: number, named: Naming): IdList | null 
     at = next;
   }
   return to < 0 ? null : asList(scan, said, to);
+}
+
+/** "Tips 31 and 32 + no 2" where a scanner is called number two. */
+function namesScanner(scan: Scan, at: number): boolean {
+  const match = matchAt(scan, at);
+  return match !== null && match.to > at + 1 && match.senses.some((s) => s.tag === 'scanner-name');
 }
 
 /** "Debris on 3, 8 is fine": behind a comma alone, an id with a verb of one thing speaks of that one. */
