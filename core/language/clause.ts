@@ -8,6 +8,8 @@ export type Mood = 'stated' | 'asked' | 'void' | 'planned' | 'doubted';
 /** What earlier clauses of the note spoke of, for those that leave it out. */
 export interface Memory {
   tips: TipsSaid | null;
+  /** The tips spoken of before those, for "both". */
+  tipsBefore?: TipsSaid | null;
   scanners: readonly string[];
   load: EntityOf<'load'> | null;
   autoclave: string | null;

@@ -33,6 +33,7 @@ export function remember(parts: readonly Part[], memory: Memory): void {
     const { entity } = part;
     if (entity?.is === 'time' && entity.span.days.length > 0) memory.days = entity.span.days;
     if (entity?.is === 'tips' && (entity.ids.length > 0 || entity.which !== undefined)) {
+      if (tips === null && memory.tips !== null) memory.tipsBefore = memory.tips;
       tips = together(tips, entity);
       memory.tips = tips;
       items.push(...entity.ids.map((id) => `tip:${id}`));

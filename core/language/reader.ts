@@ -10,6 +10,7 @@ import type { MakeReader, NoteContext, NoteRead } from './read.ts';
 import { asRestated } from './restated.ts';
 import { bySlips, type TokensRead } from './slips.ts';
 import { Spelling } from './spelling.ts';
+import { withSpokenMarks } from './spoken-marks.ts';
 import { Table } from './table.ts';
 import { findTimes } from './times/find.ts';
 import { resolveDays } from './times/resolve-days.ts';
@@ -27,7 +28,9 @@ export const makeReader: MakeReader = (practice, learned = []) => {
   return (note, context) => {
     const time = timeContextOf(names, context);
     const chatSites = chatSitesOf(names, context);
-    const typed = spelling.correct(tokenize(note).filter((token) => !FILLER.test(token.text)));
+    const typed = spelling.correct(
+      withSpokenMarks(tokenize(note).filter((token) => !FILLER.test(token.text))),
+    );
     const tokens = asRestated(typed, table) ?? typed;
     const read = (words: readonly Token[]) => readTokens(words, { note, table, names, time, chatSites });
     const first = read(tokens);
@@ -113,6 +116,24 @@ function chatSitesOf(names: Names, context: NoteContext): readonly string[] {
   return context.room === undefined ? [] : (names.siteOfChat.get(context.room) ?? []);
 }
 
+/** Sites of one time zone as one: open from when the first opens until the last shuts, closed where all are. */
+function openAtAll(sites: Names['practice']['sites'], first: Names['practice']['sites'][number]) {
+  const days = Object.keys(first.hours) as (keyof typeof first.hours)[];
+  const hours = { ...first.hours };
+  for (const day of days) {
+    const spans = sites.flatMap((one) => one.hours[day]);
+    const opens = spans.map((span) => span.open).sort();
+    const shuts = spans.map((span) => span.shut).sort();
+    const [open, shut] = [opens[0], shuts.at(-1)];
+    hours[day] = open === undefined || shut === undefined ? [] : [{ open, shut }];
+  }
+  return {
+    ...first,
+    hours,
+    closed: first.closed.filter((date) => sites.every((one) => one.closed.includes(date))),
+  };
+}
+
 /** The first of the sites that may be meant where they all keep the same hours: "this morning" then begins alike. */
 function alike(
   all: Names['practice']['sites'],
@@ -121,8 +142,9 @@ function alike(
   const sites = served.length > 0 ? all.filter((one) => served.includes(one.id)) : all;
   const [first, ...rest] = sites;
   if (first === undefined) return null;
-  const key = (one: typeof first) => JSON.stringify([one.timezone, one.hours, one.closed]);
-  return rest.every((one) => key(one) === key(first)) ? first : null;
+  if (rest.some((one) => one.timezone !== first.timezone)) return null;
+  const key = (one: typeof first) => JSON.stringify([one.hours, one.closed]);
+  return rest.every((one) => key(one) === key(first)) ? first : openAtAll(sites, first);
 }
 
 function timeContextOf(names: Names, context: NoteContext): TimeContext {

@@ -23,9 +23,9 @@ function looseClocks(c: Clause, count: number): { clocks: Clock[]; at: number[] 
   const several = c.entities('time').filter(({ entity }) => entity.span.clocks.length > 0).length > 1;
   for (const [i, part] of c.parts.entries()) {
     const { entity } = part;
-    const spoken = spokenClock(c, i);
-    if (spoken !== null) {
-      clocks.push(spoken);
+    const spoken = spokenClocks(c, i);
+    if (spoken.length > 0) {
+      clocks.push(...spoken);
       at.push(i, i + 1);
     }
     if (i === count || entity === undefined) continue;
@@ -43,10 +43,20 @@ function looseClocks(c: Clause, count: number): { clocks: Clock[]; at: number[] 
   return { clocks, at };
 }
 
+/** "Two thirty"; behind an hour, "nine eleven" are two hours more. */
+function spokenClocks(c: Clause, i: number): readonly Clock[] {
+  const spoken = spokenClock(c, i);
+  if (spoken === null) return [];
+  const before = c.parts[i - 1]?.entity;
+  const pair = [c.parts[i], c.parts[i + 1]].map((p) => p?.senses.find((s) => s.tag === 'number')?.ref ?? '');
+  const row = before?.is === 'time' && before.span.clocks.length > 0 && Number(pair[1]) <= 12;
+  return row ? pair.map(clockOf).filter((clock) => clock !== null) : [spoken];
+}
+
 function looseTexts(entity: Entity): readonly string[] {
   if (entity.is === 'number') return [entity.text];
   if (entity.is !== 'tips' || entity.named) return [];
-  return [...entity.ids, ...entity.unknown].map((id) => id.replace(/\\D/g, ''));
+  return [...entity.ids, ...entity.unknown].map((id) => id.replace(/\D/g, ''));
 }
 
 /** "The two thirty scan": the article is read with the hour. */

@@ -28,6 +28,24 @@ function offAt(c: Clause): number {
   return [c.form('lose', 'd'), dropped, off].find((i) => i >= 0) ?? -1;
 }
 
+/** "No more scans on Thursday, all three cancelled". */
+function allOfThem(c: Clause): { value: number; at: number } | null {
+  const all = c.word(/^all$/);
+  const said = all < 0 ? undefined : c.parts[all + 1]?.senses.find((s) => s.tag === 'number')?.ref;
+  return said === undefined ? null : { value: Number(said), at: all + 1 };
+}
+
+/** "The 10:30 scan" counts nothing; "one scan, the 10:30" does. */
+function countSlot(
+  c: Clause,
+  count: { value: number; at: number } | null,
+  times: number,
+): { count?: number } {
+  if (count === null) return {};
+  const article = count.value === 1 && times === 1 && c.parts[count.at]?.text !== 'one';
+  return article ? {} : { count: count.value };
+}
+
 export const cancelled: Frame = {
   name: 'cancelled',
   on: ['cancel', 'scan', 'booking'],
@@ -36,7 +54,7 @@ export const cancelled: Frame = {
     const verb = c.form('cancel', 'dgn') >= 0 ? c.form('cancel', 'dgn') : c.form('cancel', 'bs');
     const off = offAt(c);
     if (said === null || (verb < 0 && off < 0)) return null;
-    const count = countBefore(c, said.at);
+    const count = countBefore(c, said.at) ?? allOfThem(c);
     const place = placeOf(c);
     const when = bookingTime(c, place?.site ?? null, count?.at ?? -1);
     c.use(verb, off, said.at, count?.at ?? -1);
@@ -44,10 +62,7 @@ export const cancelled: Frame = {
     const time = whenStoodUp(c, when?.time ?? null, place?.site ?? null, count?.at ?? -1);
     if (when === null && count === null && verb < 0) return null;
     const slots = {
-      ...(count === null ||
-      (count.value === 1 && time.times.length === 1 && c.parts[count.at]?.text !== 'one')
-        ? {}
-        : { count: count.value }),
+      ...countSlot(c, count, time.times.length),
       ...(time.times.length > 0 ? { times: time.times } : {}),
       day: time.days[0] ?? '',
       ...(place?.site === undefined ? {} : { site: place.site }),

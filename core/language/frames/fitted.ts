@@ -32,6 +32,12 @@ function loadedOn(c: Clause): number {
   return scanner !== null && /^(on|to)$/.test(c.prep(scanner.at)) ? c.exactly('load', 'd') : -1;
 }
 
+/** Something else is done there; "same patient, back on Ruby" goes on with a scan. */
+function saysElse(c: Clause): boolean {
+  if (c.has('samept') && c.word(/^back on$/) >= 0) return true;
+  return c.has(...NOT_FITTING.filter((tag) => tag !== 'load' || loadedOn(c) < 0));
+}
+
 export const fitted: Frame = {
   name: 'fitted',
   on: [
@@ -50,8 +56,7 @@ export const fitted: Frame = {
     const on = c.word(/^(on|onto|on to|back on|back onto|->|on it|on her|on him)$/);
     const fit = c.form('fit', 'dn') >= 0 ? c.form('fit', 'dn') : loadedOn(c);
     const put = c.form('put', 'd');
-    if ((fit < 0 && on < 0) || c.has(...NOT_FITTING.filter((tag) => tag !== 'load' || loadedOn(c) < 0)))
-      return null;
+    if ((fit < 0 && on < 0) || saysElse(c)) return null;
     const tips = tipsOf(c, { bare: true, before: false }) ?? (fit >= 0 || put >= 0 ? tipsOf(c, {}) : null);
     if (tips === null) return null;
     const scanner = scannersOf(c);

@@ -34,9 +34,11 @@ export const missing: Frame = {
 
 export const found: Frame = {
   name: 'found',
-  on: ['find'],
+  on: ['find', 'word:got'],
   read(c) {
-    const verb = c.form('find', 'd');
+    const got = c.word(/^got$/) === 0 && c.word(/^was$/) > 1 ? 0 : -1;
+    const verb = c.form('find', 'd') >= 0 ? c.form('find', 'd') : got;
+    if (got === 0) c.use(c.word(/^was$/));
     // "Found debris on tip 5" is of the tip's look.
     if (verb < 0 || c.has('debris', 'crack')) return null;
     c.use(verb);

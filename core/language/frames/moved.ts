@@ -82,6 +82,8 @@ export const moved: Frame = {
       return null;
     const place = placeOf(c, (prep) => prep !== 'from' && prep !== 'of') ?? hereOf(c);
     if (place === null || wearsTips(c)) return null;
+    // "Got tip 3, it was in bay 1": found there.
+    if (c.word(/^got$/) === 0 && c.word(/^was$/) > 0) return null;
     const verb =
       MOVING.map((tag) => c.form(tag, 'ds')).find((i) => i >= 0) ?? holdingRoom(c) ?? c.word(STILL);
     if (!isArrival(c, place, verb)) return null;

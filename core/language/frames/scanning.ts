@@ -44,27 +44,38 @@ function startsScanner(c: Clause): boolean {
   return starts && c.entities('scanner').length > 0 && c.entities('load').length === 0;
 }
 
+/** "Same patient, back on Ruby with 6": the scanning goes on. */
+function backOnPatient(c: Clause): number {
+  const tipped = c.entities('scanner').length === 1 && c.entities('tips').length === 1;
+  return tipped && c.has('samept') ? c.word(/^back on$/) : -1;
+}
+
 export const scanStarted: Frame = {
   name: 'scan-started',
-  on: ['scan', 'start', 'word:going'],
+  on: ['scan', 'start', 'word:going', 'samept'],
   read(c) {
     const scan = c.at('scan');
+    const again = backOnPatient(c);
+    if (again >= 0) {
+      c.use(again);
+      return scanFact(c, 'scan-started', again);
+    }
     if (scan < 0 && !startsScanner(c)) return null;
     const start = c.form('start', scan >= 0 ? 'dgns' : 'dgn');
     const begin = c.form('start', 'b');
     const doing = c.form('scan', 'g');
     if (c.has('finish', 'book', 'cancel') || c.exactly('scan', 'd') >= 0) return null;
-    const again = start < 0 && doing < 0 && begin < 0 && c.has('samept') ? scan : -1;
+    const anew = start < 0 && doing < 0 && begin < 0 && c.has('samept') ? scan : -1;
     const going = start < 0 && (scan >= 0 || c.entities('tips').length > 0) ? c.word(/^going$/) : -1;
     if (going >= 0) {
       c.use(scan, going);
       return scanFact(c, 'scan-started', going);
     }
-    if (start < 0 && doing < 0 && begin < 0 && again < 0) return null;
+    if (start < 0 && doing < 0 && begin < 0 && anew < 0) return null;
     if (start < 0 && doing >= 0 && !/^(re)?scanning$/.test(c.parts[doing]?.text ?? '')) return null;
     c.use(scan, start, begin);
     c.useTags('scan', 'start', 'go', 'be', 'patient', 'do');
-    return scanFact(c, 'scan-started', [start, doing, begin].find((i) => i >= 0) ?? again);
+    return scanFact(c, 'scan-started', [start, doing, begin].find((i) => i >= 0) ?? anew);
   },
 };
 

@@ -36,7 +36,8 @@ function packing(c: Clause, from: number): number {
   const road =
     c.has('scanner', 'travel', 'move', 'car', 'clinic') ||
     c.entities('scanner').length + c.entities('site').length > 0 ||
-    c.word(/^(road|drive|trip|journey|travelling|traveling|her|him)$/) >= 0;
+    c.word(/^(road|drive|trip|journey|travelling|traveling|her|him)$/) >= 0 ||
+    (/up$/.test(c.parts[at]?.text ?? '') && c.entities('tips').length === 0);
   return at >= 0 && road && !c.has('tip') ? at : -1;
 }
 

@@ -66,7 +66,7 @@ const IRREGULAR: Readonly<Record<string, readonly [string, string, string]>> = {
 
 /** Verbs whose last consonant doubles: the rule by stress cannot be seen from the letters. */
 const DOUBLES = new Set(
-  'wrap pop bag bin drop swap slip clip unclip fit chip scrub rip zip tag log stop plug unplug fog tip snap cap pack-up nip whip spot dip mop plan ship ban nab bung pot jam skip trip chuck-in unwrap cancel travel label reschedul refit scan shop'.split(
+  'wrap pop bag rebag re-bag lob lug bin drop swap slip clip unclip fit chip scrub rip zip tag log stop plug unplug fog tip snap cap pack-up nip whip spot dip mop plan ship ban nab bung pot jam skip trip chuck-in unwrap cancel travel label reschedul refit scan shop'.split(
     ' ',
   ),
 );

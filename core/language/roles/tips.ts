@@ -65,7 +65,7 @@ export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
   if (c.word(/^(nothing|none)$/) >= 0) return null;
   if (last !== null && (wanted.before ?? true)) {
     c.use(noun);
-    return gathered([last], 'the tips spoken of just before');
+    return gathered([...theOther(c, last), last], 'the tips spoken of just before');
   }
   if (noun < 0 || /^(every|each|any)$/.test(c.parts[noun - 1]?.text ?? '')) return null;
   c.use(noun);
@@ -77,6 +77,14 @@ export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
     spoken: true,
     missing: { about: 'tip', slot: 'tips', form: 'ids' },
   };
+}
+
+/** "Q4 used. Q7 used. Both washed.": the one before is meant too. */
+function theOther(c: Clause, last: TipsSaid): readonly TipsSaid[] {
+  const other = c.scope.memory.tipsBefore ?? null;
+  const both =
+    other !== null && last.ids.length === 1 && other.ids.length === 1 && c.word(/^(both|both of them)$/) >= 0;
+  return both ? [other] : [];
 }
 
 /** "1, 4 and the remaining washed ones": numbers joined to a set are tips too. */

@@ -131,7 +131,7 @@ const MONTH_OFFSETS = { last: -1, this: 0, next: 1 };
 const AFTER_DATE = new Set(
   (
     'and or to till until til thru through at on in from for by before after we i it the is was are were will please pls ' +
-    "thanks inclusive onwards we're we'll closed open off only morning afternoon & with 's this next that they"
+    "thanks inclusive onwards we're we'll closed open off only morning afternoon & with 's this next that they came has had positive negative passed failed"
   ).split(' '),
 );
 
