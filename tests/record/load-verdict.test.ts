@@ -63,8 +63,8 @@ describe('what a later result does not say stands', () => {
     expect(record.load('118').results.map((each) => each.dry)).toEqual([dry, dry]);
     expect(record.load('118').wet).toBe(wet);
     expect(record.tip('4').state).toBe(tip);
-    expect(record.found('load-wet').map((each) => [each.items, each.tips])).toEqual(
-      wet ? [[['load:118'], ['4']]] : [],
+    expect(record.found('load-wet').map((each) => [each.mark.entry, each.items, each.tips])).toEqual(
+      wet ? [['2.0', ['load:118'], ['4']]] : [],
     );
   });
 

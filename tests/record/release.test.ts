@@ -210,6 +210,12 @@ describe('a doubt of a tip or scanner is released', () => {
     }
   });
 
+  test('given its calibration tip is released, then the scanner’s doubt is not', () => {
+    const record = doubted('scanner:A').lead('09:10', released('calibration-tip:A'));
+    expect(record.scanner('A').doubt).not.toBeNull();
+    expect(refusals(record)).toEqual([['release', ['calibration-tip:A'], 'nothing-to-release']]);
+  });
+
   test.each(things)('%s: not by a colleague', (item, of) => {
     const record = doubted(item).by(OTHER, '09:10', released(item));
     expect(of(record).doubt).not.toBeNull();

@@ -105,6 +105,47 @@ describe('"used" of a tip that must not be', () => {
     expect(record.tip('4')).toMatchObject({ missing: null, uses: 1 });
   });
 
+  const doubted: Told = { kind: 'doubted', item: 'tip:4' };
+  const failed: Told = { kind: 'load-finished', load: '118', outcome: 'failed' };
+  test.each<[string, (record: Given) => Given, string]>([
+    ['sterile and in doubt', (record) => record.note('08:40', doubted).note('09:00', used()), 'doubted'],
+    ['sterile past its day', (record) => record.note('+366 09:00', used(onA)), 'too-old'],
+    [
+      'on a scanner, its load failed meanwhile',
+      (record) => record.note('08:40', fitted()).note('08:50', failed).note('09:00', used()),
+      'load-failed',
+    ],
+  ])('given it was %s, then it is warned of', (_how, happens, reason) => {
+    const record = happens(sterile(given(), ['4']));
+    expect(why(record)).toEqual([[reason]]);
+    expect(again(record)).toEqual([false]);
+  });
+
+  test.each<[string, (record: Given) => Given]>([
+    ['sterile', (record) => record],
+    ['on that scanner', (record) => record.note('08:40', fitted())],
+  ])('given it was %s with nothing against it, then nothing is', (_how, happens) => {
+    expect(why(happens(sterile(given(), ['4'])).note('09:00', used(onA)))).toEqual([]);
+  });
+
+  test('given it was warned of on day one and used on another scanner, then not a second time', () => {
+    const record = given()
+      .note('08:40', fitted())
+      .note('09:00', used({ scanner: 'B' }));
+    expect(record.found('unsafe-tip').map((each) => [each.dayOne, each.again])).toEqual([
+      [true, false],
+      [true, true],
+    ]);
+  });
+
+  // As for a fitting: the same tip on the same scanner for the same patient is no news, anything else speaks as it is.
+  test('given it goes to another scanner for the same patient, then it is warned of', () => {
+    const record = sterile(given(), ['4'])
+      .note('09:00', used(onA))
+      .note('09:05', used({ scanner: 'B', samePatient: true }));
+    expect(why(record)).toEqual([['used']]);
+  });
+
   test('given nothing was known of it, then only that it is used', () => {
     const record = given().note('09:00', used(onA));
     expect(why(record)).toEqual([]);

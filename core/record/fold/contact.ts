@@ -115,12 +115,11 @@ export function takeOff(step: Step, tip: TipState, why: 'removed' | 'fitted-else
   const { state, mark } = step;
   const scanner = tip.scanner === null ? undefined : state.scanners.get(tip.scanner);
   tip.scanner = null;
-  if (scanner !== undefined && scanner.tip === tip.id) {
-    if (scanner.scan !== null) finishScan(step, scanner);
+  if (scanner !== undefined) {
+    finishScan(step, scanner);
     scanner.tip = null;
     scanner.tipFitted = null;
     scanner.lastNoted = mark;
-    uncover(step, scanner);
   }
   tip.lastContact = mark;
   tip.sent = null;

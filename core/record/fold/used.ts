@@ -36,15 +36,7 @@ function useTip(step: Step, tip: TipState, named: ScannerState | undefined, same
     return;
   }
   const scanner = named ?? on;
-  const known =
-    tip.stage === 'sterile' || tip.stage === 'fitted' || tip.stage === 'unknown' || tip.stage === 'used';
-  if (
-    !known ||
-    isAnother(step, tip, named, samePatient) ||
-    tip.state === 'held' ||
-    tip.state === 'retired' ||
-    tip.state === 'missing'
-  )
+  if (speaksAgainst(step, tip, named, samePatient))
     checkTip(
       step,
       tip,
@@ -53,13 +45,28 @@ function useTip(step: Step, tip: TipState, named: ScannerState | undefined, same
       reasonsAgainst(state, tip, mark.at),
       contactOf(step, tip, scanner),
     );
-  if (tip.missing !== null) tip.missing = null;
+  tip.missing = null;
   leaveLoads(step, tip);
   addUse(step, tip, scanner ?? null, samePatient);
   tip.useSaid = true;
   soil(state, tip.id, mark);
   tip.bagged = null;
   if (scanner !== undefined) dirty(step, scanner, tip, samePatient);
+}
+
+/**
+ * Whether a use is to be held against what is known of the tip. Nothing known of it, or used already: the note tells how
+ * it is. Sterile or fitted, it met a patient as it was: in doubt, past its day, its load failed meanwhile.
+ */
+function speaksAgainst(
+  step: Step,
+  tip: TipState,
+  named: ScannerState | undefined,
+  samePatient: boolean,
+): boolean {
+  if (tip.state === 'held' || tip.state === 'retired' || tip.state === 'missing') return true;
+  if (tip.stage === 'used') return isAnother(step, tip, named, samePatient);
+  return tip.stage !== 'unknown';
 }
 
 /** In a mouth since its last load, and now said used on a scanner: not the same use told twice, which was settled before. */
@@ -70,7 +77,7 @@ function isAnother(
   samePatient: boolean,
 ): boolean {
   const last = step.state.history.uses.get(tip.id)?.at(-1)?.scanner ?? null;
-  if (tip.stage !== 'used' || named === undefined || last === null) return false;
+  if (named === undefined || last === null) return false;
   if (last !== named.id) return true;
   return !samePatient && tip.needs.some(({ why }) => why === 'used');
 }
