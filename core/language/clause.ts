@@ -1,7 +1,7 @@
 import type { Names } from './names.ts';
 import { type Entity, type EntityOf, hasTag, type Part, type TipsSaid } from './part.ts';
 import { PREPOSITIONS, SKIPPED } from './prepositions.ts';
-import type { TimeContext, TimeSpan } from './times/time-span.ts';
+import type { Clock, TimeContext, TimeSpan } from './times/time-span.ts';
 
 export type Mood = 'stated' | 'asked' | 'void' | 'planned' | 'doubted';
 
@@ -20,6 +20,8 @@ export interface Memory {
   days: TimeSpan['days'];
   /** Sentence in which something was asked for. */
   asked?: number | undefined;
+  /** The last clock time said with its hour, for "at half past". */
+  clock?: Clock;
   /** How the last test or load came out. */
   outcome?: 'passed' | 'failed';
   /** Where the last fact that said so took place. */

@@ -6,6 +6,9 @@ import type { TimeSpan } from './times/time-span.ts';
 
 /** "Arvo all,": a part of the day that greets. */
 export function isGreeting(parts: readonly Part[], span: TimeSpan): boolean {
+  // "Day off tomorrow so I'm taking Wanda now".
+  if (parts.some((p) => p.entity === undefined && /^(off|day off|holiday|on holiday)$/.test(p.text)))
+    return true;
   return (
     span.part !== undefined &&
     span.days.every(({ first }) => first.sort === 'offset' && first.days === 0) &&

@@ -32,6 +32,9 @@ export function remember(parts: readonly Part[], memory: Memory): void {
   for (const part of parts) {
     const { entity } = part;
     if (entity?.is === 'time' && entity.span.days.length > 0) memory.days = entity.span.days;
+    const clock =
+      entity?.is === 'time' && entity.span.clocks.length === 1 ? entity.span.clocks[0] : undefined;
+    if (clock?.sort === 'time' && clock.hour !== null) memory.clock = clock;
     if (entity?.is === 'tips' && (entity.ids.length > 0 || entity.which !== undefined)) {
       if (tips === null && memory.tips !== null) memory.tipsBefore = memory.tips;
       tips = together(tips, entity);

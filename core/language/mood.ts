@@ -34,11 +34,17 @@ interface Cues {
   doubt: boolean;
 }
 
+/** "Cliff told me he used K7": what a colleague said of himself is no hearsay. */
+function doubts(c: Clause, i: number): boolean {
+  const part = c.parts[i];
+  return hasTag(part, 'doubt') && !(part?.text === 'told me' && c.parts[i - 1]?.entity?.is === 'person');
+}
+
 function cuesOf(c: Clause, verb: number): Cues {
   const cues: Cues = { neg: false, intend: false, oblige: false, request: false, urge: false, doubt: false };
   for (const [i, part] of c.parts.entries()) {
     if (part.entity !== undefined || i === verb) continue;
-    if (hasTag(part, 'doubt')) cues.doubt = true;
+    if (doubts(c, i)) cues.doubt = true;
     if (i > verb) continue;
     if (hasTag(part, 'neg')) cues.neg = true;
     if (hasTag(part, 'intend')) cues.intend = true;

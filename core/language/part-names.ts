@@ -53,7 +53,12 @@ export function personAt(scan: Scan, at: number, match: Match): Part | null {
   const known = person.sort === 'name';
   const text = textAt(scan, at);
   const plain = match.senses.every((s) => s.tag === 'person');
-  if (!capital(scan, at) && (!plain || (!known && WORDLIKE.has(text)) || (known && MODAL_NAMES.has(text))))
+  const didIt = known && MODAL_NAMES.has(text) && onlyPast(scan, match.to);
+  if (
+    !capital(scan, at) &&
+    !didIt &&
+    (!plain || (!known && WORDLIKE.has(text)) || (known && MODAL_NAMES.has(text)))
+  )
     return null;
   // "Will calibrate": at the head of a note it is no Will.
   if (at === 0 && text === 'will' && !known && plainVerb(scan, match.to)) return null;
@@ -61,6 +66,12 @@ export function personAt(scan: Scan, at: number, match: Match): Part | null {
   const typed = token === undefined ? '' : scan.note.slice(token.start, scan.tokens[match.to - 1]?.end);
   const name = known ? person.ref : typed.charAt(0).toUpperCase() + typed.slice(1);
   return { ...plainPart(scan, at, match.to, match.senses), entity: { is: 'person', name, known } };
+}
+
+/** "May wiped down unit two": behind the verb "may" no past form stands. */
+function onlyPast(scan: Scan, at: number): boolean {
+  const verbs = (matchAt(scan, at)?.senses ?? []).filter((s) => s.sort === 'verb');
+  return verbs.length > 0 && verbs.every((s) => s.form === 'd');
 }
 
 function plainVerb(scan: Scan, at: number): boolean {

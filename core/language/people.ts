@@ -13,6 +13,7 @@ export function byOf(c: Clause, verb: number): { name: string; at: number } | nu
   for (const { at, entity } of people) {
     if (at >= verb || /^(for|with|on|to|at|from|of|than)$/.test(c.prep(at))) continue;
     const next = c.parts[at + 1];
+    if (next?.text === 'told me' && people.some((other) => other.at > at && other.at < verb)) continue;
     if (
       next?.text === "'s" &&
       c.parts[at + 2] !== undefined &&

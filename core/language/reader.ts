@@ -10,7 +10,7 @@ import type { MakeReader, NoteContext, NoteRead } from './read.ts';
 import { asRestated } from './restated.ts';
 import { bySlips, type TokensRead } from './slips.ts';
 import { Spelling } from './spelling.ts';
-import { withSpokenMarks } from './spoken-marks.ts';
+import { withSpokenMarks, withSpokenNumbers } from './spoken-marks.ts';
 import { Table } from './table.ts';
 import { findTimes } from './times/find.ts';
 import { resolveDays } from './times/resolve-days.ts';
@@ -29,7 +29,7 @@ export const makeReader: MakeReader = (practice, learned = []) => {
     const time = timeContextOf(names, context);
     const chatSites = chatSitesOf(names, context);
     const typed = spelling.correct(
-      withSpokenMarks(tokenize(note).filter((token) => !FILLER.test(token.text))),
+      withSpokenNumbers(withSpokenMarks(tokenize(note).filter((token) => !FILLER.test(token.text)))),
     );
     const tokens = asRestated(typed, table) ?? typed;
     const read = (words: readonly Token[]) => readTokens(words, { note, table, names, time, chatSites });

@@ -18,14 +18,15 @@ const LONGEST_WAIT = 40;
 /** Reads the clauses of what is no question. */
 export function readStatements(sentences: readonly Sentence[], scope: NoteScope, out: Output): void {
   if (TRIAL.test(scope.note)) return;
-  const drafts = merged(togetherAgain(draftsOf(sentences)), sentences, scope, out);
+  const all = togetherAgain(draftsOf(sentences));
+  const drafts = merged(all, sentences, scope, out);
   let pending: readonly Part[] = [];
   let previous: Interpretation | null = null;
   let supposed = -1;
   for (let i = 0; i < drafts.length; i++) {
     const draft = drafts[i];
     if (draft === undefined || draft.quoted || draft.sentence === supposed) continue;
-    if (repeats(drafts, draft.sentence)) continue;
+    if (repeats(all, draft.sentence)) continue;
     const cut = supposition(draft.parts);
     if (cut >= 0 && !isAside(draft, drafts[i + 1])) supposed = draft.sentence;
     if (cut === 0) continue;

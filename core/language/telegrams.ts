@@ -10,7 +10,7 @@ import { hasSort, hasTag, type Part } from './part.ts';
  */
 export function togetherAgain(drafts: readonly Draft[]): readonly Draft[] {
   if (drafts.length < 2) return drafts;
-  const begun = scanBegun(drafts) ?? drafts;
+  const begun = timedTwice(scanBegun(drafts) ?? drafts);
   const list: Draft[] = [];
   for (let i = 0; i < begun.length; i++) {
     const draft = begun[i];
@@ -133,7 +133,19 @@ function completes(last: Draft, draft: Draft, drafts: readonly Draft[], at: numb
       !before.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail')) &&
       before.some((p) => /^(on|in|started|running)$/.test(p.text))
     );
-  if (draft.sentence !== last.sentence) return false;
+  return draft.sentence === last.sentence && belongs(before, own, draft, last);
+}
+
+/** The same within a sentence. */
+function belongs(before: readonly Part[], own: readonly Part[], draft: Draft, last: Draft): boolean {
+  const is = (part: Part) => part.entity?.is;
+  // "Spore test from Monday on Bertha, back and clear"
+  if (before.length === 1 && before[0]?.text === 'back' && draft.sort === 'outcome') return true;
+  // "Anand - shown - calibrating"
+  if (/^[-,:]$/.test(draft.joint) && before[0]?.entity?.is === 'person') {
+    if (before.length === 1 && own.length === 1 && own[0]?.text === 'shown') return true;
+    if (before.length === 2 && before[1]?.text === 'shown') return true;
+  }
   // "Wanda and tips 5, 6 to park with me, on our way"
   if (own.every((p) => WAY.test(p.text)))
     return last.sort === 'entities' && before.some((p) => is(p) === 'site' || is(p) === 'room');
@@ -183,3 +195,64 @@ function scanBegun(drafts: readonly Draft[]): readonly Draft[] | null {
     things.some((p) => p.entity?.is === 'tips') && things.some((p) => p.entity?.is === 'scanner');
   return plain && tipped ? [{ ...one, parts: [STARTED, ...parts], joint: '', sort: 'act' }] : null;
 }
+
+/** Words that a second time may stand among and say nothing else: "then again 9:20", "finished at ten to 12", "passed at 10.40". */
+function onlyTimed(draft: Draft, verbs: RegExp): boolean {
+  const own = words(draft);
+  return (
+    own.some((p) => p.entity?.is === 'time' && p.entity.span.clocks.length > 0) &&
+    own.some((p) => p.entity === undefined && verbs.test(p.text)) &&
+    own.every(
+      (p) =>
+        p.entity?.is === 'time' || (p.entity === undefined && (verbs.test(p.text) || hasSort(p, 'glue'))),
+    )
+  );
+}
+
+/** "Calibrated blue at 9, failed, again 9:20, passed", "started 11:30, finished 11:50": the second time is of an act of its own. */
+function timedTwice(drafts: readonly Draft[]): readonly Draft[] {
+  const list: Draft[] = [];
+  for (const draft of drafts) {
+    const first = list.findLast(
+      (one) => one.sentence === draft.sentence && words(one).some((p) => p.entity?.is === 'time'),
+    );
+    list.push(first === undefined ? draft : secondAct(first, draft));
+  }
+  return list;
+}
+
+function secondAct(first: Draft, draft: Draft): Draft {
+  const timed = words(first).some((p) => p.entity?.is === 'time' && p.entity.span.clocks.length > 0);
+  if (!timed) return draft;
+  const load = words(first).find((p) => p.entity?.is === 'load');
+  const act = words(first).find(
+    (p) => p.entity === undefined && (hasTag(p, 'calibrate') || hasTag(p, 'scan')),
+  );
+  if (
+    load !== undefined &&
+    onlyTimed(draft, /^(passed|failed|finished|done|out)$/) &&
+    words(first).some((p) => /^(on|in|started)$/.test(p.text))
+  )
+    return {
+      ...draft,
+      parts: [load, ...words(first).filter((p) => p.entity?.is === 'autoclave'), ...draft.parts],
+      sort: 'act',
+    };
+  if (act === undefined) return draft;
+  if (hasTag(act, 'scan') && onlyTimed(draft, /^(finished|done|ended|over)$/))
+    return { ...draft, parts: [SCAN, ...draft.parts], sort: 'act' };
+  const scanner = words(first).find((p) => p.entity?.is === 'scanner' || hasTag(p, 'scanner'));
+  if (
+    hasTag(act, 'calibrate') &&
+    scanner !== undefined &&
+    onlyTimed(draft, /^(again|tried again|tried|redid|redone|retried)$/)
+  )
+    return {
+      ...draft,
+      parts: [act, scanner, ...draft.parts.filter((p) => p.entity !== undefined)],
+      sort: 'act',
+    };
+  return draft;
+}
+
+const SCAN: Part = { ...STARTED, text: 'scan', senses: [{ sort: 'verb', tag: 'scan', form: 'n', ref: '' }] };

@@ -3,7 +3,7 @@ import type { Clause } from './clause.ts';
 import { timeContext, timeOf } from './roles/time.ts';
 import { resolveBack } from './times/back.ts';
 import { resolveForward } from './times/forward.ts';
-import type { TimeSpan } from './times/time-span.ts';
+import type { Clock, TimeSpan } from './times/time-span.ts';
 
 export interface When {
   readonly slots: { readonly when: string; readonly earliest?: string };
@@ -15,7 +15,7 @@ export interface When {
 /** When a fact happened: the time its clause says, else the one at the head of the note, else the note's own. */
 export function whenOf(c: Clause, site: string | null, direction: 'back' | 'forward'): When {
   const own = timeOf(c);
-  const span: TimeSpan | null = own?.span ?? c.scope.headTime;
+  const span: TimeSpan | null = withHour(own?.span ?? c.scope.headTime, c.scope.memory.clock);
   const at = c.scope.time.at;
   if (span === null) return { slots: { when: toIso(at) }, said: "the note's own time", doubt: false };
   const said = own?.said ?? 'the time at the head of the note';
@@ -35,6 +35,15 @@ export function whenOf(c: Clause, site: string | null, direction: 'back' | 'forw
     said,
     doubt: own?.several === true || time.doubt !== undefined,
   };
+}
+
+/** "Used 4 at 9 and sent it down at half past": the hour was said before. */
+function withHour(span: TimeSpan | null, said: Clock | undefined): TimeSpan | null {
+  const [clock, more] = span?.clocks ?? [];
+  if (span === null || clock?.sort !== 'time' || clock.hour !== null || more !== undefined) return span;
+  if (said?.sort !== 'time' || said.hour === null || clock.minute <= said.minute || clock.minute > 30)
+    return span;
+  return { ...span, clocks: [{ ...clock, hour: said.hour, half: said.half }] };
 }
 
 /** "Blue goes back at half four" tells of what is to come. */

@@ -486,7 +486,7 @@ flap flapping flaps flare flares flash flashback flashed flashes flashing flashl
 flask flat flats flatten flatter flattered flattering flattery flaunt flavor flavors flavour flaw flawed
 flawless flaws flea fleas fled flee fleece fleeing fleet fleeting fleming flesh fletch fletcher fleur flew
 flex flexibility flexible flick flier fliers flies flight flights flinch fling flint flip flipped flipper
-flipping flips flirt flirted flirting flo float floated floater floating floats flock flood flooded
+flipping flips flirt flirted flirting flo float floated floater floating floats flock flog flogged flogging flood flooded
 flooding floods floor floorboards floors flop floppy flora florence florida florist floss flour flow
 flower flowers flowing flown flows flu fluent fluff fluffy fluid fluids fluke flunk flunked flunking flush
 flushed flushing flute flux fly flyer flyers flying foam focus focused focusing foe fog foggy foil fold

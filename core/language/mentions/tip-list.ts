@@ -58,7 +58,11 @@ export function tipList(scan: Scan, from: number, named: Naming): IdList | null 
 /** "Tips 31 and 32 + no 2" where a scanner is called number two. */
 function namesScanner(scan: Scan, at: number): boolean {
   const match = matchAt(scan, at);
-  return match !== null && match.to > at + 1 && match.senses.some((s) => s.tag === 'scanner-name');
+  return (
+    match !== null &&
+    match.to > at + 1 &&
+    match.senses.some((s) => s.tag === 'scanner-name' || s.tag === 'scanner-bare')
+  );
 }
 
 /** "Debris on 3, 8 is fine": behind a comma alone, an id with a verb of one thing speaks of that one. */

@@ -87,7 +87,8 @@ function figuresAt(scan: Scan, i: number, cue: DateCue): Parsed<string> | null {
   if (/^(20)?\d\d$/.test(third))
     return third.length === 4 || (cue.cued && mark === '/') ? joined(scan, i, i + 5) : null;
   if (mark !== '/' || third !== '' || countedAfter(scan, i + 3)) return null;
-  if (!cue.cued && !onlyDate(Number(digits), Number(second), cue.order)) return null;
+  const booked = i === 0 && textAt(scan, 3) === ':' && /^scans?$/.test(textAt(scan, 5));
+  if (!cue.cued && !booked && !onlyDate(Number(digits), Number(second), cue.order)) return null;
   return joined(scan, i, i + 3);
 }
 
