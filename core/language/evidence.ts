@@ -245,6 +245,7 @@ const NOUN_PATIENCE: Readonly<Record<string, number>> = {
   autoclave: 8,
   lens: 1,
   cover: 1.5,
+  record: 1.2,
   temp: 2,
   magnifier: 3,
   booking: 3,

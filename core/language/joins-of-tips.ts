@@ -21,7 +21,8 @@ export function sparesOf(list: readonly Draft[], draft: Draft): boolean {
     ) &&
     words.some((p) => p.entity?.is === 'tips' && p.entity.which === undefined) &&
     words.every(
-      (p) =>
+      (p, i) =>
+        i === 0 ||
         p.entity?.is === 'tips' ||
         (p.entity === undefined && (hasSort(p, 'glue') || hasTag(p, 'neg') || hasTag(p, 'tip'))),
     )

@@ -1,6 +1,7 @@
 import type { Memory } from './clause.ts';
 import type { Interpretation } from './interpret.ts';
 import type { Part, TipsSaid } from './part.ts';
+import type { TimeSpan } from './times/time-span.ts';
 
 /** A scanner or tip that was filled in is spoken of as well. */
 export function rememberFacts(read: Interpretation, memory: Memory): void {
@@ -20,6 +21,12 @@ function together(first: TipsSaid | null, more: TipsSaid): TipsSaid {
   return first === null ? more : { ...first, ids: [...new Set([...first.ids, ...more.ids])] };
 }
 
+function rememberTime(span: TimeSpan, memory: Memory): void {
+  if (span.days.length > 0) memory.days = span.days;
+  const [clock, more] = span.clocks;
+  if (clock?.sort === 'time' && clock.hour !== null && more === undefined) memory.clock = clock;
+}
+
 /** Keeps what the clause spoke of, for those after it that leave it out. */
 export function remember(parts: readonly Part[], memory: Memory): void {
   const items: string[] = [];
@@ -31,10 +38,7 @@ export function remember(parts: readonly Part[], memory: Memory): void {
   let tips: TipsSaid | null = null;
   for (const part of parts) {
     const { entity } = part;
-    if (entity?.is === 'time' && entity.span.days.length > 0) memory.days = entity.span.days;
-    const clock =
-      entity?.is === 'time' && entity.span.clocks.length === 1 ? entity.span.clocks[0] : undefined;
-    if (clock?.sort === 'time' && clock.hour !== null) memory.clock = clock;
+    if (entity?.is === 'time') rememberTime(entity.span, memory);
     if (entity?.is === 'tips' && (entity.ids.length > 0 || entity.which !== undefined)) {
       if (tips === null && memory.tips !== null) memory.tipsBefore = memory.tips;
       tips = together(tips, entity);

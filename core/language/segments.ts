@@ -1,4 +1,4 @@
-import { hasSort, type Part } from './part.ts';
+import { hasSort, hasTag, type Part } from './part.ts';
 
 /** A stretch between two joints of a sentence. */
 export interface Segment {
@@ -124,11 +124,23 @@ export function sentencesOf(parts: readonly Part[], spaced: (part: Part) => bool
     else if (part.mark && !hasSort(part, 'verb') && part.text !== '->') continue;
     else if (part.entity === undefined && SOFT_WORDS.has(part.text) && joins(parts, i)) {
       built.join(part.text);
-      if (part.text === 'which') built.add(part);
+      if (asksOf(parts, i)) built.add(part);
     } else built.add(part);
   }
   built.end(false);
   return built.sentences;
+}
+
+function asksOf(parts: readonly Part[], at: number): boolean {
+  const text = parts[at]?.text;
+  return text === 'which' || (text === 'who' && asksWho(parts, at));
+}
+
+/** "Load 43 failed, who got those tips?" asks; "Rosa, who wiped blue" tells. */
+function asksWho(parts: readonly Part[], at: number): boolean {
+  const verb = /^(got|had|used|has|took)$/.test(parts[at + 1]?.text ?? '');
+  const those = /^(those|these|them|the|that|which)$/.test(parts[at + 2]?.text ?? '');
+  return verb && those && parts.slice(0, at).some((p) => p.entity?.is === 'load' || hasTag(p, 'fail'));
 }
 
 function endAt(parts: readonly Part[], i: number, built: Builder): void {

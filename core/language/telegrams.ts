@@ -92,14 +92,16 @@ function namesLoad(draft: Draft): boolean {
 function lookedAt(drafts: readonly Draft[], at: number): Draft[] | null {
   const look = drafts[at];
   const looks = words(look);
-  if (look === undefined || looks.length > 3 || !looks.every((p) => isLook(p) || hasSort(p, 'glue')))
+  if (look === undefined || looks.length > 5 || !looks.every((p) => isLook(p) || hasSort(p, 'glue')))
     return null;
   const verb = looks.find(isLook);
   if (verb === undefined || looks.some((p) => p.entity !== undefined)) return null;
   const made: Draft[] = [];
   for (const draft of drafts.slice(at + 1)) {
     const own = words(draft);
-    const verdict = own.some((p) => ['pass', 'fail', 'debris', 'clean'].some((tag) => hasTag(p, tag)));
+    const verdict = own.some(
+      (p) => ['pass', 'fail', 'debris', 'clean'].some((tag) => hasTag(p, tag)) || p.text === 'dirty',
+    );
     if (draft.sentence === look.sentence || own[0]?.entity?.is !== 'tips' || own.length > 4 || !verdict)
       break;
     made.push({ ...draft, parts: [verb, ...draft.parts], sort: 'act' });

@@ -1,6 +1,7 @@
 import type { Clause } from '../clause.ts';
 import { timeContext, timeOf } from '../roles/time.ts';
 import { resolveDays } from '../times/resolve-days.ts';
+import type { TimeSpan } from '../times/time-span.ts';
 import { type Ask, ask, siteOf, WH, wordsOf } from './ask.ts';
 
 /** The record of a stretch of days. */
@@ -13,7 +14,7 @@ export const record: Ask = {
     const time = timeOf(c);
     if (time === null) return null;
     if (/\w=\w/.test(c.scope.note)) return null;
-    if (c.has('other') || c.entities('tips').length + c.entities('scanner').length > 0) return null;
+    if (speaksElse(c) || c.entities('tips').length + c.entities('scanner').length > 0) return null;
     if (
       c.parts[noun - 1]?.text === 'to' ||
       c.exactly('break', 'bsdg') >= 0 ||
@@ -23,7 +24,7 @@ export const record: Ask = {
     if (/(is|was|are|were) (in|on|done|kept|written|filled|up to date)/.test(text) && !question) return null;
     const site = siteOf(c);
     const days = resolveDays(
-      time.span,
+      stretchOf(c, time.span),
       timeContext(c, typeof site.site === 'string' ? site.site : null),
       'back',
     );
@@ -65,6 +66,26 @@ export const record: Ask = {
     return told && c.parts.length <= 16 ? asked : { ...asked, whole: true };
   },
 };
+
+/** Something that is none of ours; whom it is for ("for the accountant") is no matter. */
+function speaksElse(c: Clause): boolean {
+  return c.parts.some(
+    (p, i) =>
+      p.entity === undefined &&
+      p.senses.some((s) => s.tag === 'other') &&
+      !/^for$/.test(c.parts[i - 1]?.text ?? '') &&
+      !(/^(the|our|my|an|a)$/.test(c.parts[i - 1]?.text ?? '') && c.parts[i - 2]?.text === 'for'),
+  );
+}
+
+/** "Records from last week" are that week's, where no "on" follows. */
+function stretchOf(c: Clause, span: TimeSpan): TimeSpan {
+  const [day, more] = span.days;
+  const whole =
+    day?.first.sort === 'week' || day?.first.sort === 'month' || day?.first.sort === 'month-named';
+  const from = span.bound === 'since' && !/\bsince\b|\bon(wards?)?\b|\buntil\b/i.test(c.scope.note);
+  return whole && more === undefined && from ? { ...span, bound: 'at' } : span;
+}
 
 const REQUESTED =
   /\b(please|pls|plz|kindly|can you|could you|can i|could i|may i|i need|we need|needs|need|wants|send me|give me|show me)\b/;

@@ -23,7 +23,7 @@ function mayBeBare(c: Clause): boolean {
 
 export const loadFinished: Frame = {
   name: 'load-finished',
-  on: ['load', 'pass', 'fail', 'finish', 'cycle', 'be'],
+  on: ['load', 'pass', 'fail', 'finish', 'cycle', 'be', 'autoclave'],
   read(c) {
     const bare = mayBeBare(c);
     const load = loadOf(c, bare);
@@ -38,7 +38,9 @@ export const loadFinished: Frame = {
     const over =
       c.form('finish', 'dn') >= 0
         ? c.form('finish', 'dn')
-        : c.word(/^(out|out of|came out|came out of|done|over|off|complete|finished|ended)$/);
+        : c.word(
+            /^(out|out of|came out|came out of|done|over|off|complete|finished|ended|is finish|finish)$/,
+          );
     if (outcome === null && over < 0 && cycle === null && strip.value === null && dry.value === null)
       return null;
     if (typeof load.said === 'string' && outcome === null && cycle === null) return null;

@@ -712,7 +712,7 @@ lifting lifts light lighted lighten lighter lighthouse lighting lightly lightnin
 liked likelihood likely likeness likes likewise liking lila lilies lilith lilly lilo lily lima limb limbo
 limbs lime limit limitations limited limits limo limousine limp limpet limping lin lina lincoln linda
 linden line lined linen linens liner lines lineup ling linger lingerie lingering lingo lining link linked
-linking links lint lion lionel lions lip lips lipstick liquid liquids liquor lisbon list listed listen
+linking links lino lint lion lionel lions lip lips lipstick liquid liquids liquor lisbon list listed listen
 listened listener listeners listening listens listing lists lit liter literal literally literary
 literature liters lithium litigation litre litter little live lived livelihood lively liven liver
 liverpool livery lives livestock living liza lizard lizards lizzie llama load loaded loading loads loaf

@@ -136,5 +136,5 @@ export const verbForms: Readonly<Record<string, string>> = {
     'd:sent to the lab; d:posted to the lab; d:off to the lab; d:gone to the lab; d:at the lab; d:kept for incubation; d:is kept for incubation; d:put for incubation; d:stays inside now; d:stays in the incubator; d:in the incubator; d:in incubator',
   come: 'd:back from the lab; d:has reached; d:reached; d:wheeled into; d:been wheeled into; d:rocked up at; d:toted over to',
   cover: 'd:under its cover; d:under her cover; d:under his cover; d:with its cover on',
-  fall: 'd:landed on the floor; d:ended up on the floor; d:slipped onto the floor; d:slipped on the floor; d:slipped out of my hand; d:slipped out of my hands; d:slipped out of my glove; d:slipped out my glove onto the floor; d:went on the floor; d:rolled off; d:rolled onto the floor; d:rolled off the tray; d:took a tumble; d:hit the deck; d:landed on the deck',
+  fall: 'd:had a fall; d:had a fall off; d:had a tumble; d:took a tumble; d:taken a tumble; d:took a fall; d:landed on the floor; d:ended up on the floor; d:slipped onto the floor; d:slipped on the floor; d:slipped out of my hand; d:slipped out of my hands; d:slipped out of my glove; d:slipped out my glove onto the floor; d:went on the floor; d:rolled off; d:rolled onto the floor; d:rolled off the tray; d:took a tumble; d:hit the deck; d:landed on the deck',
 };
