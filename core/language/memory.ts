@@ -14,6 +14,8 @@ export function rememberFacts(read: Interpretation, memory: Memory): void {
   const at = read.result.made.find(({ entry }) => typeof entry.site === 'string')?.entry;
   if (typeof at?.site === 'string')
     memory.place = { site: at.site, ...(typeof at.room === 'string' ? { room: at.room } : {}) };
+  const items = read.result.made[0]?.entry.items;
+  if (Array.isArray(items) && items.length > 0) memory.items = items.map(String);
   if (ids.length > 0) memory.scanners = [...new Set(ids)];
 }
 

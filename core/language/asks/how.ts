@@ -61,6 +61,7 @@ export const how: Ask = {
       'bring',
       'dry',
       'pass',
+      'fail',
     );
     for (const [i, part] of c.parts.entries())
       if (part.entity !== undefined && part.entity.is !== 'number') c.use(i);
@@ -111,7 +112,8 @@ function hasAnchor(c: Clause): boolean {
 }
 
 /** "How to clean?", and nothing else. */
-const BARE_HOW = /^how (to|do (i|we|you)) (clean|wipe|move|set up|pack|warm up)( it)?( please| pls)?$/;
+const BARE_HOW =
+  /^how (long )?(to|do (i|we|you)) (clean|wipe|move|set up|pack|warm up)( it)?( please| pls)?$/;
 
 /** "How do I wipe it down?": "it" is the scanner where nothing else is cared for so. */
 function isItsCare(c: Clause, topic: string): boolean {

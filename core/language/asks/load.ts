@@ -59,4 +59,5 @@ export function loadOf(c: Clause, text: string): { id: string; at: number; named
 }
 
 const IN_IT = /\b(?:what|which|tips)\b.* (?:in|inside) (?:it|that|that one|that load|there)$/;
-const OF_LOAD = /\b(?:what(?:'s| is| was| went)|which tips|tips|contents) (?:in|from|of)\b|\bdid \w+ pass/;
+const OF_LOAD =
+  /\b(?:what(?:'s| is| was| went)|which tips|which tips (?:went|were|are)|tips|contents) (?:in|from|of)\b|\bdid \w+ pass/;

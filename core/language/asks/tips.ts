@@ -58,7 +58,7 @@ export const tips: Ask = {
       'want',
     );
     const site = /\bsteri tips?\b/.test(text) ? {} : siteOf(c);
-    return ask('tips', { filter, ...site }, 1.4);
+    return ask('tips', { filter, ...site }, nameless ? 1.9 : 1.4);
   },
 };
 
@@ -79,7 +79,7 @@ const SHORT =
 
 /** "What's sterile", "what's left on the shelf": only tips are spoken of so. */
 const NAMELESS =
-  /^(?:so |and |right )*what(?:'s| is|s)? (?:still )?(?:left on the shelf|on the shelf|sterile|still out|out)(?: and sterile)?(?: now| right now| please| pls| here| at the moment)*$/;
+  /^(?:so |and |right )*what(?:'s| is|s)? (?:still )?(?:left on the shelf|on the shelf|sterile|still out|out)(?: and sterile)?(?: now| right now| right| please| pls| here| at the moment)*$|^(?:so |and )?what (?:have we got|do we have) that(?:'s| is) (?:still )?sterile$/;
 /** "Check out the tips", "round out the report with a tip". */
 const OUT_OTHERWISE =
   /\b(?:check|checking|checked|find|finding|figure|figuring|point|turn|round|hand|give|come) out\b|\bany of (?:you|us)\b/;

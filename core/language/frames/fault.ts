@@ -37,6 +37,9 @@ function itemOfFault(c: Clause, sort: Sort): ItemsSaid | null {
       return { items: tips.ids.map((id) => `tip:${id}`), except: [], said: tips.said };
   }
   if (anyTip && c.entities('scanner').length > 0) return scannerOnly(c);
+  // "Scanner cable frayed": whose it is is said in the word itself.
+  const its = c.word(/^scanner (cable|lens|glass|window)$/) >= 0 && c.entities('scanner').length === 0;
+  if (its && c.entities('tips').length === 0) return scannerOnly(c);
   return itemsOf(c, { autoclaves: true, bare: true });
 }
 

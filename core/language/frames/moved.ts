@@ -22,7 +22,7 @@ const MOVING = [
   'be',
 ];
 
-const STILL = /^(now|back|at|in|is|are|'s|over|over at|here|currently|home|safely|safe|up)$/;
+const STILL = /^(now|back|at|in|is|are|'s|over|over at|here|currently|home|safely|safe|up|sitting)$/;
 
 function movable(c: Clause): ItemsSaid | null {
   const several = c
@@ -78,7 +78,12 @@ export const moved: Frame = {
   name: 'moved',
   on: ['site', 'room', 'come', 'scanner', 'get', 'bring'],
   read(c) {
-    if (c.has(...NOT_MOVING) || isOver(c) || c.entities('celsius').length + c.entities('load').length > 0)
+    const onBase = c.word(/^back on$/) >= 0 && c.has('base');
+    if (
+      c.has(...NOT_MOVING.filter((tag) => !(onBase && tag === 'release'))) ||
+      isOver(c) ||
+      c.entities('celsius').length + c.entities('load').length > 0
+    )
       return null;
     const place = placeOf(c, (prep) => prep !== 'from' && prep !== 'of') ?? hereOf(c);
     if (place === null || wearsTips(c)) return null;
