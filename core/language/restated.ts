@@ -15,6 +15,9 @@ const BESIDE = /^(and|&|,|\+|n)$/;
 /** What makes a length or an hour of the number before it. */
 const UNIT = /^(minutes?|mins?|hours?|hrs?|late|early|seconds?|times?|patients?|scans?|x|more|left)$/;
 
+/** "Wiped blue, sorry green is late" tells of another. */
+const TELLS = /^(is|was|are|has|isn't|wasn't|'s|needs|still|will|didn't|failed|passed)$/;
+
 interface Run {
   readonly from: number;
   /** Where the number itself begins, past the words that lead to it. */
@@ -45,6 +48,8 @@ function takenBackAt(tokens: readonly Token[], at: number, table: Table): readon
   const after = found.to;
   const cut = numbersAgain(tokens, before, after, found.sure) ?? nameAgain(tokens, before, after, table);
   if (cut === null || (cut === 0 && tokens.length - after < 3)) return null;
+  if (!found.sure && cut > 1 && tokens.slice(after, after + 5).some(({ text }) => TELLS.test(text)))
+    return null;
   return [...tokens.slice(0, cut), ...tokens.slice(after)];
 }
 

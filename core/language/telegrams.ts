@@ -218,18 +218,17 @@ function timedTwice(drafts: readonly Draft[]): readonly Draft[] {
     const first = list.findLast(
       (one) => one.sentence === draft.sentence && words(one).some((p) => p.entity?.is === 'time'),
     );
-    list.push(first === undefined ? draft : secondAct(first, draft));
+    const told = list.filter((one) => one.sentence === draft.sentence).flatMap(words);
+    list.push(first === undefined ? draft : secondAct(first, draft, told));
   }
   return list;
 }
 
-function secondAct(first: Draft, draft: Draft): Draft {
+function secondAct(first: Draft, draft: Draft, told: readonly Part[]): Draft {
   const timed = words(first).some((p) => p.entity?.is === 'time' && p.entity.span.clocks.length > 0);
   if (!timed) return draft;
   const load = words(first).find((p) => p.entity?.is === 'load');
-  const act = words(first).find(
-    (p) => p.entity === undefined && (hasTag(p, 'calibrate') || hasTag(p, 'scan')),
-  );
+  const act = told.find((p) => p.entity === undefined && (hasTag(p, 'calibrate') || hasTag(p, 'scan')));
   if (
     load !== undefined &&
     onlyTimed(draft, /^(passed|failed|finished|done|out)$/) &&
@@ -243,7 +242,7 @@ function secondAct(first: Draft, draft: Draft): Draft {
   if (act === undefined) return draft;
   if (hasTag(act, 'scan') && onlyTimed(draft, /^(finished|done|ended|over)$/))
     return { ...draft, parts: [SCAN, ...draft.parts], sort: 'act' };
-  const scanner = words(first).find((p) => p.entity?.is === 'scanner' || hasTag(p, 'scanner'));
+  const scanner = told.find((p) => p.entity?.is === 'scanner' || hasTag(p, 'scanner'));
   if (
     hasTag(act, 'calibrate') &&
     scanner !== undefined &&

@@ -7,7 +7,7 @@ export const ready: Ask = {
   read(c, question) {
     const text = wordsOf(c);
     const asks =
-      /ready|good to go|gd to go|allowed to use|right to (go|use)|possible to use|able to use|\b(ok|okay|fine|safe|alright|still out|still off|still down|still broken|all right|clear|cleared|good|clean|sterile|free|available|usable|useable|allowed|fit|up and running|working|in service|charged|working|wiped|settled|dirty|sorted|grand|usable|useable)\b|can .* be used|can (i|we|u|you|she|he|someone) (use|have|take|scan|grab|start|pop|put|borrow|go ahead with)|(should|may|could|shall|would) (i|we) (use|scan|take|have)|need to do anything before|is .* (usable|on hold|held|out of service|broken|fixed|back|mended|sterilised|autoclaved|used|been used)|has .* (been|passed|come back)|(been|being) (used|sterilised|autoclaved|sent|washed|bagged)|which (scanner|one|of the scanners)/.test(
+      /ready|good to go|gd to go|allowed to use|right to (go|use)|possible to use|able to use|\b(ok|okay|fine|safe|alright|still out|still off|still down|still broken|all right|clear|cleared|good|clean|sterile|free|available|usable|useable|allowed|fit|up and running|working|in service|charged|working|wiped|settled|dirty|sorted|grand|usable|useable)\b|can .* be used|can (i|we|u|you|she|he|someone) (use|have|take|scan|grab|start|pop|put|borrow)|go ahead with|(should|may|could|shall|would) (i|we) (use|scan|take|have)|need to do anything before|is .* (usable|on hold|held|out of service|broken|fixed|back|mended|sterilised|autoclaved|used|been used)|has .* (been|passed|come back)|(been|being) (used|sterilised|autoclaved|sent|washed|bagged)|which (scanner|one|of the scanners)/.test(
         text,
       );
     if (/how (many|often)/.test(text)) return null;
