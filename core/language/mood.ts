@@ -248,7 +248,7 @@ export function opensQuestion(parts: readonly Part[]): boolean {
       (next.unknown && !/^(have|had|will)$/.test(first.text))
     );
   }
-  return /^(can i|could i|can we|am i|are we|should i|do i|do we|shall i|should we|may i|can you tell me|did you|have we|have i)$/.test(
+  return /^(can i|could i|can we|could we|am i|are we|should i|do i|do we|shall i|should we|may i|can you tell me|did you|have we|have i)$/.test(
     first.text,
   );
 }

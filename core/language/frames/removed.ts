@@ -16,11 +16,18 @@ function ofForOff(c: Clause): number {
     : -1;
 }
 
+/** "Tip 16 taken out from Wanda". */
+function outFrom(c: Clause): number {
+  const scanner = c.first('scanner');
+  const from = scanner !== null && /^(from|of)$/.test(c.parts[scanner.at - 1]?.text ?? '');
+  return from && c.form('take', 'd') >= 0 ? c.word(/^out$/) : -1;
+}
+
 export const removed: Frame = {
   name: 'removed',
-  on: ['remove', 'word:off', 'word:of'],
+  on: ['remove', 'word:off', 'word:of', 'word:out'],
   read(c) {
-    const off = c.word(/^off$/) >= 0 ? c.word(/^off$/) : ofForOff(c);
+    const off = c.word(/^off$/) >= 0 ? c.word(/^off$/) : Math.max(ofForOff(c), outFrom(c));
     const direct = c.form('remove', 'dg');
     const took = c.form('take', 'd');
     const verb = direct >= 0 ? direct : off >= 0 && took >= 0 ? took : off;
