@@ -14,6 +14,11 @@ export interface Draft {
   readonly quoted: boolean;
 }
 
+/** The parts of a draft less its marks. */
+export function saidIn(draft: Draft | undefined): readonly Part[] {
+  return (draft?.parts ?? []).filter((part) => !part.mark);
+}
+
 export type SegmentSort = 'act' | 'entities' | 'outcome' | 'time' | 'talk';
 
 /** Verbs that make no act of a segment by themselves: those that weigh little, and what is done to anything. */

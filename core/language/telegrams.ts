@@ -1,8 +1,10 @@
-import { type Draft, sortOf } from './clauses.ts';
+import { scanBegun } from './begun.ts';
+import { type Draft, saidIn, sortOf } from './clauses.ts';
 import { jointOf } from './growth.ts';
 import { isLoadDetail } from './joins-of-loads.ts';
 import { isLook } from './joins-of-tips.ts';
 import { hasSort, hasTag, type Part } from './part.ts';
+import { timedTwice } from './second-times.ts';
 
 /**
  * Puts together what telegrams set apart with dots, dashes and commas: "Moved scanner. Room 3.", "60 - oven - passed - dry",
@@ -47,8 +49,6 @@ function asOne(drafts: readonly Draft[]): Draft {
   return { ...first, parts, sort: sortOf(parts) };
 }
 
-const words = (draft: Draft | undefined) => (draft?.parts ?? []).filter((p) => !p.mark);
-
 /** "60 - oven - passed - dry - strip ok": how many drafts tell of one load, its number or autoclave first; 0 where none do. */
 function loadLine(drafts: readonly Draft[], from: number): number {
   const first = drafts[from];
@@ -64,7 +64,7 @@ function loadLine(drafts: readonly Draft[], from: number): number {
       (to > from && !/^[-/,:]?$|^--$/.test(draft.joint))
     )
       break;
-    const verdict = draft.sort === 'outcome' && words(draft).every((p) => p.entity === undefined);
+    const verdict = draft.sort === 'outcome' && saidIn(draft).every((p) => p.entity === undefined);
     if (namesLoad(draft)) named++;
     else if (!verdict && !isLoadDetail(draft.parts)) break;
     result ||= verdict;
@@ -75,7 +75,7 @@ function loadLine(drafts: readonly Draft[], from: number): number {
 
 /** A number that is no tip's, a load, an autoclave, and nothing else. */
 function namesLoad(draft: Draft): boolean {
-  const said = words(draft).filter((p) => p.entity !== undefined || !hasSort(p, 'glue'));
+  const said = saidIn(draft).filter((p) => p.entity !== undefined || !hasSort(p, 'glue'));
   return (
     said.length > 0 &&
     said.length <= 2 &&
@@ -91,14 +91,14 @@ function namesLoad(draft: Draft): boolean {
 /** "Inspected. Tip 1 clean. Tip 2 debris.": each verdict behind the look is one of its own; `null` where there are none. */
 function lookedAt(drafts: readonly Draft[], at: number): Draft[] | null {
   const look = drafts[at];
-  const looks = words(look);
+  const looks = saidIn(look);
   if (look === undefined || looks.length > 5 || !looks.every((p) => isLook(p) || hasSort(p, 'glue')))
     return null;
   const verb = looks.find(isLook);
   if (verb === undefined || looks.some((p) => p.entity !== undefined)) return null;
   const made: Draft[] = [];
   for (const draft of drafts.slice(at + 1)) {
-    const own = words(draft);
+    const own = saidIn(draft);
     const verdict = own.some(
       (p) => ['pass', 'fail', 'debris', 'clean'].some((tag) => hasTag(p, tag)) || p.text === 'dirty',
     );
@@ -115,8 +115,8 @@ const WAY = /^(on (our|my|the|its|his|her|their) way|en route|on way)$/;
 
 /** True where a draft only completes the one before it. */
 function completes(last: Draft, draft: Draft, drafts: readonly Draft[], at: number): boolean {
-  const own = words(draft);
-  const before = words(last);
+  const own = saidIn(draft);
+  const before = saidIn(last);
   if (own.length === 0 || draft.quoted || last.quoted) return false;
   const next = drafts[at + 1];
   const is = (part: Part) => part.entity?.is;
@@ -126,7 +126,7 @@ function completes(last: Draft, draft: Draft, drafts: readonly Draft[], at: numb
     return (
       PLACED.some((tag) => before.some((p) => hasTag(p, tag))) &&
       !before.some((p) => is(p) === 'room' || is(p) === 'site' || is(p) === 'load') &&
-      !words(next).some((p) => is(p) === 'celsius' || is(p) === 'scanner')
+      !saidIn(next).some((p) => is(p) === 'celsius' || is(p) === 'scanner')
     );
   // "Load 118 on. Tips 2. 5. 7."
   if (apart && own.every((p) => is(p) === 'tips'))
@@ -160,100 +160,3 @@ function belongs(before: readonly Part[], own: readonly Part[], draft: Draft, la
     !own.some((p) => is(p) === 'autoclave')
   );
 }
-
-const GO = /^(go|away we go|off we go)$/;
-const STARTED: Part = {
-  from: 0,
-  to: 0,
-  text: 'started',
-  senses: [{ sort: 'verb', tag: 'start', form: 'd', ref: '' }],
-  mark: false,
-  unknown: false,
-};
-
-/** "Go: Ruby, tip 3, surgery 1", "Wanda on, tip 7, surg 2, go": a scan begins where nothing but what it is with is said. */
-function scanBegun(drafts: readonly Draft[]): readonly Draft[] | null {
-  const go = drafts.filter((one) =>
-    GO.test(
-      words(one)
-        .map((p) => p.text)
-        .join(' '),
-    ),
-  );
-  const [one, more] = go;
-  if (
-    one === undefined ||
-    more !== undefined ||
-    drafts.some((d) => d.sentence !== one.sentence || d.question)
-  )
-    return null;
-  const rest = drafts.filter((d) => d !== one);
-  const parts = rest.flatMap((d) => d.parts.filter((p) => !p.mark && p.text !== 'on'));
-  const things = parts.filter((p) => p.entity !== undefined);
-  const plain =
-    rest.every((d) => d.sort === 'entities') &&
-    parts.every((p) => p.entity !== undefined || hasSort(p, 'glue'));
-  const tipped =
-    things.some((p) => p.entity?.is === 'tips') && things.some((p) => p.entity?.is === 'scanner');
-  return plain && tipped ? [{ ...one, parts: [STARTED, ...parts], joint: '', sort: 'act' }] : null;
-}
-
-/** Words that a second time may stand among and say nothing else: "then again 9:20", "finished at ten to 12", "passed at 10.40". */
-function onlyTimed(draft: Draft, verbs: RegExp): boolean {
-  const own = words(draft);
-  return (
-    own.some((p) => p.entity?.is === 'time' && p.entity.span.clocks.length > 0) &&
-    own.some((p) => p.entity === undefined && verbs.test(p.text)) &&
-    own.every(
-      (p) =>
-        p.entity?.is === 'time' || (p.entity === undefined && (verbs.test(p.text) || hasSort(p, 'glue'))),
-    )
-  );
-}
-
-/** "Calibrated blue at 9, failed, again 9:20, passed", "started 11:30, finished 11:50": the second time is of an act of its own. */
-function timedTwice(drafts: readonly Draft[]): readonly Draft[] {
-  const list: Draft[] = [];
-  for (const draft of drafts) {
-    const first = list.findLast(
-      (one) => one.sentence === draft.sentence && words(one).some((p) => p.entity?.is === 'time'),
-    );
-    const told = list.filter((one) => one.sentence === draft.sentence).flatMap(words);
-    list.push(first === undefined ? draft : secondAct(first, draft, told));
-  }
-  return list;
-}
-
-function secondAct(first: Draft, draft: Draft, told: readonly Part[]): Draft {
-  const timed = words(first).some((p) => p.entity?.is === 'time' && p.entity.span.clocks.length > 0);
-  if (!timed) return draft;
-  const load = words(first).find((p) => p.entity?.is === 'load');
-  const act = told.find((p) => p.entity === undefined && (hasTag(p, 'calibrate') || hasTag(p, 'scan')));
-  if (
-    load !== undefined &&
-    onlyTimed(draft, /^(passed|failed|finished|done|out)$/) &&
-    words(first).some((p) => /^(on|in|started)$/.test(p.text))
-  )
-    return {
-      ...draft,
-      parts: [load, ...words(first).filter((p) => p.entity?.is === 'autoclave'), ...draft.parts],
-      sort: 'act',
-    };
-  if (act === undefined) return draft;
-  if (hasTag(act, 'scan') && onlyTimed(draft, /^(finished|done|ended|over)$/))
-    return { ...draft, parts: [SCAN, ...draft.parts], sort: 'act' };
-  const scanner = told.find((p) => p.entity?.is === 'scanner' || hasTag(p, 'scanner'));
-  if (
-    hasTag(act, 'calibrate') &&
-    scanner !== undefined &&
-    onlyTimed(draft, /^(again|tried again|tried|redid|redone|retried)$/)
-  )
-    return {
-      ...draft,
-      parts: [act, scanner, ...draft.parts.filter((p) => p.entity !== undefined)],
-      sort: 'act',
-    };
-  return draft;
-}
-
-const SCAN: Part = { ...STARTED, text: 'scan', senses: [{ sort: 'verb', tag: 'scan', form: 'n', ref: '' }] };
