@@ -30,8 +30,12 @@ export function addNeed(tip: TipState, why: NeedWhy, mark: Mark, load: string | 
   tip.sent = null;
 }
 
+/** Another hold. Of one sort the latest stands, but what two people placed ends only when both, or the lead, let it go. */
 export function hold(holds: readonly Hold[], added: Hold): readonly Hold[] {
-  return [...holds.filter((each) => each.sort !== added.sort || each.ends !== added.ends), added];
+  const { sort, ends, mark } = added;
+  const isSame = (each: Hold) =>
+    each.sort === sort && each.ends === ends && (ends !== 'placer' || each.mark.from === mark.from);
+  return [...holds.filter((each) => !isSame(each)), added];
 }
 
 /** A note that has it in someone's hands says that it is no longer missing; it then needs a load. */

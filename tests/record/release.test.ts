@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { ferngate, OTHER } from './ferngate.ts';
+import { ferngate, OTHER, STAFF } from './ferngate.ts';
 import { type Given, given, sterile, type Told } from './given.ts';
 
 type Items = Extract<Told, { kind: 'released' }>['items'];
@@ -159,6 +159,25 @@ describe('a hold', () => {
     expect(record.state.autoclaves.get('')?.holds).toMatchObject([{ ends: 'clear-test' }]);
     expect(refusals(record)).toEqual([['release', ['autoclave'], 'needs-clear-test']]);
   });
+
+  test.each<Items[number]>(['tip:4', 'scanner:A'])(
+    'given two people hold %s, then each releases their own',
+    (item) => {
+      const record = given()
+        .note('09:00', held(item))
+        .by(OTHER, '09:10', held(item))
+        .note('09:15', held(item));
+      const holds = () =>
+        [...record.tip('4').holds, ...record.scanner('A').holds].map(({ mark }) => mark.from);
+      expect(holds()).toEqual([OTHER, STAFF]);
+      record.note('09:20', released(item));
+      expect(holds()).toEqual([OTHER]);
+      expect(refusals(record)).toEqual([['release', [item], 'not-allowed']]);
+      expect(record.scanner('A').available).toBeNull();
+      record.by(OTHER, '09:30', released(item));
+      expect(holds()).toEqual([]);
+    },
+  );
 
   test('given the program placed it, then the program’s next word does not count as its placer’s', () => {
     const record = given().by('', '09:00', held('tip:4')).by('', '09:10', released('tip:4'));

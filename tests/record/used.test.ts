@@ -63,6 +63,11 @@ describe('"used" sums up, or is another use', () => {
     expect(why(next)).toEqual([]);
   });
 
+  test('given it was only dropped, then its first use is no other patient', () => {
+    const dropped = given().note('08:40', { kind: 'fault', item: 'tip:4', sort: 'dropped' });
+    expect(why(dropped.note('09:00', used(onA)))).toEqual([]);
+  });
+
   test('given it was told with no scanner first, then with one, then nothing is warned of', () => {
     expect(why(sterile(given(), ['4']).note('09:00', used()).note('10:00', used(onA)))).toEqual([]);
   });
