@@ -7,6 +7,7 @@ import {
   type MatrixEvent,
   MatrixScheduler,
   MemoryStore,
+  Method,
   MsgType,
   Preset,
   RelationType,
@@ -157,6 +158,28 @@ export class Person {
     const inReply = relationOf(content)['m.in_reply_to'];
     if (typeof inReply !== 'object' || inReply === null || !('event_id' in inReply)) return null;
     return String(inReply.event_id);
+  }
+
+  /**
+   * The notes that the bot's messages in a room answer, oldest first, as the homeserver has them. What a phone shows may lack
+   * some after its homeserver was killed; what an event answers stands in clear.
+   */
+  async answeredIn(room: string): Promise<readonly string[]> {
+    const answered: string[] = [];
+    let from: string | undefined;
+    do {
+      const query = { dir: 'b', limit: 500, ...(from === undefined ? {} : { from }) };
+      const path = `/rooms/${encodeURIComponent(room)}/messages`;
+      const page: { chunk: { sender: string; content: Content }[]; end?: string } =
+        await this.client.http.authedRequest(Method.Get, path, query);
+      for (const { sender, content } of page.chunk) {
+        const inReply = relationOf(content)['m.in_reply_to'];
+        if (!sender.startsWith('@scanward:') || typeof inReply !== 'object' || inReply === null) continue;
+        if ('event_id' in inReply) answered.push(String(inReply.event_id));
+      }
+      from = page.chunk.length === 0 ? undefined : page.end;
+    } while (from !== undefined);
+    return answered.reverse();
   }
 
   /** Waits until somebody is in a room of this person's. */
