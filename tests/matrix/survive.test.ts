@@ -10,9 +10,9 @@ const house = await houseIfPossible();
 
 /** Kills in the middle of a burst: 50 in CI; `npm run survive` does 300. */
 const KILLS = Number(process.env.SCANWARD_KILLS ?? (process.env.CI === undefined ? 5 : 50));
-const NOTES_A_KILL = 8;
+const NOTES_A_KILL = 6;
 /** Every so many kills it is the homeserver that goes. */
-const SERVER_EVERY = 4;
+const SERVER_EVERY = 5;
 
 /** A homeserver gives the last 50 of a room at a sync: what is more has to be fetched. */
 const MISSED = 500;
