@@ -1,15 +1,8 @@
 import { type Draft, saidIn } from './clauses.ts';
-import { hasSort, type Part } from './part.ts';
+import { hasSort, meantWord } from './part.ts';
 
 const GO = /^(go|away we go|off we go)$/;
-const STARTED: Part = {
-  from: 0,
-  to: 0,
-  text: 'started',
-  senses: [{ sort: 'verb', tag: 'start', form: 'd', ref: '' }],
-  mark: false,
-  unknown: false,
-};
+const STARTED = meantWord('started', { sort: 'verb', tag: 'start', form: 'd' });
 
 /** "Go: Ruby, tip 3, surgery 1", "Wanda on, tip 7, surg 2, go": a scan begins where nothing but what it is with is said. */
 export function scanBegun(drafts: readonly Draft[]): readonly Draft[] | null {

@@ -2,7 +2,7 @@ import type { NoteScope } from './clause.ts';
 import type { Draft } from './clauses.ts';
 import { grow, jointOf, leftOut, MOST_TAKEN } from './growth.ts';
 import { type Interpretation, interpret } from './interpret.ts';
-import { hasTag, type Part } from './part.ts';
+import { hasTag, meantWord, type Part } from './part.ts';
 
 export interface Read {
   readonly read: Interpretation;
@@ -94,11 +94,4 @@ function isVerdictOnTips(parts: readonly Part[]): boolean {
   return verdict && parts.some((p) => p.entity?.is === 'tips');
 }
 
-const LOOKED: Part = {
-  from: 0,
-  to: 0,
-  text: 'mag',
-  senses: [{ sort: 'noun', tag: 'magnifier', form: 'b', ref: '' }],
-  mark: false,
-  unknown: false,
-};
+const LOOKED = meantWord('mag', { sort: 'noun', tag: 'magnifier', form: 'b' });

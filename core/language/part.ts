@@ -61,6 +61,11 @@ export interface Part {
   readonly unknown: boolean;
 }
 
+/** A word that is meant and was not typed, standing nowhere in the note. */
+export function meantWord(text: string, sense: Omit<Sense, 'ref'>): Part {
+  return { from: 0, to: 0, text, senses: [{ ...sense, ref: '' }], mark: false, unknown: false };
+}
+
 export function hasTag(part: Part | undefined, tag: string): boolean {
   if (part === undefined) return false;
   for (const sense of part.senses) if (sense.tag === tag) return true;

@@ -6,12 +6,13 @@ import { addNames, type Names } from './names.ts';
 import { readNote } from './note.ts';
 import type { Part } from './part.ts';
 import { partsOf } from './parts.ts';
-import type { MakeReader, NoteContext, NoteRead } from './read.ts';
+import type { MakeReader, NoteRead } from './read.ts';
 import { asRestated } from './restated.ts';
 import { bySlips, type TokensRead } from './slips.ts';
 import { Spelling } from './spelling.ts';
 import { withSpokenMarks, withSpokenNumbers } from './spoken-marks.ts';
 import { Table } from './table.ts';
+import { timeHabits } from './time-habits.ts';
 import { findTimes } from './times/find.ts';
 import { resolveDays } from './times/resolve-days.ts';
 import type { TimeContext, TimeSpan } from './times/time-span.ts';
@@ -25,9 +26,10 @@ export const makeReader: MakeReader = (practice, learned = []) => {
   addLexicon(table);
   const names = addNames(table, practice, learned);
   const spelling = new Spelling(table);
+  const habitsIn = timeHabits(practice);
   return (note, context) => {
-    const time = timeContextOf(names, context);
-    const chatSites = chatSitesOf(names, context);
+    const chatSites = context.room === undefined ? [] : (names.siteOfChat.get(context.room) ?? []);
+    const time = { at: context.at, ...habitsIn(chatSites) };
     const typed = spelling.correct(
       withSpokenNumbers(withSpokenMarks(tokenize(note).filter((token) => !FILLER.test(token.text)))),
     );
@@ -110,48 +112,4 @@ const LISTING = new Set([...'[]{}<>=|\\_@~^$%']);
 function backDay(span: TimeSpan, time: TimeContext): string | null {
   const stretch = resolveDays(span, time, 'back');
   return stretch === null || stretch.doubt !== undefined ? null : stretch.from;
-}
-
-function chatSitesOf(names: Names, context: NoteContext): readonly string[] {
-  return context.room === undefined ? [] : (names.siteOfChat.get(context.room) ?? []);
-}
-
-/** Sites of one time zone as one: open from when the first opens until the last shuts, closed where all are. */
-function openAtAll(sites: Names['practice']['sites'], first: Names['practice']['sites'][number]) {
-  const days = Object.keys(first.hours) as (keyof typeof first.hours)[];
-  const hours = { ...first.hours };
-  for (const day of days) {
-    const spans = sites.flatMap((one) => one.hours[day]);
-    const opens = spans.map((span) => span.open).sort();
-    const shuts = spans.map((span) => span.shut).sort();
-    const [open, shut] = [opens[0], shuts.at(-1)];
-    hours[day] = open === undefined || shut === undefined ? [] : [{ open, shut }];
-  }
-  return {
-    ...first,
-    hours,
-    closed: first.closed.filter((date) => sites.every((one) => one.closed.includes(date))),
-  };
-}
-
-/** The first of the sites that may be meant where they all keep the same hours: "this morning" then begins alike. */
-function alike(
-  all: Names['practice']['sites'],
-  served: readonly string[],
-): Names['practice']['sites'][number] | null {
-  const sites = served.length > 0 ? all.filter((one) => served.includes(one.id)) : all;
-  const [first, ...rest] = sites;
-  if (first === undefined) return null;
-  if (rest.some((one) => one.timezone !== first.timezone)) return null;
-  const key = (one: typeof first) => JSON.stringify([one.hours, one.closed]);
-  return rest.every((one) => key(one) === key(first)) ? first : openAtAll(sites, first);
-}
-
-function timeContextOf(names: Names, context: NoteContext): TimeContext {
-  const { practice } = names;
-  const sites = chatSitesOf(names, context);
-  const only =
-    sites.length === 1 ? sites[0] : practice.sites.length === 1 ? practice.sites[0]?.id : undefined;
-  const site = practice.sites.find((one) => one.id === only) ?? alike(practice.sites, sites);
-  return { at: context.at, zone: site?.timezone ?? practice.timezone, dates: practice.dates, hours: site };
 }

@@ -1,5 +1,5 @@
 import { type Draft, saidIn } from './clauses.ts';
-import { hasSort, hasTag, type Part } from './part.ts';
+import { hasSort, hasTag, meantWord, type Part } from './part.ts';
 
 /** Words that a second time may stand among and say nothing else: "then again 9:20", "finished at ten to 12", "passed at 10.40". */
 function onlyTimed(draft: Draft, verbs: RegExp): boolean {
@@ -59,11 +59,4 @@ function secondAct(first: Draft, draft: Draft, told: readonly Part[]): Draft {
   return draft;
 }
 
-const SCAN: Part = {
-  from: 0,
-  to: 0,
-  text: 'scan',
-  senses: [{ sort: 'verb', tag: 'scan', form: 'n', ref: '' }],
-  mark: false,
-  unknown: false,
-};
+const SCAN = meantWord('scan', { sort: 'verb', tag: 'scan', form: 'n' });

@@ -2,6 +2,7 @@ import { ruleValue } from '../defaults/rule-value.ts';
 import type { Practice } from '../practice/practice.ts';
 import type { FactOf } from '../reading/fact.ts';
 import { type HoldJudgement, judgeHold } from '../science/sterilisation.ts';
+import type { LoadResult } from './load-state.ts';
 
 /** A load's autoclave and site: what its figures are held against. */
 interface Ran {
@@ -37,14 +38,29 @@ export function judgeFigures(
   });
 }
 
+/** Why a result is a fail, whatever was said of it; `null` where nothing speaks against it. */
+export function whyFailed({
+  outcome,
+  indicator,
+  judged,
+}: Pick<LoadResult, 'outcome' | 'judged'> & { readonly indicator?: LoadResult['indicator'] | undefined }):
+  | 'said'
+  | 'indicator'
+  | 'short'
+  | null {
+  if (outcome === 'failed') return 'said';
+  if (indicator === 'failed') return 'indicator';
+  return judged === 'short' ? 'short' : null;
+}
+
 /** What a result counts as, whatever was said of it: a hold that was too short, or an indicator that did not turn, is a fail. */
 export function countsAs(
   practice: Practice,
   { outcome, celsius, minutes, indicator, autoclave }: FactOf<'load-finished'>,
   site: string | null = null,
 ): 'passed' | 'failed' {
-  if (outcome === 'failed' || indicator === 'failed') return 'failed';
   const ran = { autoclave: autoclave ?? null, site };
   const figures = { celsius: celsius ?? null, minutes: minutes ?? null };
-  return judgeFigures(practice, ran, figures).judged === 'short' ? 'failed' : 'passed';
+  const { judged } = judgeFigures(practice, ran, figures);
+  return whyFailed({ outcome, indicator, judged }) === null ? 'passed' : 'failed';
 }

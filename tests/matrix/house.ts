@@ -50,6 +50,11 @@ export class House {
     return PASSWORD;
   }
 
+  /** The recovery key that the bot showed last; empty where it showed none. */
+  get recoveryKey(): string {
+    return /^ {2}(\w{4}(?: \w{2,4})+)$/m.exec(this.printed)?.[1] ?? '';
+  }
+
   /** The practice file, with chat rooms that exist. Open day and night, so that no test depends on the hour. */
   practice(rooms: readonly string[], more = ''): string {
     const path = join(this.folder, 'practice.yaml');

@@ -15,6 +15,7 @@ import {
   SyncState,
 } from 'matrix-js-sdk/lib/matrix.js';
 import { silenceSdk, silent } from '../../bot/chat/matrix/silent-logger.ts';
+import { passwordLogin } from './password-login.ts';
 
 type Content = Readonly<Record<string, unknown>>;
 
@@ -38,20 +39,12 @@ export class Person {
 
   static async signIn(url: string, user: string, password: string): Promise<Person> {
     silenceSdk();
-    const login = await fetch(`${url}/_matrix/client/v3/login`, {
-      method: 'POST',
-      body: JSON.stringify({
-        type: 'm.login.password',
-        identifier: { type: 'm.id.user', user },
-        password,
-      }),
-    });
-    const { user_id, access_token, device_id }: Record<string, string> = JSON.parse(await login.text());
+    const { user_id, access_token, device_id } = await passwordLogin(url, user, password);
     const client = new MatrixClient({
       baseUrl: url,
-      userId: user_id ?? '',
-      accessToken: access_token ?? '',
-      deviceId: device_id ?? '',
+      userId: user_id,
+      accessToken: access_token,
+      deviceId: device_id,
       store: new MemoryStore(),
       scheduler: new MatrixScheduler(),
       logger: silent,

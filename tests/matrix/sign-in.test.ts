@@ -7,6 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readCredentials } from '../../bot/chat/matrix/sign-in/credentials.ts';
 import { House, houseIfPossible } from './house.ts';
+import { passwordLogin } from './password-login.ts';
 import { Person } from './person.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
@@ -106,17 +107,11 @@ describe.skipIf(house === null)('signing in', () => {
   test('a token made by hand is taken as it is, kept with its device, and needs no password ever after', async () => {
     if (house === null) return;
     const hand = House.inside(house);
-    const identifier = { type: 'm.id.user', user: 'scanward' };
-    const login = { type: 'm.login.password', identifier, password, initial_device_display_name: 'by hand' };
-    const answer = await fetch(`${server.url}/_matrix/client/v3/login`, {
-      method: 'POST',
-      body: JSON.stringify(login),
-    });
-    const { access_token, device_id }: Record<string, string> = JSON.parse(await answer.text());
+    const { access_token, device_id } = await passwordLogin(server.url, 'scanward', password, 'by hand');
     const none = { SCANWARD_USER: '', SCANWARD_PASSWORD: '' };
     await hand.startBot(hand.practice(['!none:example.org']), {
       ...none,
-      SCANWARD_TOKEN: access_token ?? '',
+      SCANWARD_TOKEN: access_token,
     });
     expect(hand.session()).toMatchObject({ user: '@scanward:example.org', device: device_id });
     expect(hand.printed).not.toContain(access_token);

@@ -15,8 +15,11 @@ const NOT_WORK = new Set<Matter['about']>(['brief', 'close-out', 'question', 'se
 /** More is not read on a phone. */
 const SHOWN = 12;
 
+/** What is due is told by the rules alone: no entry is looked up. */
+type DueView = Omit<AskView, 'entries'>;
+
 /** "What's due?": what waits already first, then what is asked for later that day; by site where several are asked about. */
-export function answerDue(ask: AskOf<'due'>, view: Omit<AskView, 'entries'>): Answer {
+export function answerDue(ask: AskOf<'due'>, view: DueView): Answer {
   const sites = sitesOfAsk(view.practice, ask.site, view.room);
   const matters = onceEach(openMatters(view))
     .filter(
@@ -55,19 +58,14 @@ function firstAt({ stages, since }: Matter): Instant {
 }
 
 /** Of a day to come, what falls due on it; of today, what has waited since before too. */
-function isOf(matter: Matter, day: LocalDate | undefined, view: Omit<AskView, 'entries'>): boolean {
+function isOf(matter: Matter, day: LocalDate | undefined, view: DueView): boolean {
   const zone = zoneOf(view.practice, matter.site);
   const today = localDateOf(view.now, zone);
   const date = localDateOf(firstAt(matter), zone);
   return day === undefined || day <= today ? date <= (day ?? today) : date === day;
 }
 
-function siteBlocks(
-  view: Omit<AskView, 'entries'>,
-  site: string,
-  matters: readonly Matter[],
-  isNamed: boolean,
-): Message {
+function siteBlocks(view: DueView, site: string, matters: readonly Matter[], isNamed: boolean): Message {
   const name = siteOf(view.practice, site)?.name ?? site;
   const more = matters.length - SHOWN;
   return [
@@ -77,7 +75,7 @@ function siteBlocks(
   ];
 }
 
-function matterLine(matter: Matter, view: Omit<AskView, 'entries'>): Line {
+function matterLine(matter: Matter, view: DueView): Line {
   const [block] = matter.line;
   const words = block !== undefined && 'line' in block ? block.line : [matter.about];
   const at = firstAt(matter);
@@ -86,13 +84,13 @@ function matterLine(matter: Matter, view: Omit<AskView, 'entries'>): Line {
   return [...words.slice(0, -1), `${wordsOf(words.at(-1) ?? '').replace(/[.:]$/, '')} (asked for ${when})`];
 }
 
-function dayOf(day: LocalDate, site: string | null, view: Omit<AskView, 'entries'>): string {
+function dayOf(day: LocalDate, site: string | null, view: DueView): string {
   const zone = zoneOf(view.practice, site);
   const words = dateReadBack(day, view.now, zone);
   return words.includes(' ') ? `on ${words}` : words;
 }
 
-function where(sites: readonly string[], { practice }: Omit<AskView, 'entries'>): string {
+function where(sites: readonly string[], { practice }: DueView): string {
   const [only] = sites;
   return sites.length === 1 && only !== undefined && practice.sites.length > 1
     ? ` at ${siteOf(practice, only)?.name ?? only}`

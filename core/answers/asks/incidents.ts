@@ -1,14 +1,13 @@
-import { siteOf } from '../../practice/look-up.ts';
 import type { AskOf } from '../../reading/ask.ts';
 import type { IncidentState } from '../../record/state.ts';
 import { dateAt, zoneOf } from '../../record/where.ts';
 import { siteOfIncident } from '../../rules/incidents/open-incidents.ts';
 import { clockWords } from '../../words/clock-words.ts';
 import { type Line, lines, type Message } from '../../words/message.ts';
-import { spanWords } from '../../words/span-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { csvFile } from '../csv.ts';
 import { howItStands, INCIDENT_COLUMNS, incidentRow, incidentWords } from '../incident-rows.ts';
+import { spanOfAsk } from '../span-of-ask.ts';
 
 /** What is read on a phone; all of it is in the file. */
 const SHOWN = 6;
@@ -16,8 +15,7 @@ const SHOWN = 6;
 /** "Incidents this year": each with what it was, who answered and who closed it with what; open ones first, then the latest. */
 export function answerIncidents(ask: AskOf<'incidents'>, view: AskView): Answer {
   const found = incidentsAsked(ask, view);
-  const of = ask.site === undefined ? '' : `, ${siteOf(view.practice, ask.site)?.name ?? ask.site}`;
-  const span = spanWords(ask.from, ask.to) + of;
+  const span = spanOfAsk(view.practice, ask);
   if (found.length === 0)
     return {
       about: 'record',

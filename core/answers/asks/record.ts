@@ -1,14 +1,13 @@
-import { siteOf } from '../../practice/look-up.ts';
 import type { AskOf } from '../../reading/ask.ts';
 import type { Entry } from '../../record/entry.ts';
 import { DAY } from '../../time/instant.ts';
 import { startOfDay } from '../../time/zone.ts';
 import { lines, type Message } from '../../words/message.ts';
-import { spanWords } from '../../words/span-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { csvFile } from '../csv.ts';
 import { dateOfEntry, isForReaders, RECORD_COLUMNS, recordRow, siteOfEntry } from '../record-rows.ts';
 import { recordSummary } from '../record-summary.ts';
+import { spanOfAsk } from '../span-of-ask.ts';
 
 /** More than a year of a busy practice (a hundred notes a day): no phone opens a larger file with ease (assumed). */
 const MOST_LINES = 50_000;
@@ -17,8 +16,7 @@ const MOST_LINES = 50_000;
 export function answerRecord(ask: AskOf<'record'>, view: AskView): Answer {
   const { practice } = view;
   const entries = entriesAsked(ask, view);
-  const of = ask.site === undefined ? '' : `, ${siteOf(practice, ask.site)?.name ?? ask.site}`;
-  const span = spanWords(ask.from, ask.to) + of;
+  const span = spanOfAsk(practice, ask);
   if (entries.length === 0)
     return { about: 'record', message: lines([{ strong: span }, ': nothing noted.']), items: [] };
   if (entries.length > MOST_LINES) {

@@ -20,5 +20,5 @@ export function readAct(c: Clause, asked = isAsked(c)): Made | null {
   const answer = asked ? null : (bareAnswer(typed) ?? bareAnswer(words));
   if (answer !== null) return made(answer, {});
   if (!namesItem(c) && (takesBack(words) || takesBack(typed))) return made('undo', {});
-  return later(c, words, typed) ?? close(c) ?? amend(c) ?? pick(c);
+  return later(c, words, typed) ?? close(c) ?? amend(c, words, typed) ?? pick(c, typed);
 }

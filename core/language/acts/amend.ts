@@ -1,7 +1,7 @@
 import type { Clause } from '../clause.ts';
 import { made } from '../frames/frame.ts';
 import type { Made } from '../result.ts';
-import { textOf, typedOf, wordsOf } from './act-text.ts';
+import { textOf, wordsOf } from './act-text.ts';
 import { plainId, spokenId } from './item-id.ts';
 
 const SORRY =
@@ -34,18 +34,18 @@ const TWO =
   /^(?:(?:sorry|no|oops|ok|please) )*(?:(?:not|wasn't|wasnt|change|swap|replace) (?:tip |tips |number )?)([a-z]{0,3}-?\d{1,4})(?: (?:it was|but|to|for|with|it's|is))? (?:tip |tips |number )?([a-z]{0,3}-?\d{1,4})(?: (?:please|pls|sorry|instead|ta|thanks))*$/;
 
 /** "Sorry, tip 5 not 4", "I meant 5", "not 4, 5", "make that blue". */
-export function amend(c: Clause): Made | null {
-  const [, from, to] = TWO.exec(typedOf(c)) ?? [];
+export function amend(c: Clause, words: string, typed: string): Made | null {
+  const [, from, to] = TWO.exec(typed) ?? [];
   if (from !== undefined && to !== undefined)
     return made('amend', { from: tipOf(c, from), to: tipOf(c, to) });
   const [first, second, third] = idsIn(c) ?? [];
   if (first === undefined || third !== undefined) return null;
-  return second === undefined ? toOne(c, first) : betweenTwo(c, first, second);
+  return second === undefined ? toOne(c, first, words) : betweenTwo(c, first, second);
 }
 
 /** "Sorry, tip 5", "*tip 5": the one that is right. */
-function toOne(c: Clause, { id }: Id): Made | null {
-  const corrects = CORRECTS.test(wordsOf(c)) || c.parts[0]?.text === '*';
+function toOne(c: Clause, { id }: Id, words: string): Made | null {
+  const corrects = CORRECTS.test(words) || c.parts[0]?.text === '*';
   return corrects && notAt(c) < 0 ? made('amend', { to: id }) : null;
 }
 

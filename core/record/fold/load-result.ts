@@ -3,7 +3,7 @@ import { MINUTE } from '../../time/instant.ts';
 import { answersForScanners } from '../authority.ts';
 import type { SaidOf } from '../entry.ts';
 import { autoclaveTold } from '../load-key.ts';
-import { judgeFigures } from '../load-standard.ts';
+import { judgeFigures, whyFailed } from '../load-standard.ts';
 import type { LoadResult, LoadState, LoadStatus, Refused, State } from '../state.ts';
 import { isProven } from '../vouched.ts';
 import { afterLoad } from './autoclave-use.ts';
@@ -72,9 +72,8 @@ function resultOf(state: State, load: LoadState, said: Finished, step: Step): Lo
 type Verdict = Pick<LoadState, 'status' | 'failedWhy'>;
 
 function verdict(result: LoadResult): Verdict {
-  if (result.outcome === 'failed') return { status: 'failed', failedWhy: 'said' };
-  if (result.indicator === 'failed') return { status: 'failed', failedWhy: 'indicator' };
-  if (result.judged === 'short') return { status: 'failed', failedWhy: 'short' };
+  const failedWhy = whyFailed(result);
+  if (failedWhy !== null) return { status: 'failed', failedWhy };
   return { status: result.judged === 'no-value' ? 'needs-release' : 'passed', failedWhy: null };
 }
 

@@ -1,12 +1,13 @@
 import type { SameTipAgain, UnsafeTip } from '../../record/finding.ts';
-import { toIso } from '../../time/instant.ts';
 import { lines } from '../../words/message.ts';
 import type { View } from '../matter.ts';
 import { YES_NO } from '../question.ts';
 import type { Speech } from '../speech.ts';
+import { openedBy } from './opened-by.ts';
 
 /** Right behind the warning of a tip: whether it reached a patient. Anybody here may answer, it stays, and an incident is open. */
-export function askReached({ tip, key, kind, items, mark }: UnsafeTip | SameTipAgain, { now }: View): Speech {
+export function askReached(finding: UnsafeTip | SameTipAgain, view: View): Speech {
+  const { tip, key, items, mark } = finding;
   return {
     about: 'question',
     items,
@@ -25,15 +26,6 @@ export function askReached({ tip, key, kind, items, mark }: UnsafeTip | SameTipA
       lasts: null,
       purpose: { sort: 'reached-patient', tip, entry: mark.entry, incident: key },
     },
-    decides: [
-      {
-        kind: 'incident-opened',
-        when: toIso(now),
-        incident: key,
-        of: mark.entry,
-        items: [...items],
-        sort: kind,
-      },
-    ],
+    decides: [openedBy(finding, items, view)],
   };
 }

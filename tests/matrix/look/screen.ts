@@ -2,6 +2,7 @@ import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
+import { passwordLogin } from '../password-login.ts';
 
 /** A phone's screen in points. */
 const WIDTH = 390;
@@ -105,16 +106,7 @@ async function settled({ url, user, password, theme, folder }: Onlooker): Promis
   };
   // The same device as the last time.
   if (existsSync(config)) return environment;
-  const login = await fetch(`${url}/_matrix/client/v3/login`, {
-    method: 'POST',
-    body: JSON.stringify({
-      type: 'm.login.password',
-      identifier: { type: 'm.id.user', user },
-      password,
-      initial_device_display_name: `phone, ${theme}`,
-    }),
-  });
-  const { access_token, device_id, user_id }: Record<string, string> = JSON.parse(await login.text());
+  const { access_token, device_id, user_id } = await passwordLogin(url, user, password, `phone, ${theme}`);
   mkdirSync(join(config, 'nheko'), { recursive: true });
   const settings = `[General]
 run_without_secure_secrets_service=true
