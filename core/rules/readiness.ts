@@ -2,7 +2,7 @@ import type { Hold, Mark, Scan, ScannerState, TemperatureStep } from '../record/
 import type { Instant } from '../time/instant.ts';
 import type { LocalDate } from '../time/zone.ts';
 import { OncePerLook } from './look.ts';
-import { type Moment, type WeeklyDay, weeklyDue } from './readiness/weekly-due.ts';
+import { type Moment, type WeeklyDay, weeklyDue, weekMissed } from './readiness/weekly-due.ts';
 
 export type { Moment, WeeklyDay } from './readiness/weekly-due.ts';
 
@@ -89,7 +89,7 @@ function findReadiness(moment: Moment, scannerId: string): Readiness {
     return { scanner: scannerId, ready: false, because, calibrationDue: null, settledBy: null, weekly: null };
   }
   const weekly = weeklyDue(moment, scanner);
-  const calibration = calibrationReasons(scanner, weekly, moment.now);
+  const calibration = calibrationReasons(moment, scanner, weekly);
   const settledBy = settlingUntil(scanner, moment.now);
   const all = [
     ...placeReasons(scanner),
@@ -126,9 +126,9 @@ interface CalibrationReason extends Reason {
 }
 
 function calibrationReasons(
+  moment: Moment,
   scanner: ScannerState,
   weekly: WeeklyDay | null,
-  now: Instant,
 ): readonly CalibrationReason[] {
   const reasons: CalibrationReason[] = scanner.causes.map(({ cause, mark, step }) => {
     const reason = { word: cause, blocks: true, mark };
@@ -136,11 +136,13 @@ function calibrationReasons(
     if (cause === 'moved') return { ...reason, from: scanner.arrived?.from ?? null };
     return step === null ? reason : { ...reason, step };
   });
-  const day = weekly === null ? {} : { day: weekly.day };
-  if (scanner.lastPass === null) reasons.push({ word: 'never', blocks: true, mark: null, ...day });
-  else if (weekly !== null) {
-    const past = weekly.closing !== null && now >= weekly.closing;
-    reasons.push({ word: 'weekly', blocks: past, mark: scanner.lastPass.mark, ...day });
+  if (scanner.lastPass === null) {
+    const day = weekly === null ? {} : { day: weekly.day };
+    reasons.push({ word: 'never', blocks: true, mark: null, ...day });
+  } else if (weekly !== null) {
+    const missed = weekMissed(moment, scanner);
+    const { day } = missed ?? weekly;
+    reasons.push({ word: 'weekly', blocks: missed !== null, mark: scanner.lastPass.mark, day });
   }
   return reasons;
 }

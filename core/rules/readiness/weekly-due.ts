@@ -38,6 +38,17 @@ export function weeklyDue(moment: Moment, scanner: ScannerState): WeeklyDay | nu
 
 const latest = new OncePerLook<readonly WeeklyDay[]>();
 
+/**
+ * The latest week whose day has closed without a pass: it keeps the scanner from being ready until there is one, on the
+ * next week's Monday too. `null`: none.
+ */
+export function weekMissed(moment: Moment, scanner: ScannerState): WeeklyDay | null {
+  const due = weeklyDue(moment, scanner);
+  const isOver = ({ closing }: WeeklyDay) => closing !== null && moment.now >= closing;
+  if (due === null || isOver(due)) return due;
+  return missedWeeks(moment, scanner, WEEKS_BACK).find(isOver) ?? null;
+}
+
 /** The weekly calibrations that have come and not been done, the latest first, so many at most. */
 export function missedWeeks(moment: Moment, scanner: ScannerState, most: number): readonly WeeklyDay[] {
   const site = scanner.site === null ? undefined : siteOf(moment.practice, scanner.site);

@@ -253,6 +253,23 @@ describe('weekly calibration: ready', () => {
     expect(at(`${MON} 17:30`)).toEqual({ ready: false, calibrationDue: 'weekly', because: ['weekly!'] });
     expect(at('2026-11-26 10:00')).toEqual({ ready: false, calibrationDue: 'weekly', because: ['weekly!'] });
   });
+
+  it('not on the Monday after one that was missed, from its first minute on', () => {
+    const view = calibrated().view('2026-11-30 08:35');
+    const { ready, because, weekly } = readinessOf(view, 'A');
+    expect(ready).toBe(false);
+    // The reason names the week that was missed; what is asked for is this one's.
+    expect(because).toMatchObject([{ word: 'weekly', blocks: true, day: MON }]);
+    expect(weekly?.day).toBe('2026-11-30');
+  });
+
+  it('not in the week after a missed one whose Monday is closed, but once it passes', () => {
+    const given = calibrated();
+    given.note('2026-11-20 09:00', { kind: 'closed', site: 'quay', days: ['2026-11-30'] });
+    expect(readinessOf(given.view('2026-12-01 08:40'), 'A').ready).toBe(false);
+    given.note('2026-12-01 08:45', passed('A'));
+    expect(readinessOf(given.view('2026-12-01 08:45'), 'A').ready).toBe(true);
+  });
 });
 
 describe('never calibrated', () => {
