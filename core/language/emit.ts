@@ -1,8 +1,8 @@
 import type { Clause, NoteScope } from './clause.ts';
 import type { Draft } from './clauses.ts';
-import { strangeIn } from './evidence.ts';
+import { strangeIn } from './evidence/strange.ts';
 import type { Interpretation } from './interpret.ts';
-import { moodOf } from './mood.ts';
+import { moodOf } from './mood/mood.ts';
 import type { Output } from './output.ts';
 import { hasTag } from './part.ts';
 import { byOf, hasOwnSubject } from './people.ts';

@@ -1,5 +1,7 @@
 import { Clause, type NoteScope } from './clause.ts';
-import { bearsOutside, type Evidence, holds, strangeIn, weigh } from './evidence.ts';
+import { type Evidence, holds, weigh } from './evidence/evidence.ts';
+import { bearsOutside } from './evidence/patience.ts';
+import { strangeIn } from './evidence/strange.ts';
 import { frames } from './frames/all.ts';
 import type { Frame } from './frames/frame.ts';
 import type { Part } from './part.ts';

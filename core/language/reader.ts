@@ -1,5 +1,5 @@
 import { blockedTokens } from './anchors.ts';
-import { strangeIn } from './evidence.ts';
+import { strangeIn } from './evidence/strange.ts';
 import { addLexicon } from './lexicon/compile.ts';
 import type { Scan } from './mentions/scan.ts';
 import { addNames, type Names } from './names.ts';
@@ -8,8 +8,8 @@ import type { Part } from './part.ts';
 import { partsOf } from './parts.ts';
 import type { MakeReader, NoteRead } from './read.ts';
 import { asRestated } from './restated.ts';
-import { bySlips, type TokensRead } from './slips.ts';
-import { Spelling } from './spelling.ts';
+import { bySlips, type TokensRead } from './spelling/slips.ts';
+import { Spelling } from './spelling/spelling.ts';
 import { withSpokenMarks, withSpokenNumbers } from './spoken-marks.ts';
 import { Table } from './table.ts';
 import { timeHabits } from './time-habits.ts';

@@ -1,6 +1,6 @@
-import { closeness } from './closeness.ts';
 import { isEnglish } from './lexicon/english-words.ts';
 import type { Form } from './lexicon/inflect.ts';
+import { closeness } from './spelling/closeness.ts';
 
 export type Sort = 'verb' | 'noun' | 'other' | 'mood' | 'glue' | 'name' | 'person' | 'number';
 

@@ -1,8 +1,8 @@
-import { closeness } from './closeness.ts';
-import { strangeIn } from './evidence.ts';
+import { strangeIn } from './evidence/strange.ts';
 import type { Names } from './names.ts';
 import { type Entity, hasTag, type Part } from './part.ts';
 import type { Gap, NoteRead } from './read.ts';
+import { closeness } from './spelling/closeness.ts';
 
 /** Words that nobody knows, standing where a name of ours would: "the gun", "big blue", "Fiona's room". */
 interface Run {

@@ -1,7 +1,9 @@
 import { Clause, type NoteScope } from '../clause.ts';
-import { bearsOutside, holds, strangeIn, weigh } from '../evidence.ts';
+import { holds, weigh } from '../evidence/evidence.ts';
+import { bearsOutside } from '../evidence/patience.ts';
+import { strangeIn } from '../evidence/strange.ts';
 import { LONGEST_CLAUSE } from '../interpret.ts';
-import { opensQuestion } from '../mood.ts';
+import { opensQuestion } from '../mood/questions.ts';
 import type { Output } from '../output.ts';
 import { hasTag, type Part } from '../part.ts';
 import type { Segment, Sentence } from '../segments.ts';

@@ -1,8 +1,9 @@
-import type { Scored } from './note.ts';
-import type { Part } from './part.ts';
-import type { NoteRead } from './read.ts';
+import type { Scored } from '../note.ts';
+import type { Part } from '../part.ts';
+import type { NoteRead } from '../read.ts';
+import type { Token } from '../token.ts';
+import { Choice } from './choice.ts';
 import type { Spelling } from './spelling.ts';
-import type { Token } from './token.ts';
 
 /** A note as read from one choice of words. */
 export interface TokensRead {
@@ -64,35 +65,6 @@ function hangsOnNumber(tokens: readonly Token[], i: number): boolean {
   if (token?.text.length !== 1) return false;
   return (before?.kind === 'number' && !token.spaced) || (next?.kind === 'number' && !next.spaced);
 }
-
-/** The best of several readings, none where two that differ are as good. */
-class Choice {
-  #best: number;
-  #taken: NoteRead | null = null;
-  #divided = false;
-
-  constructor(least: number) {
-    this.#best = least;
-  }
-
-  get taken(): NoteRead | null {
-    return this.#divided ? null : this.#taken;
-  }
-
-  offer(read: NoteRead, score: number): void {
-    if (score < this.#best - CLOSE) return;
-    if (score > this.#best + CLOSE || (this.#taken === null && score >= this.#best)) {
-      this.#taken = read;
-      this.#best = score;
-      this.#divided = false;
-    } else if (this.#taken === null || JSON.stringify(this.#taken.reading) !== JSON.stringify(read.reading)) {
-      this.#divided = true;
-    }
-  }
-}
-
-/** Scores nearer than this do not tell one reading from another. */
-const CLOSE = 0.4;
 
 function isEmpty(read: NoteRead): boolean {
   const { facts, asks, acts, plans, unclear } = read.reading;

@@ -1,4 +1,4 @@
-import type { Token } from './token.ts';
+import type { Token } from '../token.ts';
 
 /** The letters below each figure of a keyboard (ISO 9995, QWERTY), from memory. */
 const BELOW: Readonly<Record<string, string>> = {

@@ -1,8 +1,5 @@
-import { closeness } from './closeness.ts';
-import type { Token } from './token.ts';
-
 /** A word that is told by what stands beside it, though what was typed is another word or too short to tell. */
-interface PlaceRule {
+export interface PlaceRule {
   readonly word: string;
   /** What was typed for it, each a word by itself; words that are none are taken by their closeness. */
   readonly typed?: string;
@@ -25,7 +22,7 @@ const BE_OR_DO =
 const NO_HOUR =
   /^(?!(at|am|pm|morning|afternoon|evening|night|lunch|lunchtime|and|or|the|for|from|with|please|next|this|pls)$)[a-z]{3,}$/;
 
-const RULES: readonly PlaceRule[] = [
+export const PLACE_RULES: readonly PlaceRule[] = [
   { word: 'not', near: 3, after: SAID },
   {
     word: 'not',
@@ -129,36 +126,3 @@ const RULES: readonly PlaceRule[] = [
   { word: 'used', typed: 'use', before: /^(the|all)$/, after: /^(tips|ones)$/ },
   { word: 'all', typed: 'al', after: /^(done|the|good|tips|used)$/ },
 ];
-
-/** What was typed → the rules that know it. */
-const KNOWN = new Map<string, PlaceRule[]>();
-for (const rule of RULES) {
-  for (const typed of rule.typed?.split(' ') ?? []) KNOWN.set(typed, [...(KNOWN.get(typed) ?? []), rule]);
-}
-const BY_CLOSENESS = RULES.filter((rule) => rule.near !== undefined);
-
-/** The word meant by what stands at `at` between its neighbours, `null` where the place tells nothing. `isWord`: what was typed is one. */
-export function byPlace(tokens: readonly Token[], at: number, isWord: boolean): string | null {
-  const text = tokens[at]?.text ?? '';
-  for (const rule of KNOWN.get(text) ?? []) if (stands(rule, tokens, at)) return rule.word;
-  if (text.length < 2 || text.length > 6 || isWord) return null;
-  for (const rule of BY_CLOSENESS) {
-    if (closeness(text, rule.word) >= (rule.near ?? 5) && stands(rule, tokens, at)) return rule.word;
-  }
-  return null;
-}
-
-function stands({ before, after, further }: PlaceRule, tokens: readonly Token[], at: number): boolean {
-  return (
-    (before === undefined || before.test(beside(tokens[at - 1]))) &&
-    (after === undefined || after.test(beside(tokens[at + 1]))) &&
-    (further === undefined || further.test(beside(tokens[at + 2])))
-  );
-}
-
-/** A neighbour as the rules write it. */
-function beside(token: Token | undefined): string {
-  if (token === undefined || /^[.!?;\n]$/.test(token.text)) return '';
-  if (token.kind !== 'number') return token.text;
-  return Number(token.text) < 100 ? '#' : '##';
-}

@@ -1,0 +1,61 @@
+import type { Clause } from '../clause.ts';
+import { hasTag } from '../part.ts';
+import { formsAt } from './forms.ts';
+
+const WEAK_REQUEST =
+  /^(please|pls|plz|plese|pleae|kindly|someone|somebody|everyone|everybody|whoever|always|go and|try|try to|try 2|lets|let's|tell|ask|mind|must)$/;
+
+interface Cues {
+  neg: boolean;
+  intend: boolean;
+  oblige: boolean;
+  request: boolean;
+  urge: boolean;
+  doubt: boolean;
+}
+
+/** "Cliff told me he used K7": what a colleague said of himself is no hearsay. */
+function doubts(c: Clause, i: number): boolean {
+  const part = c.parts[i];
+  return hasTag(part, 'doubt') && !(part?.text === 'told me' && c.parts[i - 1]?.entity?.is === 'person');
+}
+
+/** What in a clause tells how it stands to what it says, besides the part that says it. */
+export function cuesOf(c: Clause, verb: number): Cues {
+  const cues: Cues = { neg: false, intend: false, oblige: false, request: false, urge: false, doubt: false };
+  for (const [i, part] of c.parts.entries()) {
+    if (part.entity !== undefined || i === verb) continue;
+    if (doubts(c, i)) cues.doubt = true;
+    if (i > verb) continue;
+    if (hasTag(part, 'neg')) cues.neg = true;
+    if (hasTag(part, 'intend')) cues.intend = true;
+    if (hasTag(part, 'oblige')) cues.oblige = true;
+    if (!hasTag(part, 'request')) continue;
+    if (WEAK_REQUEST.test(part.text)) cues.request = true;
+    else cues.urge = true;
+  }
+  return cues;
+}
+
+/** True where somebody is asked to do something: "someone bring …", "please send …". */
+export function requests(c: Clause): boolean {
+  const cue = c.parts.findIndex(
+    (part) =>
+      part.entity === undefined &&
+      hasTag(part, 'request') &&
+      !/^(everyone|everybody|mind|try)$/.test(part.text),
+  );
+  if (cue < 0) return false;
+  const next = c.parts.findIndex(
+    (part, i) => i > cue && part.entity === undefined && formsAt(part) !== '' && !hasTag(part, 'be'),
+  );
+  const forms = formsAt(c.parts[next]);
+  const polite = c.parts.slice(0, next).some((part) => /^(please|pls|plz|kindly)$/.test(part.text));
+  if (
+    (polite || /^(mind|remember|don't forget|make sure)$/.test(c.parts[cue]?.text ?? '')) &&
+    forms.includes('b') &&
+    /^(put|set|shut|cut|split)$/.test(c.parts[next]?.text ?? '')
+  )
+    return true;
+  return next >= 0 && forms.includes('b') && !forms.includes('d') && !forms.includes('n');
+}

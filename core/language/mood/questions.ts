@@ -1,0 +1,66 @@
+import { hasTag, type Part } from '../part.ts';
+
+/** "When it was returned", "when the post comes": a clause that hangs on another. */
+function isSubordinate(parts: readonly Part[], next: Part): boolean {
+  if (next.mark || next.entity !== undefined) return false;
+  if (
+    /^(did|was|were|is|are|'s|has|have|had|will|do|does|should|can|could|would|must|shall|last|next|we|you|u|i)$/.test(
+      next.text,
+    )
+  )
+    return false;
+  return !parts.some((p) => /^(the )?last$|\?/.test(p.text));
+}
+
+/** Opens with a word of questions and asks nothing: "when it was returned", "list done and dusted". */
+function asksNothing(first: Part, next: Part, parts: readonly Part[]): boolean {
+  if (first.text === 'when') return isSubordinate(parts, next);
+  return first.text === 'list' && /^(done|is|'s|was|finished|complete|completed)/.test(next.text);
+}
+
+/** "Have the scanners been calibrated": "have" opens a question only where "been" follows. */
+function haveBeen(first: Part, next: Part, parts: readonly Part[]): boolean {
+  return (
+    first.text === 'have' && /^(the|those|all|both)$/.test(next.text) && parts.some((p) => p.text === 'been')
+  );
+}
+
+/** True where a clause opens as a question does. */
+export function opensQuestion(parts: readonly Part[]): boolean {
+  const at = parts.findIndex((part) => part.entity !== undefined || !opener(part));
+  const first = parts[at];
+  if (first === undefined || first.entity !== undefined) return false;
+  const next = parts[at + 1];
+  if (next !== undefined && asksNothing(first, next, parts)) return false;
+  if (hasTag(first, 'wh') || hasTag(first, 'anyq')) return true;
+  if (next === undefined) return false;
+  if (
+    /^(is|are|r|am|was|were|has|have|had|can|could|should|will|would|may|shall|isn't|aren't|hasn't|haven't|wasn't|did|do|does|didn't|doesn't|don't)$/.test(
+      first.text,
+    )
+  ) {
+    // "Did blue's calibration 30 minutes ago": what is done is owned, and nothing asks.
+    if (first.text === 'did' && next.entity?.is === 'scanner' && parts[at + 2]?.text === "'s") return false;
+    if (haveBeen(first, next, parts)) return true;
+    if (next.entity !== undefined) return next.entity.is !== 'time' || first.text !== 'was';
+    return (
+      SUBJECTS.test(next.text) ||
+      (!/^(have|had|do|did|don't)$/.test(first.text) &&
+        /^(the|that|this|my|our|your|those|these|all|both|every|'s)$/.test(next.text)) ||
+      (next.unknown && !/^(have|had|will)$/.test(first.text))
+    );
+  }
+  return /^(can i|could i|can we|could we|am i|are we|should i|do i|do we|shall i|should we|may i|can you tell me|did you|have we|have i)$/.test(
+    first.text,
+  );
+}
+
+const SUBJECTS =
+  /^(we|i|you|u|people|anyone|anybody|any1|it|they|there|any|he|she|someone|somebody|everyone|us|something|anything|scanner|tip|tips|ye|ya|it possible|either|everything|the scanner)$/;
+
+const OPENERS =
+  /^(hi|hello|hey|hiya|morning|so|um|umm|er|erm|uh|sorry|ok|okay|please|pls|and|but|also|guys|all|team|girls|ladies|quick question|oh|right|well|then|just|actually|hi all|morning all|folks|everyone|q|question|excuse me|to ask again|asking again|now|remind me again|again|yo|alright|lads|anyway|btw|hi team|hi guys|hi everyone|good morning|afternoon|thanks|quick one|random q|out of interest|before i start|before i forget|silly question|dumb question|stupid question|eh|aye|ah|hmm)$/;
+
+function opener(part: Part): boolean {
+  return part.mark || OPENERS.test(part.text);
+}

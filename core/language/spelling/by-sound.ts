@@ -1,0 +1,56 @@
+import type { Token } from '../token.ts';
+import type { Mended } from './mended.ts';
+
+/** What was typed or taken down for its sound: "2day", "ok 2 use", "tip 4 is off full stop". */
+export function bySound(tokens: readonly Token[], at: number, token: Token): Mended | null {
+  return heard(tokens, at, token) ?? figured(token, tokens[at - 1], tokens[at + 1]);
+}
+
+/** A mark that was dictated, in the place of its words. */
+function heard(tokens: readonly Token[], i: number, token: Token): Mended | null {
+  const spoken = spokenMark(token.text, tokens[i + 1]?.text);
+  if (spoken === null) return null;
+  const end = tokens[i + spoken.taken - 1]?.end ?? token.end;
+  return { tokens: [{ ...token, text: spoken.mark, kind: 'mark', end }], taken: spoken.taken };
+}
+
+/** Punctuation that a phone wrote out when it was dictated. */
+function spokenMark(text: string, next: string | undefined): { mark: string; taken: number } | null {
+  if (text === 'question' && next === 'mark') return { mark: '?', taken: 2 };
+  if (text === 'full' && next === 'stop') return { mark: '.', taken: 2 };
+  if (text === 'exclamation' && (next === 'mark' || next === 'point')) return { mark: '!', taken: 2 };
+  if (text === 'new' && (next === 'line' || next === 'paragraph')) return { mark: '\n', taken: 2 };
+  return text === 'comma' ? { mark: ',', taken: 1 } : null;
+}
+
+/** A figure typed for its sound, as the word. */
+function figured(token: Token, before: Token | undefined, next: Token | undefined): Mended | null {
+  const figure = figureWord(token, before, next);
+  if (figure === null) return null;
+  const end = figure.taken === 2 ? (next?.end ?? token.end) : token.end;
+  return { tokens: [{ ...token, text: figure.text, kind: 'word', end }], taken: figure.taken };
+}
+
+const BEFORE_TO = new Set(
+  'ok okay fine good safe ready going gonna need want able moved gone went taken took sent back over way off got ready alright happy'.split(
+    ' ',
+  ),
+);
+
+function figureWord(
+  token: Token,
+  before: Token | undefined,
+  next: Token | undefined,
+): { text: string; taken: number } | null {
+  if (token.text !== '2' || token.kind !== 'number') return null;
+  if (next?.kind === 'word' && !next.spaced) {
+    const whole = { day: 'today', moro: 'tomorrow', morrow: 'tomorrow', moz: 'tomorrow', nite: 'tonight' }[
+      next.text
+    ];
+    return whole === undefined ? null : { text: whole, taken: 2 };
+  }
+  if (before?.kind !== 'word' || next?.kind !== 'word' || !BEFORE_TO.has(before.text)) return null;
+  return /^(min|mins|minutes|hours?|scans?|tips?|and|more|of|days?|pm|am|to|thru|through)$/.test(next.text)
+    ? null
+    : { text: 'to', taken: 1 };
+}

@@ -1,0 +1,30 @@
+import type { NoteRead } from '../read.ts';
+
+/** Scores nearer than this do not tell one reading from another. */
+const CLOSE = 0.4;
+
+/** The best of several readings, none where two that differ are as good. */
+export class Choice {
+  #best: number;
+  #taken: NoteRead | null = null;
+  #divided = false;
+
+  constructor(least: number) {
+    this.#best = least;
+  }
+
+  get taken(): NoteRead | null {
+    return this.#divided ? null : this.#taken;
+  }
+
+  offer(read: NoteRead, score: number): void {
+    if (score < this.#best - CLOSE) return;
+    if (score > this.#best + CLOSE || (this.#taken === null && score >= this.#best)) {
+      this.#taken = read;
+      this.#best = score;
+      this.#divided = false;
+    } else if (this.#taken === null || JSON.stringify(this.#taken.reading) !== JSON.stringify(read.reading)) {
+      this.#divided = true;
+    }
+  }
+}

@@ -1,0 +1,86 @@
+import type { Table } from '../table.ts';
+import { closeness } from './closeness.ts';
+
+/** Words that no rule should ever arrive at: each is too short, or as likely another word. */
+const NEVER = new Set(
+  'tins ours mon tue tues wed weds thu thur thurs fri sat sun jan feb mar apr jun jul aug sep sept oct nov dec may'.split(
+    ' ',
+  ),
+);
+export const SHORTEST = 3;
+export const LONGEST = 20;
+/** Words of three letters that a neighbouring key may still be read as. */
+const PLAIN = new Set('tip off put use and the for was has not bin wet now all'.split(' '));
+
+/** The words of the lexicon and of the practice's names that are one slip away from what was typed. */
+export class NearWords {
+  readonly #table: Table;
+  /** Every target less one letter → the targets. */
+  readonly #less = new Map<string, string[]>();
+
+  constructor(table: Table) {
+    this.#table = table;
+    for (const [word, rank] of table.targets) {
+      if (
+        rank > 0 &&
+        word.length >= SHORTEST &&
+        word.length <= LONGEST &&
+        /^[a-z']+$/.test(word) &&
+        !NEVER.has(word)
+      )
+        this.#index(word);
+    }
+  }
+
+  #index(word: string): void {
+    const seen = new Set([word]);
+    for (let i = 0; i < word.length; i++) seen.add(word.slice(0, i) + word.slice(i + 1));
+    for (const key of seen) {
+      const list = this.#less.get(key);
+      if (list === undefined) this.#less.set(key, [word]);
+      else list.push(word);
+    }
+  }
+
+  /** True for a word that one of ours becomes by a letter left out. */
+  lacksLetter(text: string): boolean {
+    return this.#less.has(text);
+  }
+
+  /** All that may be one slip away; `closeness` tells how far. */
+  around(text: string): ReadonlySet<string> {
+    const found = new Set<string>(this.#less.get(text));
+    for (let i = 0; i < text.length; i++) {
+      for (const word of this.#less.get(text.slice(0, i) + text.slice(i + 1)) ?? []) found.add(word);
+    }
+    return found;
+  }
+
+  /** The one word that what is no word must be a slip of; `null` where none is near enough, or two are. */
+  nearest(text: string): string | null {
+    const least = text.length < 4 ? 4 : text.length < 6 ? 3 : 2;
+    let best: string | null = null;
+    let bestScore = 0;
+    for (const word of this.around(text)) {
+      const near = closeness(text, word);
+      if (near < least && !(text.length === 3 && near === 3 && PLAIN.has(word))) continue;
+      const score = near + Math.min(this.#table.targets.get(word) ?? 0, 3) / 10;
+      if (score > bestScore) {
+        best = word;
+        bestScore = score;
+      }
+    }
+    return best !== null && this.#unsure(text, best, bestScore) ? null : best;
+  }
+
+  /** True where another word that means something else is as near, so that the slip could be either's. */
+  #unsure(text: string, best: string, score: number): boolean {
+    for (const word of this.around(text)) {
+      const near = closeness(text, word) + Math.min(this.#table.targets.get(word) ?? 0, 3) / 10;
+      if (word === best || near < score - 1.05 || near < 2) continue;
+      if ((this.#table.targets.get(word) ?? 0) < 2 && near < score) continue;
+      if (!this.#table.sameSense(word, best)) return true;
+    }
+    return false;
+  }
+}
