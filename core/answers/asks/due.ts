@@ -1,6 +1,7 @@
 import { siteOf } from '../../practice/look-up.ts';
 import type { AskOf } from '../../reading/ask.ts';
 import { zoneOf } from '../../record/where.ts';
+import { type OpenIncident, openIncidents } from '../../rules/incidents/open-incidents.ts';
 import type { Matter } from '../../rules/matter.ts';
 import { openMatters } from '../../rules/matters.ts';
 import type { Instant } from '../../time/instant.ts';
@@ -11,14 +12,17 @@ import type { Answer, AskView } from '../answer-view.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
 
 /** Posts of the day itself are no work to be done. */
-const NOT_WORK = new Set<Matter['about']>(['brief', 'close-out', 'question', 'settle', 'order']);
+const NOT_WORK = new Set<Matter['about']>(['brief', 'close-out', 'question', 'settle', 'order', 'incident']);
 /** More is not read on a phone. */
 const SHOWN = 12;
 
 /** What is due is told by the rules alone: no entry is looked up. */
 type DueView = Omit<AskView, 'entries'>;
 
-/** "What's due?": what waits already first, then what is asked for later that day; by site where several are asked about. */
+/**
+ * "What's due?": open incidents first, then what waits already, then what is asked for later that day; by site where several
+ * are asked about.
+ */
 export function answerDue(ask: AskOf<'due'>, view: DueView): Answer {
   const sites = sitesOfAsk(view.practice, ask.site, view.room);
   const matters = onceEach(openMatters(view))
@@ -27,19 +31,39 @@ export function answerDue(ask: AskOf<'due'>, view: DueView): Answer {
     )
     .sort((one, other) => firstAt(one) - firstAt(other));
   const when = ask.day === undefined ? 'today' : dayOf(ask.day, sites[0] ?? null, view);
+  const incidents = incidentsFor(ask, sites, view);
+  const open: Message = incidents.flatMap(({ line }) => line);
+  const concerned = incidents.flatMap(({ incident }) => incident.items);
   if (matters.length === 0) {
-    const message = lines([{ strong: 'Nothing due' }, `${where(sites, view)} ${when}.`]);
-    return { about: 'answer', message, items: [] };
+    const none = lines([
+      { strong: incidents.length === 0 ? 'Nothing due' : 'Nothing else due' },
+      `${where(sites, view)} ${when}.`,
+    ]);
+    return { about: 'answer', message: [...open, ...none], items: [...new Set(concerned)] };
   }
   const bySite = sites
     .map((site) => ({ site, matters: matters.filter((matter) => matter.site === site) }))
     .filter((group) => group.matters.length > 0);
   const head: Line = [{ strong: `${matters.length} due` }, `${where(sites, view)} ${when}:`];
   const message: Message = [
+    ...open,
     { line: head },
     ...bySite.flatMap(({ site, matters: here }) => siteBlocks(view, site, here, bySite.length > 1)),
   ];
-  return { about: 'answer', message, items: [...new Set(matters.flatMap((matter) => matter.items))] };
+  return {
+    about: 'answer',
+    message,
+    items: [...new Set([...concerned, ...matters.flatMap((matter) => matter.items)])],
+  };
+}
+
+/** Open incidents wait today, whatever day they are of; of a day to come nothing is known of them. */
+function incidentsFor(ask: AskOf<'due'>, sites: readonly string[], view: DueView): readonly OpenIncident[] {
+  const isAhead = sites.some(
+    (site) => ask.day !== undefined && ask.day > localDateOf(view.now, zoneOf(view.practice, site)),
+  );
+  if (isAhead) return [];
+  return openIncidents(view).filter(({ site }) => site === null || sites.includes(site));
 }
 
 /** A matter that comes up again each day is one thing to do. */

@@ -74,18 +74,11 @@ export function closeWith(
 function askReason(session: Session, speaker: Speaker, incidents: readonly string[]): void {
   const message = lines(
     [{ strong: 'What was done?' }, ' It stays open until that is said.'],
-    'Reply to this with it, or type “incident closed: …”. No patient names here, please.',
+    'Type it here, such as “dentist told, patient called back”. No patient names, please.',
   );
   const parts = { about: 'question', message, replyTo: speaker.note } as const;
   const key = session.draft.post(speaker.room, parts);
   askPerson(session, speaker, key, [], { sort: 'close-reason', incidents });
-}
-
-/** What was done, out of a reply to that: "closed: dentist told" and "dentist told" alike; `null` where it says nothing. */
-export function reasonIn(text: string): string | null {
-  const reason = text.replace(/^\s*(?:incident |look-?\s?back |recall )?closed\s*[:,–-]\s*/i, '').trim();
-  const isBare = /^(?:yes|yep|no|nope|ok|okay|done|closed|later|nothing)?[.!]*$/i.test(reason);
-  return isBare || !/\p{L}{3}/u.test(reason) ? null : reason;
 }
 
 /** The one that the post opened, else those that share something with it. */

@@ -4,6 +4,7 @@ import { findingsOn } from '../../record/findings.ts';
 import { faultReply } from '../../rules/faults/fault-reply.ts';
 import { incidentAnswered } from '../../rules/incidents/incident-answered.ts';
 import { loadReply } from '../../rules/loads/load-reply.ts';
+import { sporeReply } from '../../rules/loads/spore-reply.ts';
 import type { View } from '../../rules/matter.ts';
 import { calibrationReply } from '../../rules/scanner/calibration-reply.ts';
 import { arrivalSpeeches, departureSpeeches } from '../../rules/scanner/moving.ts';
@@ -54,6 +55,8 @@ function repliesTo(entry: Entry, view: View): readonly Speech[] {
     case 'load-started':
     case 'load-finished':
       return loadReply(entry, view);
+    case 'spore-test':
+      return sporeReply(entry, view);
     case 'fault':
       return faultReply(entry, view);
     case 'incident-answered':

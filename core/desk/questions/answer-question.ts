@@ -1,10 +1,11 @@
 import type { NoteRead } from '../../language/read.ts';
 import type { Fact } from '../../reading/fact.ts';
 import type { Purpose, Question } from '../../rules/question.ts';
-import { closeWith, reasonIn } from '../acts/close.ts';
+import { closeWith } from '../acts/close.ts';
 import type { NoteInput } from '../input.ts';
 import type { Session, Speaker } from '../session.ts';
 import { allowCorrection } from './allow-correction.ts';
+import { closeReason } from './close-reason.ts';
 import { complete, recordCompleted } from './complete.ts';
 import { completeEntry } from './complete-entry.ts';
 import { fullerOutcome } from './fuller-outcome.ts';
@@ -44,7 +45,7 @@ export function questionAnsweredBy(session: Session, input: NoteInput, read: Not
       return word === null ? [] : [{ question, value: word }];
     }
     if (question.purpose.sort === 'close-reason') {
-      const reason = question === replied ? reasonIn(input.text) : null;
+      const reason = closeReason(session, question, question === replied, input, read);
       return reason === null ? [] : [{ question, value: reason }];
     }
     const value = matchChoice(question, input.text, read) ?? tipsNamed(session, question, input);
@@ -60,6 +61,8 @@ export function questionAnsweredBy(session: Session, input: NoteInput, read: Not
     return null;
   }
   const more = facts.length + asks.length + plans.length + unclear.length > 0;
+  // "dentist told, tip 4 binned": what was done, and a fact of its own.
+  if (answered.question.purpose.sort === 'close-reason') return { ...answered, wholeNote: !more };
   return { ...answered, wholeNote: !more || read.reading.acts.length === 0 };
 }
 

@@ -1,6 +1,7 @@
 import type { NoteRead } from '../../language/read.ts';
 import type { Act } from '../../reading/act.ts';
 import { carryOut } from '../acts/carry-out.ts';
+import { closingWords } from '../acts/closing-words.ts';
 import { followUp } from '../after/follow-up.ts';
 import type { NoteInput } from '../input.ts';
 import { STALE_MS } from '../late-notes.ts';
@@ -73,12 +74,8 @@ function doneFirst(session: Session, { replyTo, text }: NoteInput, acts: readonl
 /** "look-back closed: all seen by the dentist"; "closed", with or without what was done, alone only in reply to a post of ours. */
 function closing({ replyTo, text }: NoteInput, acts: readonly Act[]): readonly Act[] {
   if (acts.some(({ kind }) => kind === 'close')) return [];
-  const said =
-    /^\s*(?:the )?(look-?\s?back|recall|incident)?(?: is)?\s*closed\s*(?:[:,–-]\s*(\S.*)|[.!]?)$/is.exec(
-      text,
-    );
-  const [, named, reason] = said ?? [];
+  const said = closingWords(text);
   const ours = replyTo !== undefined && 'post' in replyTo;
-  if (said === null || (named === undefined && !ours)) return [];
-  return [reason === undefined ? { kind: 'close' } : { kind: 'close', reason: reason.trim() }];
+  if (said === null || (said.named === undefined && !ours)) return [];
+  return [said.reason === undefined ? { kind: 'close' } : { kind: 'close', reason: said.reason }];
 }

@@ -64,6 +64,37 @@ describe('after such a warning the bot asks whether the tip reached a patient', 
     expect(words(posts(did, 'incident'))).toContain('The incident stays open.');
   });
 
+  describe('“incident closed” alone is asked what was done', () => {
+    const ASKED = [...UNSAFE, '09:12 sam: yes', '09:20 ines: incident closed'];
+    test.each([
+      ['typed plainly', '09:21 ines: dentist told, patient will be followed up', 'closed'],
+      ['with a fact of its own', '09:21 ines: dentist told, and tip 4 is binned', 'closed'],
+      ['talk', '09:21 ines: one sec, asking dr patel', 'open'],
+      ['a fact of something else', '09:21 ines: used tip 6 on lime', 'open'],
+      ['by somebody else', '09:21 joy: dentist told', 'open'],
+      ['an hour later', '10:30 ines: dentist told', 'open'],
+    ])('%s: %s', async (_name, said, now) => {
+      const did = await day([...ASKED, said, '2026-11-25 08:20']);
+      expect(words(posts(did, 'question'))).toContain('What was done?');
+      expect(posts(did, 'brief').at(-1)?.text?.includes('Open incident')).toBe(now === 'open');
+      expect(stateOf(did).tips['4'].state).toBe(said.includes('binned') ? 'retired' : 'held');
+      if (said.includes('used')) expect(stateOf(did).tips['6'].state).toBe('used');
+    });
+
+    test('what is due names it first until then', async () => {
+      const did = await day([
+        ...ASKED,
+        '09:30 ines: what’s due?',
+        '09:31 ines: dentist told',
+        '09:32 ines: what’s due?',
+      ]);
+      const [open, closed] = posts(did, 'answer').filter(({ text }) => text?.includes('due'));
+      expect(open?.text).toMatch(/^Open incident, 09:10: tip 4 reached a patient/);
+      expect(open?.items).toContain('tip:4');
+      expect(closed?.text).not.toContain('incident');
+    });
+  });
+
   test.each([
     ['sam', 'held'],
     ['joy', 'held'],
