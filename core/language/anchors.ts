@@ -1,3 +1,4 @@
+import { numberWord } from './lexicon/words.ts';
 import { cycles } from './mentions/cycles.ts';
 import { loads } from './mentions/loads.ts';
 import { everyScanner, strangeRoom, strangeScanner } from './mentions/places.ts';
@@ -74,10 +75,26 @@ function anchorOf(scan: Scan, at: number, match: Match | null): Found | null {
 /** "Harbour surgery 2" is surgery 2 at Harbour, though "Harbour surgery" is the site too: the number goes with the room. */
 export function placeMatch(scan: Scan, at: number): Match | null {
   const match = matchAt(scan, at);
+  if (match !== null && match.to === at + 1 && counts(scan, at, match)) return withoutPlaces(match);
   if (match === null || match.to - at < 2 || !match.senses.some((s) => s.tag === 'site')) return match;
   if (scan.tokens[match.to]?.kind !== 'number' || textAt(scan, match.to - 1) !== 'surgery') return match;
   const short = offset(scan.table.longest(scan.texts.slice(at, match.to - 1), 0), at);
   return short?.senses.some((s) => s.tag === 'site') ? short : match;
+}
+
+/** "Twenty minutes ago", "at seven" where a room is called so: only "in twenty" with nothing counted behind it is the room. */
+function counts(scan: Scan, at: number, match: Match): boolean {
+  if (numberWord(textAt(scan, at)) === undefined || !match.senses.some((s) => s.tag === 'room')) return false;
+  const before = textAt(scan, at - 1);
+  const led = /^(in|into|from)$/.test(before) || (before === 'to' && scan.tokens[at - 2]?.kind !== 'number');
+  return !led || COUNTED.test(textAt(scan, at + 1)) || scan.tokens[at + 1]?.kind === 'number';
+}
+
+const COUNTED =
+  /^(min|mins|minutes?|hours?|hrs?|days?|weeks?|months?|seconds?|secs?|past|to|o|o'clock|am|pm|percent|degrees?|deg|tips?|of|scans?|patients?|pts|more|or|and|one|two|three|four|five|six|seven|eight|nine|thirty|fifteen)$/;
+
+function withoutPlaces(match: Match): Match {
+  return { senses: match.senses.filter((s) => s.tag !== 'room'), to: match.to };
 }
 
 /** A match found in a cut of the note, counted from the whole. */

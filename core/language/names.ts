@@ -73,10 +73,13 @@ export function addNames(table: Table, practice: Practice, learned: readonly Lea
     }
   };
   const letterIds = new Map<string, string>();
-  addScanners(practice, name, letterIds);
-  const sterileRooms = addPlaces(practice, name);
+  const byId = (id: string, tag: string, ref: string) => {
+    if (!table.isSmall(id.toLowerCase())) name(id, tag, ref);
+  };
+  addScanners(practice, { name, byId }, letterIds);
+  const sterileRooms = addPlaces(practice, { name, byId });
   for (const words of STERI_WORDS) name(words, 'steri', '');
-  for (const one of practice.autoclaves) addAutoclave(one, name);
+  for (const one of practice.autoclaves) addAutoclave(one, { name, byId });
   for (const person of practice.people) {
     for (const words of [person.name, ...person.also]) name(words, 'person', person.name);
   }
@@ -118,9 +121,15 @@ function spellings(words: string): string[] {
 
 type AddName = (words: string, tag: string, ref: string) => void;
 
+/** `byId` leaves out ids that are small words of English. */
+interface Adding {
+  readonly name: AddName;
+  readonly byId: AddName;
+}
+
 const STERILISERS = ['autoclave', 'one', 'steriliser', 'sterilizer', 'ac', 'clave'];
 
-function addAutoclave(one: Autoclave, name: AddName): void {
+function addAutoclave(one: Autoclave, { name, byId }: Adding): void {
   const add = (words: string) => name(words, 'autoclave-name', one.id);
   for (const words of [one.name, ...one.also]) {
     add(words);
@@ -128,17 +137,19 @@ function addAutoclave(one: Autoclave, name: AddName): void {
     if (!/one$/i.test(words)) for (const noun of STERILISERS) add(`${short} ${noun}`);
   }
   for (const noun of STERILISERS) if (noun !== 'one') add(`${noun} ${one.id}`);
-  if (one.id.length > 1 && !/^\d+$/.test(one.id)) add(one.id);
+  if (one.id.length > 1 && !/^\d+$/.test(one.id)) byId(one.id, 'autoclave-name', one.id);
 }
 
-function addScanners(practice: Practice, name: AddName, letterIds: Map<string, string>): void {
+function addScanners(practice: Practice, { name, byId }: Adding, letterIds: Map<string, string>): void {
   for (const scanner of practice.scanners) {
     for (const words of [scanner.name, ...scanner.also, scanner.id].flatMap(spellings)) {
       const bare = words.replace(/^the /i, '');
       for (const pattern of patternsOf(bare)) name(pattern, 'scanner-name', scanner.id);
       if (/^[a-z]$/i.test(bare)) letterIds.set(bare.toLowerCase(), scanner.id);
-      else if (!/^(\d+|scanner)$/i.test(bare))
-        name(bare, /scanner$/i.test(bare) ? 'scanner-name' : 'scanner-bare', scanner.id);
+      else if (!/^(\d+|scanner)$/i.test(bare)) {
+        const add = words === scanner.id ? byId : name;
+        add(bare, /scanner$/i.test(bare) ? 'scanner-name' : 'scanner-bare', scanner.id);
+      }
     }
   }
 }
@@ -154,16 +165,18 @@ function patternsOf(bare: string): string[] {
   return [...loose, `scanner ${bare}`, `${bare} scanner`, `unit ${bare}`, `intraoral scanner ${bare}`];
 }
 
-function addPlaces(practice: Practice, name: AddName): Set<string> {
+function addPlaces(practice: Practice, adding: Adding): Set<string> {
+  const { name, byId } = adding;
   const sterile = new Set<string>();
   for (const site of practice.sites) {
-    for (const words of [site.name, ...site.also, site.id]) addSiteName(words, site.id, name);
+    for (const words of [site.name, ...site.also]) addSiteName(words, site.id, name);
+    addSiteName(site.id, site.id, byId);
     const taken = new Set(
       site.rooms.flatMap((room) => [room.name, ...room.also].map((w) => w.toLowerCase())),
     );
     for (const room of site.rooms) {
       const ref = `${site.id}/${room.id}`;
-      addRoom(room, ref, name, taken);
+      addRoom(room, ref, adding, taken);
       if ([room.name, ...room.also].some((words) => STERILE_ROOM.test(words))) sterile.add(ref);
     }
   }
@@ -178,7 +191,7 @@ function addSiteName(words: string, id: string, name: AddName): void {
     name(`${bare} ${noun}`, 'site', id);
 }
 
-function addRoom(room: Room, ref: string, name: AddName, taken: ReadonlySet<string>): void {
+function addRoom(room: Room, ref: string, { name, byId }: Adding, taken: ReadonlySet<string>): void {
   for (const words of [room.name, ...room.also]) {
     name(words, 'room', ref);
     const number = /^(surgery|room)$/i.test(words) ? undefined : NUMBERED_ROOM.exec(words)?.[1];
@@ -186,7 +199,7 @@ function addRoom(room: Room, ref: string, name: AddName, taken: ReadonlySet<stri
   }
   // An id is typed only where it looks like a code ("s2", "op1"): longer ones are words of their own.
   const code = /[a-z]/i.test(room.id) && (/\d/.test(room.id) || room.id.length === 3 || room.id.length === 2);
-  if (code) name(room.id, 'room', ref);
+  if (code) byId(room.id, 'room', ref);
 }
 
 /** "Surgery 1" is "room 1", "surg one" and "s1" too, unless another room of the site has that name. */

@@ -25,6 +25,8 @@ const RANKS: Readonly<Record<Sort, number>> = {
   number: 0,
 };
 
+const SMALL: ReadonlySet<Sort> = new Set(['glue', 'mood', 'verb', 'number']);
+
 interface Node {
   next: Map<string, Node> | undefined;
   senses: Sense[] | undefined;
@@ -93,6 +95,12 @@ export class Table {
   names(word: string): boolean {
     const senses = this.#root.next?.get(word)?.senses;
     return senses?.some((s) => s.sort === 'noun' || s.sort === 'name' || s.sort === 'verb') === true;
+  }
+
+  /** True for a small word of English ("at", "do", "in"): an id that is one is never typed for what it stands for. */
+  isSmall(word: string): boolean {
+    const senses = this.#root.next?.get(word)?.senses;
+    return word.length <= 3 && senses?.some((s) => SMALL.has(s.sort)) === true;
   }
 
   /** True where two words have a meaning in common. */
