@@ -1,9 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { ruleSections } from '../../core/defaults/rule-table.ts';
+import { ruleLines } from '../../core/answers/rule-lines.ts';
 import { PlainError } from '../plain-error.ts';
 import { loadPractice } from './practice-file.ts';
-import { ruleLines, siteLines } from './rule-lines.ts';
 
 /** Where a command writes: one call, one line. */
 export interface CommandIo {
@@ -35,18 +34,7 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   try {
     const { practice } = loadPractice(file ?? EXAMPLE);
     io.out(`Rules in force at ${practice.name}${file === undefined ? ' (the example practice)' : ''}`);
-    io.out(
-      'Each line: rule, value, where it comes from, what it is for. "Assumed" is a default of ours: check that it suits you.',
-    );
-    io.out("Makers' instructions, the autoclave's validated cycles and local codes come first.");
-    for (const [title, section] of Object.entries(ruleSections)) {
-      io.out('');
-      io.out(title);
-      for (const line of ruleLines(practice, section)) io.out(line);
-    }
-    const assumed = siteLines(practice);
-    if (assumed.length > 0) io.out('');
-    for (const line of assumed) io.out(line);
+    for (const line of ruleLines(practice)) io.out(line);
     return 0;
   } catch (error) {
     if (!(error instanceof PlainError)) throw error;

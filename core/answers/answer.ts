@@ -10,6 +10,7 @@ import { answerLast } from './asks/last.ts';
 import { answerLoad } from './asks/load.ts';
 import { answerReady } from './asks/ready.ts';
 import { answerRecord } from './asks/record.ts';
+import { answerRules } from './asks/rules.ts';
 import { answerSupply } from './asks/supply.ts';
 import { answerTips } from './asks/tips.ts';
 import { answerTrace } from './asks/trace.ts';
@@ -46,6 +47,8 @@ export function answer(ask: Ask, view: AskView): Answer {
       return answerHow(ask, view);
     case 'who-can':
       return answerWhoCan(ask, view);
+    case 'rules':
+      return answerRules(view);
     case 'words':
       return answerWords(view);
     case 'help':

@@ -41,6 +41,8 @@ export const ask = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('why') }),
   /** Which words the practice has taught. */
   z.strictObject({ kind: z.literal('words') }),
+  /** Which rules are in force, and which of them this practice has changed. */
+  z.strictObject({ kind: z.literal('rules') }),
   z.strictObject({ kind: z.literal('help') }),
 ]);
 

@@ -8,6 +8,7 @@ import { last } from './last.ts';
 import { load } from './load.ts';
 import { ready } from './ready.ts';
 import { record } from './record.ts';
+import { rules } from './rules.ts';
 import { supply } from './supply.ts';
 import { tips } from './tips.ts';
 import { trace } from './trace.ts';
@@ -21,6 +22,7 @@ export const asks: readonly Ask[] = [
   help,
   why,
   words,
+  rules,
   who,
   how,
   trace,

@@ -35,6 +35,7 @@ describe('the reply to a clear spore test', () => {
     given.note('2026-11-23 09:01', {
       kind: 'incident-opened',
       incident: mark?.key ?? '',
+      of: mark?.mark.entry ?? '',
       sort: 'spore-positive',
       items: ['autoclave:big'],
     });
