@@ -62,6 +62,18 @@ describe('a note taken back says nothing', () => {
     expect(stateOf(did).tips['4'].state).toBe('sterile');
   });
 
+  test('a bare “undo” is told which note it took back; in reply to the note a thumb is enough', async () => {
+    const lines = script([COUNTED, ['09:00', 'tom', 'used tip 4'], ['09:05', 'tom', 'undo']]);
+    const bare = await play([...lines, end('09:06')]);
+    expect(posts(bare, 'record').at(-1)?.text).toBe('Taken back (noted 09:00): Tip 4 used.');
+    const reply = lines.map((line) =>
+      'text' in line && line.text === 'undo' ? { ...line, replyTo: '$2' } : line,
+    );
+    const replied = await play([...reply, end('09:06')]);
+    expect(stateOf(replied).tips['4'].state).toBe('sterile');
+    expect(posts(replied, 'record')).toEqual([]);
+  });
+
   test('later than that it would make a tip sterile: it waits for the lead, whose yes carries it out', async () => {
     const asked = script([COUNTED, ['09:00', 'tom', 'used tip 4'], ['09:30', 'tom', 'undo']]);
     const waiting = await play([...asked, end('09:31')]);

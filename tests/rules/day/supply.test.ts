@@ -315,7 +315,7 @@ describe('given tips that have not been counted', () => {
     });
     expect(told(play(given, '2026-11-23 09:00', '2026-11-23 17:00'), 'supply')).toEqual([]);
     expect(words('2026-11-23 09:00', '2026-11-23')).toBe(
-      'Enough sterile tips? 2 scans booked, none is known to be sterile. Not known: tips 1–6.',
+      'Cannot say yet whether tips will do: 2 scans booked, none is known to be sterile. Not known: tips 1–6.',
     );
   });
 

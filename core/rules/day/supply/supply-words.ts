@@ -32,8 +32,8 @@ export function shortWords(view: View, supply: SiteSupply): Line | null {
         ? 'none is known to be sterile'
         : `${tips(supply.sterile.length)} known to be sterile`;
     return [
-      { strong: 'Enough sterile tips?' },
-      ` ${capital(scans(supply.booked.length))} booked, ${known}.${unknownWords(unknown)}`,
+      { strong: 'Cannot say yet whether tips will do' },
+      `: ${scans(supply.booked.length)} booked, ${known}.${unknownWords(unknown)}`,
     ];
   }
   const act = [
