@@ -6,7 +6,9 @@ import { supposition } from './supposition.ts';
 
 /** "Wiped blue, not red", "blue's calibrated, red still to do": what was not done to another is none of the clause before. */
 export function leftOut(parts: readonly Part[]): boolean {
-  const things = parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'tips');
+  const things = parts.some(
+    (p) => p.entity?.is === 'scanner' || p.entity?.is === 'tips' || hasTag(p, 'lens') || hasTag(p, 'base'),
+  );
   return (
     things &&
     parts.some(

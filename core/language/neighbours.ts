@@ -1,5 +1,6 @@
 import type { NoteScope } from './clause.ts';
 import type { Draft } from './clauses.ts';
+import { contrasted } from './contrast.ts';
 import { grow, jointOf, leftOut, MOST_TAKEN } from './growth.ts';
 import { type Interpretation, interpret } from './interpret.ts';
 import { hasTag, meantWord, type Part } from './part.ts';
@@ -76,6 +77,13 @@ function readDraft(
     !leftOut(parts) &&
     verb.entity === undefined &&
     !(verb.text === 'off' && parts.some((p) => p.entity === undefined && p.text === 'on'));
+  const other = contrasted(draft, previous);
+  if (other !== null) {
+    const own = interpret(parts, scope);
+    if (own?.frame === previous?.frame && own !== null) return own;
+    const another = interpret(other, scope);
+    if (another !== null) return another;
+  }
   const alike =
     bare &&
     previous.frame.name === 'used' &&

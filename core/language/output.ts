@@ -13,6 +13,9 @@ type Entry = Record<string, unknown> & { kind: string };
 /** Kinds whose `when` is when it became known: the time in the note is of something else. */
 const KNOWN_NOW = new Set(['booked', 'cancelled', 'closed', 'hours', 'added', 'spore-test']);
 
+/** Kinds that a note may well tell twice over: two scans, two readings. */
+const SEVERAL = new Set(['scan-started', 'scan-finished', 'temperature', 'booked', 'cancelled', 'used']);
+
 /** Gathers what a note says, in the order said, with why. */
 export class Output {
   readonly #scope: NoteScope;
@@ -90,6 +93,24 @@ export class Output {
     }
   }
 
+  /**
+   * "Scrubbed and rinsed at 16:10", "wiped at 9 and disinfected": one thing told by two words is one fact, at the time
+   * that one of them says. True where the entry is spent on the last.
+   */
+  #saidOnce(last: Entry, entry: Entry, slots: Slots): boolean {
+    if (
+      SEVERAL.has(entry.kind) ||
+      /\bagain\b|\bre-?(cal|wiped|washed|scan)/i.test(this.#scope.note) ||
+      !sameBut(['when', 'earliest'], last, entry)
+    )
+      return false;
+    const own = this.#why.findLast((why) => why.list === 'facts')?.slots.when;
+    const untimed = own !== undefined && 'filledIn' in own;
+    const again = slots.when !== undefined && 'filledIn' in slots.when;
+    if (untimed && !again) Object.assign(last, entry);
+    return untimed || again;
+  }
+
   #timeOf(made: Made, when: (site: string | null) => When): When {
     if (!KNOWN_NOW.has(made.entry.kind))
       return when(typeof made.entry.site === 'string' ? made.entry.site : null);
@@ -157,7 +178,7 @@ export class Output {
         Object.assign(last, { ...entry, ...last });
         return;
       }
-      if (within(entry, last)) return;
+      if (within(entry, last) || this.#saidOnce(last, entry, slots)) return;
       if (within(last, entry)) {
         this.#lists[list].pop();
         this.#why.pop();
@@ -181,6 +202,14 @@ function opensAndShuts(first: Entry, second: Entry): boolean {
   if (second.site !== undefined && second.site !== first.site) return false;
   const [opens, shuts] = [first, second].map((entry) => entry.open !== undefined && entry.shut === undefined);
   return opens === true && shuts === false && second.open === undefined;
+}
+
+/** True where two entries differ in these slots alone. */
+function sameBut(free: readonly string[], one: Entry, other: Entry): boolean {
+  const slots = new Set([...Object.keys(one), ...Object.keys(other)]);
+  return [...slots].every(
+    (slot) => free.includes(slot) || JSON.stringify(one[slot]) === JSON.stringify(other[slot]),
+  );
 }
 
 /** True where everything that one entry says the other says too. */

@@ -41,7 +41,7 @@ export function tipList(scan: Scan, from: number, named: Naming): IdList | null 
   let at = from;
   let to = -1;
   for (let count = 0; count < LONGEST_RANGE; count++) {
-    if (count > 0 && namesScanner(scan, at)) break;
+    if (count > 0 && (namesScanner(scan, at) || isFronted(scan, at))) break;
     const item = rangeAt(scan, pastNumberWord(scan, at), named !== 'no');
     if (item === null || (count > 0 && named === 'no' && !isKnown(scan, item.said[0]))) break;
     said.push(...item.said);
@@ -53,6 +53,20 @@ export function tipList(scan: Scan, from: number, named: Naming): IdList | null 
     at = next;
   }
   return to < 0 ? null : asList(scan, said, to);
+}
+
+/** "I have bagged 12, and 14 I have sent": who did it stands behind what it was done to. */
+function isFronted(scan: Scan, at: number): boolean {
+  const item = idAt(scan, at, true);
+  if (item === null || !/^(i|we|he|she|they|i've|we've|ive|weve)$/.test(textAt(scan, item.to))) return false;
+  return (
+    /^(have|has|had|did|'ve|then|also|just|am|was)$/.test(textAt(scan, item.to + 1)) ||
+    pastVerb(scan, item.to + 1)
+  );
+}
+
+function pastVerb(scan: Scan, at: number): boolean {
+  return matchAt(scan, at)?.senses.some((s) => s.sort === 'verb' && s.form === 'd') === true;
 }
 
 /** "Tips 31 and 32 + no 2" where a scanner is called number two. */

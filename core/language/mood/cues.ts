@@ -26,8 +26,8 @@ export function cuesOf(c: Clause, verb: number): Cues {
   for (const [i, part] of c.parts.entries()) {
     if (part.entity !== undefined || i === verb) continue;
     if (doubts(c, i)) cues.doubt = true;
+    if (denies(c, i, verb)) cues.neg = true;
     if (i > verb) continue;
-    if (hasTag(part, 'neg')) cues.neg = true;
     if (hasTag(part, 'intend')) cues.intend = true;
     if (hasTag(part, 'oblige')) cues.oblige = true;
     if (!hasTag(part, 'request')) continue;
@@ -35,6 +35,28 @@ export function cuesOf(c: Clause, verb: number): Cues {
     else cues.urge = true;
   }
   return cues;
+}
+
+/** The last of the words of asking that stand together from `cue` on. */
+function lastCue(c: Clause, cue: number): number {
+  let at = cue;
+  while (c.parts[at + 1]?.entity === undefined && hasTag(c.parts[at + 1], 'request')) at++;
+  return at;
+}
+
+/** A denial before what is said; behind it only where what was not done is named first. */
+function denies(c: Clause, i: number, verb: number): boolean {
+  return i < verb ? hasTag(c.parts[i], 'neg') : deniesFronted(c, i, verb);
+}
+
+/** "Bag I did not make", "cover I haven't put": what was not done is named first. */
+function deniesFronted(c: Clause, i: number, verb: number): boolean {
+  if (!hasTag(c.parts[i], 'neg')) return false;
+  const aux = /^(did|have|has|had|was|were|do|is|are|could)$/.test(c.parts[i - 1]?.text ?? '')
+    ? i - 2
+    : i - 1;
+  const subject = aux > verb && /^(i|we|he|she|they|nobody)$/.test(c.parts[aux]?.text ?? '');
+  return subject && !c.parts.slice(i).some((p) => formsAt(p).includes('d'));
 }
 
 /** True where somebody is asked to do something: "someone bring …", "please send …". */
@@ -50,6 +72,8 @@ export function requests(c: Clause): boolean {
     (part, i) => i > cue && part.entity === undefined && formsAt(part) !== '' && !hasTag(part, 'be'),
   );
   const forms = formsAt(c.parts[next]);
+  // "Please somebody wash 6": who is asked stands right before what is to be done.
+  if (next === lastCue(c, cue) + 1 && forms.includes('b') && !forms.includes('d')) return true;
   const polite = c.parts.slice(0, next).some((part) => /^(please|pls|plz|kindly)$/.test(part.text));
   if (
     (polite || /^(mind|remember|don't forget|make sure)$/.test(c.parts[cue]?.text ?? '')) &&

@@ -106,7 +106,7 @@ function brokenList(c: Clause, places: readonly number[]): boolean {
 /** "All the dirty tips are in the autoclave except 4": ids behind such a word are those left out. */
 function sparedTips(c: Clause, named: readonly { at: number; entity: TipsSaid }[]): TipsFound | null {
   const set = named.find(({ entity }) => entity.which !== undefined && entity.except.length === 0);
-  if (set === undefined) return null;
+  if (set === undefined) return sparedBefore(c, named);
   const bar = c.word(
     /^(except|bar|apart|excluding|minus|other|but|barring|not|other than|except for)$/,
     set.at + 1,
@@ -120,6 +120,27 @@ function sparedTips(c: Clause, named: readonly { at: number; entity: TipsSaid }[
     rest.map(({ at }) => at),
   );
   return { ...found, except: [...new Set(spared.flatMap(({ entity }) => entity.ids))].sort(compareIds) };
+}
+
+/** "All the used ones are scrubbed and rinsed except 15": the set stands in the clause before; ids behind "except" alone are never what was done. */
+function sparedBefore(c: Clause, named: readonly { at: number; entity: TipsSaid }[]): TipsFound | null {
+  const bar = c.word(/^(except|except for|bar|barring|apart|excluding|other than)$/);
+  const spared = named.filter(({ at, entity }) => bar >= 0 && at > bar && entity.which === undefined);
+  const last = c.scope.memory.tips;
+  if (spared.length === 0 || named.some(({ at }) => at < bar)) return null;
+  // "Except B4's pouch came out wet" tells of B4, where nothing it could be left out of was said.
+  if (last?.which === undefined && bar === 0) return null;
+  c.use(bar, ...spared.map(({ at }) => at));
+  if (last?.which === undefined)
+    return {
+      ...gathered(
+        [],
+        spared.map(({ at }) => at),
+      ),
+      missing: { about: 'tip', slot: 'tips', form: 'ids' },
+    };
+  const except = [...new Set([...last.except, ...spared.flatMap(({ entity }) => entity.ids)])];
+  return gathered([{ ...last, except }], 'the tips spoken of just before');
 }
 
 function gathered(list: readonly TipsSaid[], said: readonly number[] | string): TipsFound {

@@ -46,6 +46,8 @@ const LONGEST_LIST = 24;
 
 /** True where the words before mark the number at `i` as an id, alone or in a list ("tips 2, 5 and 7"). */
 export function idBefore(scan: Scan, i: number): boolean {
+  if (isColonClock(scan, i) && !/^(tips?|loads?|cycles?|t|#|no|number)$/.test(textAt(scan, i - 1)))
+    return false;
   let separated = false;
   for (let at = i - 1; at >= Math.max(0, i - LONGEST_LIST); at--) {
     const token = scan.tokens[at];
@@ -59,6 +61,17 @@ export function idBefore(scan: Scan, i: number): boolean {
     else return false;
   }
   return false;
+}
+
+/** "Into the autoclave 16:35": no id is written with a colon inside it. */
+function isColonClock(scan: Scan, i: number): boolean {
+  return (
+    textAt(scan, i + 1) === ':' &&
+    gluedNumber(scan, i + 2) &&
+    scan.tokens[i + 1]?.spaced === false &&
+    /^[0-5]\d$/.test(textAt(scan, i + 2)) &&
+    /^(\d|[01]\d|2[0-3])$/.test(textAt(scan, i))
+  );
 }
 
 /** True where the words from `next` on make the number before them a count, a measure or part of a larger number. */
