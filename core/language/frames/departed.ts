@@ -38,7 +38,7 @@ function goingOf(c: Clause, toPlace: boolean): Going | null {
 
 export const departed: Frame = {
   name: 'departed',
-  on: ['travel', 'leave', 'take', 'bring', 'go', 'send', 'move'],
+  on: ['travel', 'leave', 'take', 'bring', 'go', 'send', 'move', 'word:off to'],
   read(c) {
     if (c.has('start', 'finish', 'hold', 'use', 'fail', 'find', 'lose', 'drop')) return null;
     // "Left the Green for Park Road": where to, of two places.

@@ -9,7 +9,7 @@ const PLAUSIBLE: readonly [number, number] = [5, 40];
 
 export const temperature: Frame = {
   name: 'temperature',
-  on: ['celsius', 'temp', 'degree', 'site', 'room'],
+  on: ['celsius', 'temp', 'degree', 'site', 'room', 'word:here', 'word:in here'],
   read(c) {
     if (c.entities('cycle').length > 0 || c.entities('load').length > 0 || c.entities('scanner').length > 0)
       return null;
@@ -35,9 +35,11 @@ export const temperature: Frame = {
     if (said === null) return null;
     const place = placeOf(c);
     const noun = c.at('temp');
+    const here = place === null ? inHere(c, said.value) : -1;
     const about =
       noun >= 0 ||
       said.unit ||
+      here >= 0 ||
       (place !== null &&
         (said.decimal ||
           (said.at === 0 &&
@@ -47,7 +49,7 @@ export const temperature: Frame = {
             said.value >= 10) ||
           c.word(/^(it's|its|reading|reads|showing|is|'s|only|now|at|it is|sitting)$/) >= 0));
     if (!about) return null;
-    c.use(said.at);
+    c.use(said.at, here);
     useBystanders(c, said.at);
     c.useTags(
       'temp',
@@ -71,10 +73,18 @@ export const temperature: Frame = {
       said.at,
       place?.missing,
       // "Surgery 1 is at 19".
-      place?.room !== undefined && c.word(/^at$/) === said.at - 1 ? 0.4 : 0,
+      here >= 0 ? 1 : place?.room !== undefined && c.word(/^at$/) === said.at - 1 ? 0.4 : 0,
     );
   },
 };
+
+/** "It's 17 in here", "19 degrees here": where it is typed, which the record knows by the chat room. */
+function inHere(c: Clause, value: number): number {
+  const at = c.word(/^(?:in )?here$/);
+  if (at <= 0 || at < c.parts.length - 1) return -1;
+  // "There's 12 in here": people, where no degrees are said.
+  return c.has('degree') || (c.parts[at]?.text === 'in here' && value >= 14) ? at : -1;
+}
 
 /** "20.0 in surgery 4 with the radiator on": what stands by in the room. */
 function useBystanders(c: Clause, from: number): void {

@@ -21,17 +21,27 @@ function isOver(c: Clause, pivot: number, forms: string): boolean {
   )
     return true;
   if (before === undefined) return false;
+  // "Gave it a second go at calibrating".
+  if (
+    before.text === 'at' &&
+    c.word(/^(gave|had|took|given)$/) >= 0 &&
+    c.word(/^(go|crack|try|shot|attempt|second go|another go)$/) >= 0
+  )
+    return true;
   return (
     before.text === 'after' || (hasTag(before, 'finish') && /^(finished|done|completed)$/.test(before.text))
   );
 }
 
-/** A base form that tells what was done all the same: "I send already", "I begin now", "scan is finish". */
+/** A base form that tells what was done all the same: "I send already", "I begin now", "scan is finish", "start scan". */
 function isBrokenPast(c: Clause, pivot: number, forms: string): boolean {
   const part = c.parts[pivot];
   const before = c.parts[pivot - 1]?.text ?? '';
   if (forms.includes('b') && c.word(/^already$/) >= 0) return true;
   if (hasTag(part, 'start') && /^(i|we)$/.test(before)) return true;
+  // With no article it is a telegram, not an order; and an order given in the chat comes too late anyway.
+  if (pivot === 0 && hasTag(part, 'start') && c.parts[1]?.text === 'scan')
+    return c.word(/^(?:when|once|whenever|asap|now)$/) < 0;
   return hasTag(part, 'finish') && /^(is|'s|are)$/.test(before);
 }
 
