@@ -85,7 +85,7 @@ function acknowledge(
   if (warned || !plain || speaker.note === '') return;
   // The waiting mark of a tip that warms says that the note was taken.
   if (
-    draft.correction === undefined &&
+    draft.correction === null &&
     draft.effects.some((one) => one.does === 'react' && one.to === speaker.note)
   )
     return;

@@ -20,6 +20,7 @@ describe('warm-up', () => {
       08:51 tom@hbr ${celsius}C in surgery 1
       09:00 tom@hbr tip 3 on kestrel
       end 09:02`);
+    expect(marks(did, '$5').map((mark) => mark.slice(9))).toEqual(['⏳', '🟢']);
     expect(marks(did, '$5')[0]).toBe('09:00:00 ⏳');
     const ready = marks(did, '$5').find((mark) => mark.endsWith('🟢'));
     const seconds = (mark = '') => Number(mark.slice(3, 5)) * 60 + Number(mark.slice(6, 8));
@@ -39,6 +40,14 @@ describe('warm-up', () => {
       09:00:20 tom@hbr took tip 3 off kestrel
       end 09:02`);
     expect(marks(did, '$3')).not.toContain('09:01:00 🟢');
+  });
+
+  test('a scan that is told of when it is over: no marks, whatever time it was', async () => {
+    const did = await lived(`${READY}
+      09:00 tom@hbr scan done on kestrel with tip 3
+      09:14 tom@hbr scan done on osprey with tip 4 at 09:05
+      end 09:20`);
+    expect([...marks(did, '$3'), ...marks(did, '$4')]).toEqual(['09:00:00 👍', '09:14:00 👍']);
   });
 
   test('a tip that is warned of gets no marks; one that is sterile on a scanner not wiped gets both', async () => {
