@@ -45,7 +45,7 @@ function pendingMarks(session: Omit<Session, 'draft'>): { key: string; at: Insta
   });
 }
 
-/** `null` where there is nothing to wait for: no tip, a tip that was warned of, or a note typed long after. */
+/** `null` where there is nothing to wait for: no tip, a scan with it that is over, a tip that was warned of, or a note typed long after. */
 function warmUpEnds(session: Omit<Session, 'draft'>, scanner: ScannerState): Instant | null {
   const { practice, timeline } = session;
   const fitted = scanner.tipFitted;
@@ -53,6 +53,8 @@ function warmUpEnds(session: Omit<Session, 'draft'>, scanner: ScannerState): Ins
   const late = ruleValue(practice, 'lateNoteMinutes') * MINUTE;
   if (fitted.noted - fitted.at > late) return null;
   if (timeline.state.tips.get(scanner.tip)?.warnedFor?.contact === fitted.entry) return null;
+  const finished = scanner.lastScan?.finished ?? null;
+  if (finished !== null && finished.at >= fitted.at) return null;
   const { seconds } = warmUpFor(viewOf(session), scanner.id, scanner.site, scanner.room);
   return Math.max(fitted.noted, fitted.at + Math.ceil(seconds) * SECOND);
 }
