@@ -23,6 +23,12 @@ export function togetherAgain(drafts: readonly Draft[]): readonly Draft[] {
       i += line - 1;
       continue;
     }
+    const test = testLine(begun, i);
+    if (test > 1) {
+      list.push(asOne(begun.slice(i, i + test)));
+      i += test - 1;
+      continue;
+    }
     const looked = lookedAt(begun, i);
     if (looked !== null) {
       list.push(...looked);
@@ -73,6 +79,52 @@ function loadLine(drafts: readonly Draft[], from: number): number {
   return result && named <= 2 && to - from >= 3 ? to - from : 0;
 }
 
+/** "Spore test, Dorothy, run Friday: no growth": how many drafts tell of one test, the test first; 0 where none do. */
+function testLine(drafts: readonly Draft[], from: number): number {
+  const first = drafts[from];
+  const head = saidIn(first);
+  if (first === undefined || first.question || !TESTS.some((tag) => head.some((p) => hasTag(p, tag))))
+    return 0;
+  if (
+    head.some((p) => p.entity !== undefined && p.entity.is !== 'autoclave' && p.entity.is !== 'time') ||
+    hasResult(head)
+  )
+    return 0;
+  let to = from + 1;
+  let autoclaves = head.filter((p) => p.entity?.is === 'autoclave').length;
+  while (to < drafts.length) {
+    const draft = drafts[to];
+    const own = saidIn(draft);
+    if (
+      draft?.sentence !== first.sentence ||
+      !/^[-/,:]?$|^--$/.test(draft.joint) ||
+      own.length > 5 ||
+      !own.every(ofTest)
+    )
+      break;
+    autoclaves += own.filter((p) => p.entity?.is === 'autoclave').length;
+    if (autoclaves > 1) return 0;
+    to++;
+    if (hasResult(own)) return to - from >= 3 ? to - from : 0;
+  }
+  return 0;
+}
+
+function hasResult(parts: readonly Part[]): boolean {
+  return parts.some(
+    (p) => p.entity === undefined && (hasTag(p, 'result') || hasTag(p, 'pass') || hasTag(p, 'fail')),
+  );
+}
+
+/** What a test may be told with: which autoclave, when it was run, how it came out. */
+function ofTest(part: Part): boolean {
+  if (part.entity !== undefined) return part.entity.is === 'autoclave' || part.entity.is === 'time';
+  return (
+    hasSort(part, 'glue') ||
+    ['run', 'result', 'pass', 'fail', 'do', 'be', 'finish'].some((tag) => hasTag(part, tag))
+  );
+}
+
 /** A number that is no tip's, a load, an autoclave, and nothing else. */
 function namesLoad(draft: Draft): boolean {
   const said = saidIn(draft).filter((p) => p.entity !== undefined || !hasSort(p, 'glue'));
@@ -92,23 +144,37 @@ function namesLoad(draft: Draft): boolean {
 function lookedAt(drafts: readonly Draft[], at: number): Draft[] | null {
   const look = drafts[at];
   const looks = saidIn(look);
-  if (look === undefined || looks.length > 5 || !looks.every((p) => isLook(p) || hasSort(p, 'glue')))
+  if (
+    look === undefined ||
+    looks.length > 8 ||
+    !looks.every((p) => isLook(p) || p.entity?.is === 'tips' || hasTag(p, 'tip') || hasSort(p, 'glue'))
+  )
     return null;
   const verb = looks.find(isLook);
-  if (verb === undefined || looks.some((p) => p.entity !== undefined)) return null;
+  const named = looks.flatMap((p) => (p.entity?.is === 'tips' ? p.entity.ids : []));
+  // "Checked 2 and 7, both fine" is one look with one result; tips of whose own more is told are told of there.
+  if (
+    verb === undefined ||
+    named.length === 1 ||
+    looks.some((p) => OUTCOMES.some((tag) => p.entity === undefined && hasTag(p, tag)))
+  )
+    return null;
   const made: Draft[] = [];
   for (const draft of drafts.slice(at + 1)) {
     const own = saidIn(draft);
+    const first = own[0]?.entity;
     const verdict = own.some(
-      (p) => ['pass', 'fail', 'debris', 'clean'].some((tag) => hasTag(p, tag)) || p.text === 'dirty',
+      (p) => OUTCOMES.some((tag) => hasTag(p, tag)) || /^(dirty|soiled|mucky|manky)$/.test(p.text),
     );
-    if (draft.sentence === look.sentence || own[0]?.entity?.is !== 'tips' || own.length > 4 || !verdict)
+    if (first?.is !== 'tips' || own.length > (named.length > 0 ? 8 : 4) || !verdict) break;
+    if (named.length > 0 ? !first.ids.every((id) => named.includes(id)) : draft.sentence === look.sentence)
       break;
     made.push({ ...draft, parts: [verb, ...draft.parts], sort: 'act' });
   }
   return made.length > 0 ? made : null;
 }
 
+const OUTCOMES = ['pass', 'fail', 'debris', 'clean'];
 const PLACED = ['scan', 'start', 'move', 'take', 'bring', 'find', 'lose', 'go', 'come'];
 const TESTS = ['spore', 'penetration', 'control', 'leak'];
 const WAY = /^(on (our|my|the|its|his|her|their) way|en route|on way)$/;

@@ -5,7 +5,7 @@ import { strangeIn } from '../evidence/strange.ts';
 import { LONGEST_CLAUSE } from '../interpret.ts';
 import { opensQuestion } from '../mood/questions.ts';
 import type { Output } from '../output.ts';
-import { hasTag, type Part } from '../part.ts';
+import { type EntityOf, hasTag, type Part } from '../part.ts';
 import type { Segment, Sentence } from '../segments.ts';
 import { type Ask, type AskResult, useBeside } from './ask.ts';
 import { asks } from './asks.ts';
@@ -74,7 +74,7 @@ function cutAtQuestion(segments: readonly Segment[]): readonly Segment[] {
     const before = segment.parts.slice(0, at);
     const told =
       at > 1 &&
-      before.some((p) => p.entity?.is === 'load') &&
+      before.some((p) => loadIn(p) !== null) &&
       before.some((p) => hasTag(p, 'fail') || hasTag(p, 'pass'));
     return told && !opensQuestion(before)
       ? [
@@ -85,7 +85,21 @@ function cutAtQuestion(segments: readonly Segment[]): readonly Segment[] {
   });
 }
 
+/** A load by its name, or a number that is no tip's and may be one. */
+function loadIn({ entity }: Part): EntityOf<'load'> | null {
+  if (entity?.is === 'load') return entity;
+  if (entity?.is !== 'tips' || entity.named || entity.ids.length > 0) return null;
+  const [id, more] = entity.unknown;
+  const digits = id?.replace(/\D/g, '') ?? '';
+  return more === undefined && digits.length >= 2 ? { is: 'load', ids: [digits], named: false } : null;
+}
+
 function rememberFor(segments: readonly Segment[], scope: NoteScope): void {
+  for (const { parts } of segments) {
+    const load = parts.map(loadIn).find((one) => one !== null) ?? null;
+    if (load !== null && !load.named && parts.some((p) => hasTag(p, 'fail') || hasTag(p, 'pass')))
+      scope.memory.load = load;
+  }
   for (const part of segments.flatMap((s) => s.parts)) {
     if (part.entity?.is === 'load') scope.memory.load = part.entity;
     if (part.entity?.is === 'tips' && part.entity.ids.length > 0) scope.memory.tips = part.entity;

@@ -10,7 +10,7 @@ export const covered: Frame = {
     const noun = c.form('cover', 'b') >= 0 ? c.form('cover', 'b') : c.at('cover');
     const past = c.form('cover', 'd');
     const on = c.word(/^(on|onto|back on|in place|on again|back)$/);
-    const put = noun >= 0 ? c.form('put', 'd') : -1;
+    const put = noun >= 0 ? Math.max(c.form('put', 'd'), c.exactly('give', 'd')) : -1;
     if (past < 0 && (noun < 0 || (on < 0 && put < 0))) return null;
     if (c.word(/^off$/) >= 0 || c.has('fall', 'remove', 'lose', 'crack', 'wipe', 'find', 'clean'))
       return null;

@@ -72,7 +72,7 @@ function pack(c: Clause): Sign | null {
       denies: true,
     };
   const wet = c.word(
-    /^(wet|damp|soaked|soggy|torn|moist|still wet|ripped|burst|wet through|came open|come open)$/,
+    /^(wet|damp|soaked|soaking|soaking wet|sopping|soggy|torn|moist|still wet|ripped|burst|wet through|came open|come open)$/,
   );
   if (wet >= 0 && c.entities('tips').some(({ entity }) => entity.named)) return { sort: 'pack', at: wet };
   return null;

@@ -49,6 +49,12 @@ function useErrorNumber(c: Clause): void {
     if (!entity.named && /error$/.test(c.parts[at - 1]?.text ?? '')) c.use(at);
 }
 
+/** "Only 15.5 in the attic, too cold for scanning" goes on speaking of the room. */
+function isOfTheAir(c: Clause, sort: Sort): boolean {
+  const things = c.entities('scanner').length + c.entities('tips').length;
+  return sort === 'heating' && c.scope.memory.frame === 'temperature' && things === 0;
+}
+
 export const fault: Frame = {
   name: 'fault',
   on: [
@@ -72,7 +78,8 @@ export const fault: Frame = {
   ],
   read(c): Result | null {
     const sign = signs(c);
-    if (sign === null || (sign.denies === undefined && isDenied(c, sign.at))) return null;
+    if (sign === null || (sign.denies === undefined && isDenied(c, sign.at)) || isOfTheAir(c, sign.sort))
+      return null;
     if (c.has('calibrate', 'debris') || (c.entities('load').length > 0 && sign.sort !== 'other')) return null;
     c.use(sign.at, ...(sign.also ?? []));
     c.useTags(

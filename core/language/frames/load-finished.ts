@@ -17,7 +17,9 @@ function mayBeBare(c: Clause): boolean {
     .entities('tips')
     .some(
       ({ at, entity }) =>
-        at < c.word(OVER) && !entity.named && entity.unknown.some((id) => id.replace(/\D/g, '').length >= 3),
+        at < c.word(OVER) &&
+        !entity.named &&
+        entity.unknown.some((id) => id.replace(/\D/g, '').length >= (c.parts.length <= 2 ? 2 : 3)),
     );
 }
 

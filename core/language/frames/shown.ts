@@ -55,7 +55,8 @@ export const shown: Frame = {
   read(c) {
     const verb = c.form('show', 'd') >= 0 ? c.form('show', 'd') : tookThrough(c);
     if (verb < 0) return null;
-    const people = c.entities('person');
+    // "Farrah was shown how to calibrate by Maureen": who stands behind "by" showed it.
+    const people = c.entities('person').filter(({ at }) => c.prep(at) !== 'by');
     const person = people.find(({ at }) => at > verb) ?? people.find(({ at }) => at < verb);
     if (person === undefined) return null;
     const passive =

@@ -45,8 +45,8 @@ export const sporeTest: Frame = {
     const missing: Missing | undefined =
       outcome === null ? { about: 'outcome', slot: 'outcome', form: 'outcome' } : undefined;
     if (outcome === 'running' && !isSurelyRunning(c, running, noun)) return null;
-    if (outcome === null && !c.has('do', 'finish', 'run') && c.word(/^(done|did|back|result)$/) < 0)
-      return null;
+    const told = c.has('do', 'finish', 'run') || c.word(/^(done|did|back|result)$/) >= 0;
+    if (outcome === null && (c.has('neg') || !told)) return null;
     return { ...result([fact], verb < 0 ? noun : verb, missing), anyMood: true };
   },
 };

@@ -57,8 +57,18 @@ export const nouns: Readonly<Record<string, string>> = {
   reminder: 'reminder, alert',
 };
 
+/** Who comes for our things, and what is sold for them: "the steriliser fella's coming Thursday". */
+const people = ['autoclave', 'steriliser', 'sterilizer', 'scanner']
+  .flatMap((thing) =>
+    'fella fellas man guy bloke lady engineer technician tech rep repairman people service contract company supplier salesman training course manual brochure invoice quote warranty lease'
+      .split(' ')
+      .map((who) => `${thing} ${who}`),
+  )
+  .join(', ');
+
 /** Things that share our words but are none of ours: they take the word before them away. Plurals are made. */
 export const others = `
+${people},
 another clinic, another practice, other practice, some practice, some clinic, another surgery down, sleeping bag, handbag, hand bag, tote bag, goody bag, bin bag, carrier bag, tea bag, lunch bag, gym bag, bean bag, bag of crisps, bag of chips, bag for life, party bag, my bag, his bag, her bag, laptop bag, shopping bag, sports bag,
 barcode scanner, bar code scanner, paper scanner, document scanner, x-ray scanner, xray scanner, x ray scanner, ct scanner, reception scanner, flatbed scanner,
 card scanner, qr scanner, plate scanner, phosphor plate scanner, photo scanner, body scanner, mri scanner, cbct scanner, office scanner, face scanner, passport scanner, film scanner, label scanner, id scanner,

@@ -32,6 +32,8 @@ function spokenHeat(scan: Scan, from: number): { value: number; to: number } | n
 
 interface Heat {
   readonly celsius: number;
+  /** The token of its figures. */
+  readonly from: number;
   readonly to: number;
   readonly unit: boolean;
 }
@@ -46,14 +48,29 @@ function heldFor(scan: Scan, heat: Heat): Found | null {
   const minutes = hold === null ? null : minutesOf(scan, hold.value, hold.to, bare);
   if (minutes !== null)
     return { entity: { is: 'cycle', celsius: heat.celsius, minutes: minutes.value }, to: minutes.to };
-  return heat.unit ? { entity: { is: 'cycle', celsius: heat.celsius }, to: heat.to } : null;
+  return heat.unit || printed(scan, heat.from)
+    ? { entity: { is: 'cycle', celsius: heat.celsius }, to: heat.to }
+    : null;
+}
+
+/** "Printout says 131.8", "peaked at 134.6": a figure with a decimal behind such a word needs no unit. */
+function printed(scan: Scan, from: number): boolean {
+  if (!/^\d+\.\d/.test(decimalNumber(scan, from)?.text ?? '')) return false;
+  for (let at = from - 1; at >= Math.max(0, from - 3); at--)
+    if (
+      /^(says|said|reads|read|reading|shows|showed|printout|print|peak|peaked|max|reached|hit|got|topped)$/.test(
+        textAt(scan, at),
+      )
+    )
+      return true;
+  return false;
 }
 
 function degreesOf(scan: Scan, value: number, at: number): Heat | null {
   const unit = spacedUnit(scan, at) ?? unitAt(scan, at);
   const fahrenheit = unit.letter === 'f' || (unit.letter !== 'c' && value >= 245 && value <= 290);
   const celsius = fahrenheit ? Math.round(((value - 32) * 50) / 9) / 10 : value;
-  return celsius >= 105 && celsius <= 145 ? { celsius, to: unit.to, unit: unit.to > at } : null;
+  return celsius >= 105 && celsius <= 145 ? { celsius, from: at - 1, to: unit.to, unit: unit.to > at } : null;
 }
 
 /** "270 F": above a hundred the letter may stand apart. */

@@ -37,11 +37,27 @@ const BEFORE_TO = new Set(
   ),
 );
 
+/** "Left 4 the wharf", "thanks 4 that". */
+const BEFORE_FOR = new Set(
+  'left leaving off gone heading headed bound thanks thx ta cheers ready good ok sorry waiting looking asking'.split(
+    ' ',
+  ),
+);
+const AFTER_FOR = /^(the|that|me|us|my|our|this|u|you|now|a|letting|everything)$/;
+
 function figureWord(
   token: Token,
   before: Token | undefined,
   next: Token | undefined,
 ): { text: string; taken: number } | null {
+  if (
+    token.text === '4' &&
+    before?.kind === 'word' &&
+    BEFORE_FOR.has(before.text) &&
+    next?.kind === 'word' &&
+    next.spaced
+  )
+    return AFTER_FOR.test(next.text) ? { text: 'for', taken: 1 } : null;
   if (token.text !== '2' || token.kind !== 'number') return null;
   if (next?.kind === 'word' && !next.spaced) {
     const whole = { day: 'today', moro: 'tomorrow', morrow: 'tomorrow', moz: 'tomorrow', nite: 'tonight' }[

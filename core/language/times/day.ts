@@ -72,7 +72,7 @@ function weekFirst(scan: Scan, which: Parsed<WhichWord>): Parsed<Day> | null {
 /** What after "sat" or "sun" shows that the day is meant. */
 function shyVouched(scan: Scan, i: number): boolean {
   if (
-    /^(morning|afternoon|am|pm|arvo|eve|evening|night|-|till|til|until|to|next|week|last|the|at)$/.test(
+    /^(morning|afternoon|am|pm|arvo|eve|evening|night|-|till|til|until|to|next|week|last|the|at|scans|bookings|clinic|list|appointments)$/.test(
       textAt(scan, i),
     )
   )
