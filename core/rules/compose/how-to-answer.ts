@@ -1,7 +1,7 @@
 import type { Block } from '../../words/message.ts';
 
 /** Reactions may do nothing in an encrypted chat room, so there is always a word to type. */
-const HOW: Block = { line: ['✅ or reply "done" when it is; ⏰ or "later" to put it off.'] };
+const HOW: Block = { line: ['✅ or reply “done” when it is; ⏰ or “later” to put it off.'] };
 
 /** How a reminder that a tick can settle is answered. */
 export function howToAnswer(): readonly Block[] {

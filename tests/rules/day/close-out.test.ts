@@ -5,7 +5,7 @@ import { play, told } from '../play.ts';
 import { ONE_SITE } from './practices.ts';
 
 /** Wiped, covered and sent can be ticked off; a load's result has to be typed. */
-const HOW = '✅ or reply "done" when it is; ⏰ or "later" to put it off.';
+const HOW = '✅ or reply “done” when it is; ⏰ or “later” to put it off.';
 
 let given: Given;
 

@@ -28,7 +28,7 @@ function matter(parts: Partial<Matter> = {}): Matter {
   };
 }
 
-const HOW = '✅ or reply "done" when it is; ⏰ or "later" to put it off.';
+const HOW = '✅ or reply “done” when it is; ⏰ or “later” to put it off.';
 
 describe('given one matter', () => {
   it('when it is asked for the first time, then the post is its own line and how to answer', () => {
