@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { parseArgs } from 'node:util';
 import { MatrixBot } from '../chat/matrix/bot.ts';
+import { openHealthPage } from '../chat/matrix/health/health-page.ts';
 import { Vault } from '../chat/matrix/keys/key-backup.ts';
 import { openMatrixDb } from '../chat/matrix/matrix-db.ts';
 import { NoServer } from '../chat/matrix/sign-in/ask-server.ts';
@@ -21,8 +22,8 @@ const TRY_AGAIN = 75;
 const WANTS_PERSON = 77;
 
 /**
- * `matrix --practice FILE --store FOLDER [--secrets FILE] [--new-device] [--new-recovery-key]`: the chat on a homeserver,
- * until it is told to end (0) or cannot go on (75: start it again; 77: signed out or taken over, a person is needed; 1: a mistake that
+ * `matrix --practice FILE --store FOLDER [--secrets FILE] [--new-device] [--new-recovery-key] [--health-port N]`: the chat
+ * on a homeserver, until it is told to end (0) or cannot go on (75: start it again; 77: signed out or taken over, a person is needed; 1: a mistake that
  * is told).
  */
 export async function run(args: string[], io: CommandIo): Promise<number> {
@@ -38,7 +39,7 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   for (const notice of [...store.notices, ...(store.readOnly === null ? [] : [store.readOnly])]) say(notice);
   const db = openMatrixDb(folder);
   const session = await untilThere(() => signIn(db, credentials, options.newDevice), say);
-  const keeper = new Keeper(store, { count: () => performance.now() });
+  const keeper = new Keeper(store, { count: () => performance.now(), say });
   for (const notice of keeper.notices) say(notice);
   keeper.settle(text, Date.now());
 
@@ -51,10 +52,12 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
     ...{ db, session, password, vault, showRecoveryKey, practice, keeper, store, say, failed },
     now: Date.now,
   });
-  starting.then(
-    () => say(`${practice.name}: ${session.user} is listening on ${session.homeserver}.`),
-    failed,
-  );
+  starting
+    .then(async (bot) => {
+      if (options.healthPort !== null) await openHealthPage(options.healthPort, () => bot.findings());
+      say(`${practice.name}: ${session.user} is listening on ${session.homeserver}.`);
+    })
+    .catch(failed);
   say(`The record is kept in ${folder}.`);
   const code = await ending.promise;
   // What is unsent goes out at the next start; the journal has everything already.
@@ -74,6 +77,7 @@ function optionsIn(args: string[]) {
       secrets: { type: 'string' },
       'new-device': { type: 'boolean' },
       'new-recovery-key': { type: 'boolean' },
+      'health-port': { type: 'string' },
     },
   });
   if (values.practice === undefined) throw new PlainError('Name your practice file: --practice FILE.');
@@ -83,7 +87,16 @@ function optionsIn(args: string[]) {
     secrets: values.secrets,
     newDevice: values['new-device'] === true,
     newRecoveryKey: values['new-recovery-key'] === true,
+    healthPort: portIn(values['health-port']),
   };
+}
+
+function portIn(text: string | undefined): number | null {
+  if (text === undefined) return null;
+  const port = Number(text);
+  if (!Number.isInteger(port) || port < 1 || port > 65_535)
+    throw new PlainError('A port is a number from 1 to 65535: --health-port 8099.');
+  return port;
 }
 
 /**

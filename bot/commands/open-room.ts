@@ -46,7 +46,7 @@ export async function run(args: string[]): Promise<number> {
   makeFolder(folder);
   const store = openStore(folder);
   const print = (line: string) => console.log(line);
-  const keeper = new Keeper(store, { count: () => performance.now() });
+  const keeper = new Keeper(store, { count: () => performance.now(), say: print });
   const screen = new Screen(
     print,
     seat.room,

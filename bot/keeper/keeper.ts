@@ -5,10 +5,11 @@ import type { Archive } from '../../core/record/archive.ts';
 import { fromIso, HOUR, toIso } from '../../core/time/instant.ts';
 import type { Chat } from '../chat/chat.ts';
 import type { Store } from '../store/store.ts';
+import { isTrouble } from '../store/trouble.ts';
 import { ClockWatch } from './clock-watch.ts';
 import type { Heard } from './heard.ts';
 import { type MakeDesk, openDesk, turnOf } from './open-desk.ts';
-import { Snapshots } from './snapshots.ts';
+import { type Kept, Snapshots } from './snapshots.ts';
 import { toInput } from './to-input.ts';
 import { Unwritten } from './unwritten.ts';
 
@@ -21,6 +22,10 @@ export interface KeeperOptions {
   /** Milliseconds since some start that nobody sets; without it the clock is taken as it is, as in a rehearsal. */
   readonly count?: () => number;
   readonly makeDesk?: MakeDesk;
+  /** A snapshot after so many turns. */
+  readonly snapshotEvery?: number;
+  /** Where to say, once, what happens to the program while it runs: for the owner of the machine. */
+  readonly say?: (notice: string) => void;
 }
 
 /**
@@ -32,6 +37,8 @@ export class Keeper {
   readonly #store: Store;
   readonly #makeDesk: MakeDesk;
   readonly #count: (() => number) | null;
+  readonly #say: (notice: string) => void;
+  readonly #said = new Set<string>();
   readonly #watch: ClockWatch;
   readonly #unwritten: Unwritten;
   readonly #snapshots: Snapshots;
@@ -41,20 +48,22 @@ export class Keeper {
   /** The disk would not: the outbox may lack what the journal has. */
   #stumbled = false;
 
-  constructor(store: Store, { count, makeDesk = deskOn }: KeeperOptions = {}) {
+  constructor(store: Store, { count, makeDesk = deskOn, snapshotEvery, say }: KeeperOptions = {}) {
     this.#store = store;
     this.#makeDesk = makeDesk;
     this.#count = count ?? null;
+    this.#say = say ?? (() => undefined);
     this.#unwritten = new Unwritten(store);
     const { desk, notice } = openDesk(store, makeDesk);
     this.#desk = desk;
     this.notices = notice === null ? [] : [notice];
-    this.#snapshots = new Snapshots(store, notice === null ? (store.snapshot()?.n ?? 0) : 0);
+    const saved = notice === null ? (store.snapshot()?.n ?? 0) : 0;
+    this.#snapshots = new Snapshots(store, saved, snapshotEvery);
     const last = count === undefined ? null : store.line(store.head.n);
     this.#watch = new ClockWatch(last === null ? null : fromIso(last.at));
     if (store.readOnly !== null) return;
     this.#enqueueWhatACrashLeft();
-    this.#snapshots.afterTurn(this.#desk);
+    this.#ifSpent(this.#snapshots.afterTurn(this.#desk));
   }
 
   /** Takes the practice file into the record where it differs from the one in force; not while nothing can be written. */
@@ -90,13 +99,20 @@ export class Keeper {
       if (this.#isHeld(now)) return;
       const turn = this.#desk.tick(now);
       if (turn !== null) this.#keep(turn, now);
-      this.#snapshots.nightly(this.#desk, now);
+      this.#ifSpent(this.#snapshots.nightly(this.#desk, now));
     });
   }
 
   /** The next instant after `after` at which something may fall due. */
   next(after: number): number | null {
-    return this.#store.readOnly === null ? this.#desk.next(after) : null;
+    if (this.#store.readOnly !== null) return null;
+    try {
+      return this.#desk.next(after);
+    } catch (error) {
+      if (!isTrouble(error)) throw error;
+      this.#reopen();
+      return this.#desk.next(after);
+    }
   }
 
   /** What the desk knows, for commands that show it. */
@@ -118,8 +134,11 @@ export class Keeper {
     this.#snapshots.save(this.#desk);
   }
 
-  /** Nothing is tried while the store is read-only; where the disk will not, what was half done in memory is given up. */
-  #unlessUnwritten(now: number, work: () => void): void {
+  /**
+   * Nothing is tried while the store is read-only; where the disk will not, what was half done in memory is given up, and
+   * it is tried twice more before anybody is told: by then a damaged history is mended, or is in memory.
+   */
+  #unlessUnwritten(now: number, work: () => void, more = 2): void {
     const why = this.#store.readOnly;
     if (why !== null) {
       this.#unwritten.say(this.#desk, why, now);
@@ -131,11 +150,25 @@ export class Keeper {
       work();
       this.#unwritten.over();
     } catch (error) {
-      if (!(error instanceof Error) || error.name !== 'StoreTrouble') throw error;
+      if (!isTrouble(error)) throw error;
       this.#stumbled = true;
-      this.#desk = openDesk(this.#store, this.#makeDesk).desk;
-      this.#unwritten.say(this.#desk, error.message, now);
+      this.#reopen();
+      if (more === 0) this.#unwritten.say(this.#desk, error.message, now);
+      else this.#unlessUnwritten(now, work, more - 1);
     }
+  }
+
+  /** What the journal says is the truth; why anything beside it was thrown away is said once. */
+  #reopen(): void {
+    const { desk, notice } = openDesk(this.#store, this.#makeDesk);
+    this.#desk = desk;
+    if (notice === null || this.#said.has(notice)) return;
+    this.#said.add(notice);
+    this.#say(notice);
+  }
+
+  #ifSpent(kept: Kept): void {
+    if (kept === 'desk is spent') this.#reopen();
   }
 
   /** In the record already: a crash fell between journal and inbox, or a chat tells old things again. */
@@ -157,9 +190,9 @@ export class Keeper {
       if (turn === null) transport.done(heard.id);
       else this.#keep(turn, now, () => transport.done(heard.id));
     } catch (error) {
-      if (!(error instanceof Error) || error.name === 'StoreTrouble') throw error;
-      // The desk may be half way through the note: what the journal says is the truth.
-      this.#desk = openDesk(this.#store, this.#makeDesk).desk;
+      if (!(error instanceof Error) || isTrouble(error)) throw error;
+      // The desk may be half way through the note.
+      this.#reopen();
       if (transport.tried(heard.id) < TRIES) return;
       const turn = this.#desk.setAside(heard.id, heard.room, error.message, now);
       this.#keep(turn, now, () => transport.setAside(heard.id, error.message));
@@ -183,7 +216,7 @@ export class Keeper {
       transport.enqueue(line.n, turn.effects.map(toRow));
       dealtWith();
     });
-    this.#snapshots.afterTurn(this.#desk);
+    this.#ifSpent(this.#snapshots.afterTurn(this.#desk));
   }
 
   #enqueueWhatACrashLeft(): void {

@@ -2,6 +2,7 @@ import type { Desk } from '../../core/desk/desk.ts';
 import type { Effect } from '../../core/desk/effect.ts';
 import { lines } from '../../core/words/message.ts';
 import type { Store } from '../store/store.ts';
+import { isTrouble } from '../store/trouble.ts';
 import type { Heard } from './heard.ts';
 import { toInput } from './to-input.ts';
 
@@ -78,7 +79,7 @@ export class Unwritten {
     try {
       work();
     } catch (error) {
-      if (!(error instanceof Error) || error.name !== 'StoreTrouble') throw error;
+      if (!isTrouble(error)) throw error;
     }
   }
 }

@@ -22,6 +22,16 @@ export function readAt(fs: FsLike, fd: number, position: number, length: number)
   return into.subarray(0, got);
 }
 
+/** Bytes of a file. */
+export function sizeOf(fs: FsLike, path: string): number {
+  const fd = fs.open(path, 'r');
+  try {
+    return fs.size(fd);
+  } finally {
+    fs.close(fd);
+  }
+}
+
 /** Reads a whole file. */
 export function readFile(fs: FsLike, path: string): Buffer {
   const fd = fs.open(path, 'r');

@@ -8,6 +8,11 @@ export class StoreTrouble extends Error {
   override readonly name = 'StoreTrouble';
 }
 
+/** Whether that is what the disk would not do, told in plain words. */
+export function isTrouble(error: unknown): error is Error & { readonly name: 'StoreTrouble' } {
+  return error instanceof Error && error.name === 'StoreTrouble';
+}
+
 /** The folder was written by a newer version than this one. */
 export class StoreTooNew extends Error {
   override readonly name = 'StoreTooNew';

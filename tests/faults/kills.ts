@@ -4,7 +4,12 @@ import { fileURLToPath } from 'node:url';
 import { openStore } from '../../bot/store/store.ts';
 import { verifyRecord } from '../../bot/store/verify.ts';
 
-const writer = fileURLToPath(new URL('writer.ts', import.meta.url));
+/** Who is killed: the store with a bot in small on it, or the whole bot without its chat, with history.db. */
+const writers = {
+  store: fileURLToPath(new URL('writer.ts', import.meta.url)),
+  bot: fileURLToPath(new URL('bot-writer.ts', import.meta.url)),
+};
+type Writer = keyof typeof writers;
 
 /** What came of killing a writer again and again on one folder. */
 export interface Kills {
@@ -13,6 +18,8 @@ export interface Kills {
   entries: number;
   /** Unfinished lines that were set aside on the way. */
   setAside: number;
+  /** Starts at which history.db, of the line before, was worked out again. */
+  rebuilt: number;
 }
 
 /**
@@ -20,25 +27,34 @@ export interface Kills {
  * Then every entry that was answered must be in the record, none twice, in order, and the chain whole; throws where
  * not. Some kills come while it starts, some under load.
  */
-export async function killAgainAndAgain(folder: string, kills: number, random: () => number): Promise<Kills> {
+export async function killAgainAndAgain(
+  folder: string,
+  kills: number,
+  random: () => number,
+  writer: Writer = 'store',
+): Promise<Kills> {
   const answered = new Set<string>();
   let setAside = 0;
+  let rebuilt = 0;
   for (let kill = 0; kill <= kills; kill++) {
     // The last is let live, until it has nothing left to answer.
-    const said = kill < kills ? await runAndKill(folder, random) : await runToEnd(folder);
+    const said = kill < kills ? await runAndKill(folder, random, writer) : await runToEnd(folder, writer);
     for (const line of said) {
       if (line.startsWith('said ')) answered.add(line.slice(5));
       else if (line.includes('unfinished line')) setAside++;
+      else if (line.includes('history.db')) rebuilt++;
       else if (line !== '') throw new Error(`After kill ${kill}: ${line}`);
     }
   }
   const entries = checkRecord(folder, answered);
-  return { kills, answered: answered.size, entries, setAside };
+  return { kills, answered: answered.size, entries, setAside, rebuilt };
 }
 
 /** Runs the writer until it stops by itself: with no new notes, it finishes what was begun. */
-async function runToEnd(folder: string): Promise<string[]> {
-  const child = spawn(process.execPath, [writer, folder, '0'], { stdio: ['ignore', 'pipe', 'inherit'] });
+async function runToEnd(folder: string, writer: Writer): Promise<string[]> {
+  const child = spawn(process.execPath, [writers[writer], folder, '0'], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
   let out = '';
   child.stdout.setEncoding('utf8').on('data', (text: string) => {
     out += text;
@@ -47,14 +63,19 @@ async function runToEnd(folder: string): Promise<string[]> {
   return out.split('\n').slice(0, -1);
 }
 
+/** About how long a writer takes until it opens the folder, ms. */
+const startsIn = { store: 75, bot: 600 };
+
 /** Runs the writer until a random moment; gives what it said in whole lines. */
-async function runAndKill(folder: string, random: () => number): Promise<string[]> {
-  const child = spawn(process.execPath, [writer, folder, '10000000'], { stdio: ['ignore', 'pipe', 'pipe'] });
+async function runAndKill(folder: string, random: () => number, writer: Writer): Promise<string[]> {
+  const child = spawn(process.execPath, [writers[writer], folder, '10000000'], {
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
   let out = '';
   let trouble = '';
   const start = (): void => void setTimeout(() => child.kill('SIGKILL'), random() * 100);
   // One in four is killed at a moment counted from its birth, so while it opens the folder.
-  if (random() < 0.25) setTimeout(() => child.kill('SIGKILL'), 60 + random() * 80);
+  if (random() < 0.25) setTimeout(() => child.kill('SIGKILL'), startsIn[writer] * (0.8 + random()));
   else child.stdout.once('data', start);
   child.stdout.setEncoding('utf8').on('data', (text: string) => {
     out += text;
@@ -73,9 +94,13 @@ function checkRecord(folder: string, answered: ReadonlySet<string>): number {
   const store = openStore(folder);
   try {
     const events: string[] = [];
-    for (const line of store.lines()) events.push(/\$event\d+/.exec(JSON.stringify(line.turn))?.[0] ?? '?');
+    for (const line of store.lines()) {
+      const event = /\$event\d+/.exec(JSON.stringify(line.turn))?.[0];
+      // The practice file, and what fell due, are nobody's note.
+      if (event !== undefined) events.push(event);
+    }
     const wrong = events.findIndex((event, i) => event !== `$event${i}`);
-    if (wrong !== -1) throw new Error(`Line ${wrong + 1} is ${events[wrong]}: lost, twice or out of order.`);
+    if (wrong !== -1) throw new Error(`Note ${wrong + 1} is ${events[wrong]}: lost, twice or out of order.`);
     const lost = [...answered].filter((event) => !events.includes(event));
     const silent = events.filter((event) => !answered.has(event));
     if (silent.length > 0)

@@ -6,6 +6,7 @@ import { burst } from '../keeper/burst.ts';
 import { cutEverywhere } from './cuts.ts';
 import { failEveryCall } from './failing-calls.ts';
 import { flipBits } from './flips.ts';
+import { failHistory, spoilHistory } from './history.ts';
 import { killAgainAndAgain } from './kills.ts';
 import { seeded } from './random.ts';
 
@@ -38,6 +39,14 @@ try {
       throw new Error(`verify missed ${missed.length} of ${flips}: ${missed.slice(0, 5).join(', ')}`);
     return `${flips} flips, every bit of journal, tables and snapshot; verify found each`;
   });
+  await fault('history.db spoilt', async (folder) => {
+    const { runs, noticed } = await spoilHistory(folder, 401);
+    return `${runs} times: bits flipped, cut, lost, of another day or practice; every answer as before, ${noticed} times it was thrown away and said`;
+  });
+  await fault('history.db failing', async (folder) => {
+    const runs = await failHistory(folder, 3);
+    return `${runs} runs, each with one of SQLite's calls failing, once or for good; every answer as before`;
+  });
   await fault('burst', async (folder) => {
     await burst(folder, 10_000);
     return '10,000 notes in one burst, 2,500 of them told twice; each in the record once, in order';
@@ -45,6 +54,11 @@ try {
   await fault('kill -9', async (folder) => {
     const { answered, entries, setAside } = await killAgainAndAgain(folder, kills, seeded(seed));
     return `${kills} kills; ${answered} answered, all of them among ${entries} entries, none twice; ${setAside} unfinished lines set aside`;
+  });
+  await fault('kill -9 of the bot', async (folder) => {
+    const botKills = Math.ceil(kills / 5);
+    const { answered, entries, rebuilt } = await killAgainAndAgain(folder, botKills, seeded(seed), 'bot');
+    return `${botKills} kills; ${answered} answered, all of them among ${entries} entries, none twice; history.db worked out again ${rebuilt} times`;
   });
 } finally {
   rmSync(work, { recursive: true, force: true });

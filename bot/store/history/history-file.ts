@@ -2,20 +2,22 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { FsLike } from '../fs-port.ts';
-import { removeIfThere } from '../fs-whole.ts';
+import { sizeOf } from '../fs-whole.ts';
 import { History } from './history.ts';
 
 /** The history of a folder; `null`: in memory, of nobody's. */
 export function openHistory(fs: FsLike, path: string | null): History {
   if (path === null)
-    return new History({ path: ':memory:', make: () => undefined, discard: () => undefined });
+    return new History({ path: ':memory:', make: () => undefined, size: () => 0, discard: () => undefined });
   return new History({
     path,
     make: () => {
       if (!fs.exists(path)) fs.close(fs.open(path, 'a'));
     },
+    size: () => sizeOf(fs, path),
     discard: () => {
-      for (const end of ['', '-wal', '-shm']) removeIfThere(fs, `${path}${end}`);
+      // The names in it are not forgotten while it is there: a failure is told.
+      for (const end of ['', '-wal', '-shm']) if (fs.exists(`${path}${end}`)) fs.remove(`${path}${end}`);
     },
   });
 }
@@ -24,7 +26,7 @@ export function openHistory(fs: FsLike, path: string | null): History {
 export function withScratchHistory<T>(work: (history: History) => T): T {
   const folder = mkdtempSync(join(tmpdir(), 'scanward-'));
   const path = join(folder, 'history.db');
-  const history = new History({ path, make: () => undefined, discard: () => undefined });
+  const history = new History({ path, make: () => undefined, size: () => 0, discard: () => undefined });
   try {
     return work(history);
   } finally {

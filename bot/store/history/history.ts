@@ -1,243 +1,208 @@
-import type { DatabaseSync } from 'node:sqlite';
 import type { Archive, KeptBase } from '../../../core/record/archive.ts';
 import { isWorthKeeping } from '../../../core/record/checkpoints.ts';
 import { aboutOf, type Entry } from '../../../core/record/entry.ts';
 import { itemsOf } from '../../../core/record/items-of.ts';
 import type { Place } from '../../../core/record/order.ts';
-import { asTrouble } from '../trouble.ts';
-import { bodyOf, entryIn } from './entry-row.ts';
-import { openHistoryDb, statementsOn } from './schema.ts';
-
-type Statements = ReturnType<typeof statementsOn>;
-
-/** Where it is kept. */
-export interface HistoryFile {
-  readonly path: string;
-  /** Makes the file, for this account alone, where it is not there. */
-  make(): void;
-  /** Takes it away, with what SQLite keeps beside it. */
-  discard(): void;
-}
+import { bodyOf } from './entry-row.ts';
+import { HistoryDb, type HistoryFile } from './history-db.ts';
+import { RowDamage } from './row-damage.ts';
+import { baseIn, bodyIn, entryOf, itemPlace, numbersOf } from './rows.ts';
+import type { Statements } from './schema.ts';
+import { sumOfRow } from './sums.ts';
 
 /**
- * What is only history, in `history.db`: rebuilt from the journal where it does not fit the snapshot. Between two stamps
- * everything is one transaction, so a crash leaves it as it was at the last; while it is being rebuilt, and has no stamp,
- * each stop is one.
+ * What is only history, in `history.db`: rebuilt from the journal where it does not fit the snapshot or is damaged. Every row
+ * carries a sum, which is checked when it is read.
  */
 export class History implements Archive {
-  readonly #file: HistoryFile;
-  #db: DatabaseSync | null = null;
-  #do: Statements | null = null;
-  /** As in the file: kept here since it is asked at every row. */
-  #base = 0;
-  #stamp: string | null = null;
+  readonly #db: HistoryDb;
 
   constructor(file: HistoryFile) {
-    this.#file = file;
+    this.#db = new HistoryDb(file);
   }
 
   /** What `commit` was given last; `null`: nothing here fits any snapshot. */
   get stamp(): string | null {
-    this.#tell(() => this.#statements);
-    return this.#stamp;
+    return this.#db.stamp;
+  }
+
+  /** Whether it was found damaged: it is gone, and must be cleared and filled again. */
+  get isDamaged(): boolean {
+    return this.#db.isDamaged;
+  }
+
+  /** Whether the disk would not have it again and again, so that only `toMemory` is left. */
+  get isHopeless(): boolean {
+    return this.#db.isHopeless;
+  }
+
+  /** Whether what is written is there at the next start. */
+  get lasts(): boolean {
+    return this.#db.lasts;
   }
 
   /** Keeps everything on the disk, as what belongs to the snapshot of that stamp. */
   commit(stamp: string): void {
-    this.#tell(() => {
-      this.#write().setStamp.run(stamp);
-      this.#db?.exec('COMMIT');
-      this.#stamp = stamp;
-    });
+    this.#db.tell(() => this.#db.commit(stamp));
   }
 
   /** As it was at the last commit. */
   rollBack(): void {
-    this.#tell(() => {
-      if (this.#db?.isTransaction === true) this.#db.exec('ROLLBACK');
-      if (this.#do !== null) this.#readHead(this.#do);
-    });
+    this.#db.tell(() => this.#db.rollBack());
   }
 
   /** Empties it, and leaves nothing on the disk of what was in it. */
   clear(): void {
-    this.#tell(() => {
-      this.close();
-      this.#file.discard();
-    });
+    this.#db.tell(() => this.#db.clear());
+  }
+
+  /** Empties it and goes on in memory until the next start: where the disk will not have it. */
+  toMemory(): void {
+    this.#db.toMemory();
   }
 
   close(): void {
-    this.#db?.close();
-    this.#db = null;
-    this.#do = null;
-    this.#base = 0;
-    this.#stamp = null;
+    this.#db.close();
   }
 
   rows(list: string, from: number, to: number): readonly unknown[] {
-    return this.#tell(() => this.#statements.rows.all(list, from, to).map(({ body }) => parsed(body)));
+    return this.#read(({ rows }) => {
+      const found = rows.all(list, from, to);
+      if (found.length !== to - from) throw new RowDamage(`Rows of ${list} are missing.`);
+      return found.map((row) => bodyIn('row', row));
+    });
   }
 
   keyed(list: string, start: string): readonly unknown[] {
     // Keys are of plain characters: nothing that begins so comes after the last of them.
     const end = `${start}\u{10ffff}`;
-    return this.#tell(() => this.#statements.keyed.all(list, start, end).map(({ body }) => parsed(body)));
+    return this.#read(({ keyed }) => keyed.all(list, start, end).map((row) => bodyIn('row', row)));
   }
 
   addRow(list: string, at: number, key: string | null, row: unknown): void {
-    this.#tell(() => this.#write().addRow.run(list, at, key, JSON.stringify(row), this.#base + 1));
+    const body = JSON.stringify(row);
+    this.#write(({ addRow }) => {
+      const base = this.#db.base + 1;
+      addRow.run(list, at, key, body, base, sumOfRow(list, at, key, body, base));
+    });
   }
 
   value(map: string, key: string): unknown {
-    const row = this.#tell(() => this.#statements.value.get(map, key));
-    return row === undefined ? undefined : parsed(row.body);
+    return this.#read(({ value }) => {
+      const row = value.get(map, key);
+      return row === undefined ? undefined : bodyIn('value', row);
+    });
   }
 
   *values(map: string): Generator<[string, unknown]> {
-    const rows = this.#tell(() => this.#statements.values.iterate(map));
-    for (const { key, body } of rows) yield [String(key), parsed(body)];
+    const rows = this.#read(({ values }) => values.iterate(map)[Symbol.iterator]());
+    for (;;) {
+      const next = this.#read((): [string, unknown] | null => {
+        const { done, value: row } = rows.next();
+        return done === true ? null : [String(row.key), bodyIn('value', row)];
+      });
+      if (next === null) return;
+      yield next;
+    }
   }
 
   setValue(map: string, key: string, value: unknown): void {
-    this.#tell(() => this.#write().setValue.run(map, key, this.#base + 1, JSON.stringify(value)));
+    this.#setValue(map, key, this.#db.base + 1, JSON.stringify(value));
   }
 
   keepValue(map: string, key: string, value: unknown): void {
-    this.#tell(() => this.#write().setValue.run(map, key, 0, JSON.stringify(value)));
+    this.#setValue(map, key, 0, JSON.stringify(value));
+  }
+
+  #setValue(map: string, key: string, base: number, body: string): void {
+    this.#write(({ setValue }) => setValue.run(map, key, base, body, sumOfRow(map, key, base, body)));
   }
 
   forgetValue(map: string, key: string): void {
-    this.#tell(() => this.#write().dropValue.run(map, key));
+    this.#write(({ dropValue }) => dropValue.run(map, key));
   }
 
   entry(id: string): Entry | undefined {
     const [turn, place] = id.split('.');
-    const row = this.#tell(() => this.#statements.ofId.get(Number(turn), Number(place)));
-    return row === undefined ? undefined : entryIn(row);
+    return this.#read(({ ofId }) => {
+      const row = ofId.get(Number(turn), Number(place));
+      return row === undefined ? undefined : entryOf(row);
+    });
   }
 
   ofTurn(turn: number): readonly Entry[] {
-    return this.#tell(() => this.#statements.ofTurn.all(turn).map(entryIn));
+    return this.#read(({ ofTurn }) => ofTurn.all(turn).map(entryOf));
   }
 
   about(id: string): readonly Entry[] {
-    return this.#tell(() => this.#statements.about.all(id).map(entryIn));
+    return this.#read(({ about }) => about.all(id).map(entryOf));
   }
 
   placesAbout(item: string): readonly Place[] {
-    return this.#tell(() => this.#statements.placesAbout.all(item).map(placeIn));
+    return this.#read(({ placesAbout }) => placesAbout.all(item).map(itemPlace));
   }
 
   after(place: Place | null, most: number): readonly Entry[] {
     const from = place ?? { when: Number.MIN_SAFE_INTEGER, turn: -1, index: -1 };
-    return this.#tell(() => this.#statements.after.all(...numbers(from), most).map(entryIn));
+    return this.#read(({ after }) => after.all(...numbersOf(from), most).map(entryOf));
   }
 
   before(place: Place | null, most: number): readonly Entry[] {
     const from = place ?? { when: Number.MAX_SAFE_INTEGER, turn: 0, index: 0 };
-    return this.#tell(() => this.#statements.before.all(...numbers(from), most).map(entryIn));
+    return this.#read(({ before }) => before.all(...numbersOf(from), most).map(entryOf));
   }
 
   putEntry(entry: Entry): void {
-    this.#tell(() => {
-      const to = this.#write();
-      const { changes } = to.putEntry.run(...numbers(entry), aboutOf(entry), bodyOf(entry));
+    this.#write(({ putEntry, putItem }) => {
+      const place = numbersOf(entry);
+      const about = aboutOf(entry);
+      const body = bodyOf(entry);
+      const { changes } = putEntry.run(...place, about, body, sumOfRow(...place, about, body));
       if (changes === 0) return;
-      for (const item of new Set(itemsOf(entry.fact))) to.putItem.run(item, ...numbers(entry));
+      for (const item of new Set(itemsOf(entry.fact))) putItem.run(item, ...place, sumOfRow(item, ...place));
     });
   }
 
   dropEntry(entry: Entry): void {
-    this.#tell(() => {
-      const to = this.#write();
-      to.dropEntry.run(...numbers(entry));
-      for (const item of new Set(itemsOf(entry.fact))) to.dropItem.run(item, ...numbers(entry));
+    this.#write(({ dropEntry, dropItem }) => {
+      const place = numbersOf(entry);
+      dropEntry.run(...place);
+      for (const item of new Set(itemsOf(entry.fact))) dropItem.run(item, ...place);
     });
   }
 
   keepBase(through: Place, state: () => unknown): void {
-    this.#tell(() => {
-      const to = this.#write();
-      this.#base += 1;
-      to.putBase.run(this.#base, ...numbers(through), JSON.stringify(state()));
-      for (const { number } of to.baseNumbers.all())
-        if (!isWorthKeeping(Number(number), this.#base)) to.dropBase.run(Number(number));
-      to.setBase.run(this.#base);
-      if (this.#stamp === null) this.#db?.exec('COMMIT');
+    this.#write(({ putBase, baseNumbers, dropBase }) => {
+      const base = this.#db.base + 1;
+      const place = numbersOf(through);
+      const body = JSON.stringify(state());
+      putBase.run(base, ...place, body, sumOfRow(base, ...place, body));
+      for (const { number } of baseNumbers.all())
+        if (!isWorthKeeping(Number(number), base)) dropBase.run(Number(number));
+      this.#db.setBase(base);
+      this.#db.commitUnstamped();
     });
   }
 
   baseBefore(place: Place): KeptBase | null {
-    const row = this.#tell(() => this.#statements.baseBefore.get(...numbers(place)));
-    if (row === undefined) return null;
-    return { number: Number(row.number), through: placeIn(row), state: parsed(row.body) };
-  }
-
-  backTo(base: number): void {
-    this.#tell(() => {
-      this.#write();
-      for (const table of ['row', 'value'])
-        this.#db?.prepare(`DELETE FROM ${table} WHERE base > ?`).run(base);
-      this.#db?.prepare('DELETE FROM base WHERE number > ?').run(base);
-      this.#base = base;
-      this.#write().setBase.run(base);
+    return this.#read(({ baseBefore }) => {
+      const row = baseBefore.get(...numbersOf(place));
+      return row === undefined ? null : baseIn(row);
     });
   }
 
-  get #statements(): Statements {
-    return this.#do ?? this.#open();
+  backTo(base: number): void {
+    this.#write(({ dropRows, dropValues, dropBases }) => {
+      for (const drop of [dropRows, dropValues, dropBases]) drop.run(base);
+      this.#db.setBase(base);
+    });
   }
 
-  #open(): Statements {
-    try {
-      return this.#opened();
-    } catch {
-      // Damaged, or of another make: it is rebuilt.
-      this.clear();
-      return this.#opened();
-    }
+  #read<T>(work: (statements: Statements) => T): T {
+    return this.#db.tell(() => work(this.#db.statements()));
   }
 
-  #opened(): Statements {
-    this.#file.make();
-    this.#db = openHistoryDb(this.#file.path);
-    this.#do = statementsOn(this.#db);
-    this.#readHead(this.#do);
-    return this.#do;
+  #write<T>(work: (statements: Statements) => T): T {
+    return this.#db.tell(() => work(this.#db.write()));
   }
-
-  #readHead(from: Statements): void {
-    const head = from.head.get();
-    this.#base = Number(head?.base ?? 0);
-    this.#stamp = head?.stamp == null ? null : String(head.stamp);
-  }
-
-  /** The statements, in a transaction. */
-  #write(): Statements {
-    const to = this.#statements;
-    if (this.#db?.isTransaction === false) this.#db.exec('BEGIN IMMEDIATE');
-    return to;
-  }
-
-  #tell<T>(work: () => T): T {
-    try {
-      return work();
-    } catch (cause) {
-      throw asTrouble('What is only history could not be kept', cause);
-    }
-  }
-}
-
-function numbers({ when, turn, index }: Place): [number, number, number] {
-  // A stretch without beginning or end: SQLite's own numbers end here.
-  return [Math.min(Math.max(when, Number.MIN_SAFE_INTEGER), Number.MAX_SAFE_INTEGER), turn, index];
-}
-
-function placeIn({ at, turn, place }: Record<string, unknown>): Place {
-  return { when: Number(at), turn: Number(turn), index: Number(place) };
-}
-
-function parsed(body: unknown): unknown {
-  return JSON.parse(String(body));
 }

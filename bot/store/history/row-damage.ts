@@ -1,0 +1,4 @@
+/** What was read of a history is not what was written. */
+export class RowDamage extends Error {
+  override readonly name = 'RowDamage';
+}
