@@ -25,6 +25,7 @@ const USAGES: Readonly<Record<string, Usage>> = {
       '--secrets FILE     where the password stands',
       '--new-device       sign in anew',
       '--new-recovery-key show, once, the key that gets lost keys back',
+      '--health-port N    say how it does at http://127.0.0.1:N/health',
     ],
   },
   homeserver: {

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type BadLine, badLine } from './bad-line.ts';
 import { type House, houseIfPossible } from './house.ts';
 import { Person } from './person.ts';
+import { mentionsOf } from './seen.ts';
 
 const BOT = '@scanward:example.org';
 const QUARTER_HOUR = 15 * 60_000;
@@ -22,6 +23,10 @@ describe.skipIf(house === null)('back after a quarter of an hour', () => {
     practice = house.practice(rooms);
     await house.startBot(practice, { SCANWARD_HOMESERVER: line.url });
     for (const room of rooms) await priya.untilJoined(room, BOT);
+    for (const text of ['tips 1 to 6 are sterile and on the shelf', 'used tip 4']) {
+      const note = await priya.say(rooms[0] ?? '', text);
+      await priya.until(() => priya.reactionsTo(note).length > 0, 'a mark');
+    }
     await house.endBot('SIGTERM');
   }, 120_000);
 
@@ -33,7 +38,9 @@ describe.skipIf(house === null)('back after a quarter of an hour', () => {
 
   test('missed notes are recorded, and one post a chat room sums them and the missed questions up', async () => {
     if (house === null) return;
+    const [encrypted = ''] = rooms;
     const asks: string[] = [];
+    const unsafe = await priya.say(encrypted, 'tip 4 on green');
     for (const room of rooms) {
       await priya.say(room, 'moved green to Site 1');
       await priya.say(room, 'wiped down blue');
@@ -59,5 +66,30 @@ describe.skipIf(house === null)('back after a quarter of an hour', () => {
       expect(body).toMatch(/Not answered:.*Priya.*Priya/s);
       for (const old of asks.slice(index * 2, index * 2 + 2)) expect(priya.repliesTo(old)).toEqual([]);
     }
+    // What is unsafe still is: it is said at once, to who typed it, however long ago that was.
+    expect(String(priya.repliesTo(unsafe)[0]?.content.body)).toMatch(/Stop.*tip 4/is);
+    expect(mentionsOf(priya.repliesTo(unsafe)[0]?.content ?? {})).toEqual([priya.id]);
   }, 90_000);
+
+  test('a homeserver whose clock runs five minutes ahead: notes count from now, questions are answered', async () => {
+    line.age(-5 * 60_000);
+    const [room = ''] = rooms;
+    const note = await priya.say(room, 'wiped down blue');
+    const minutes = [clockAt(Date.now()), clockAt(Date.now() + 60_000)];
+    await priya.until(() => priya.reactionsTo(note).length > 0, 'a mark');
+    const ask = await priya.say(room, 'when was blue last wiped?');
+    await priya.until(() => priya.repliesTo(ask).length > 0, 'an answer');
+    line.age(0);
+    const [, time] = /(\d\d:\d\d)/.exec(String(priya.repliesTo(ask)[0]?.content.body)) ?? [];
+    expect(minutes).toContain(time);
+  }, 60_000);
 });
+
+/** The practice's wall clock, HH:MM. */
+function clockAt(at: number): string {
+  return new Date(at).toLocaleTimeString('en-GB', {
+    timeZone: 'Europe/London',
+    hour: '2-digit',
+    minute: '2-digit',
+  });
+}

@@ -7,11 +7,15 @@ export interface BadLine {
   lose(count: number): void;
   /** How many were lost. */
   lost(): number;
+  /** How many changes of a room's state are answered by a fault of the line's own from now on, without being passed on. */
+  refuseStates(count: number): void;
+  /** How many were refused. */
+  refused(): number;
   /** From now on keys sent to other devices are taken and not passed on, */
   holdKeys(): void;
   /** … until they are let go. */
   releaseKeys(): Promise<void>;
-  /** From now on what comes over the line was typed so long ago, ms, by the homeserver's clock. */
+  /** From now on what comes over the line was typed so long ago, ms, by the homeserver's clock; less than 0: it runs ahead. */
   age(ms: number): void;
   close(): void;
 }
@@ -21,6 +25,8 @@ export async function badLine(to: string): Promise<BadLine> {
   const target = new URL(to);
   let losing = 0;
   let lost = 0;
+  let refusing = 0;
+  let refused = 0;
   let holding = false;
   let older = 0;
   const held: { readonly path: string; readonly headers: Record<string, string>; readonly body: string }[] =
@@ -36,6 +42,13 @@ export async function badLine(to: string): Promise<BadLine> {
         held.push({ path: path ?? '', headers: { authorization: headers.authorization ?? '' }, body });
         answer.writeHead(200, { 'content-type': 'application/json' }).end('{}');
       });
+      return;
+    }
+    if (refusing > 0 && method === 'PUT' && /\/state\//.test(path ?? '')) {
+      refusing--;
+      refused++;
+      asked.resume();
+      answer.writeHead(502).end();
       return;
     }
     const onward = request(
@@ -55,7 +68,7 @@ export async function badLine(to: string): Promise<BadLine> {
           answered.on('end', () => asked.socket.destroy());
           return;
         }
-        if (older > 0 && /json/.test(answered.headers['content-type'] ?? '')) {
+        if (older !== 0 && /json/.test(answered.headers['content-type'] ?? '')) {
           let body = '';
           answered.setEncoding('utf8');
           answered.on('data', (chunk: string) => {
@@ -90,6 +103,10 @@ export async function badLine(to: string): Promise<BadLine> {
       losing = count;
     },
     lost: () => lost,
+    refuseStates: (count) => {
+      refusing = count;
+    },
+    refused: () => refused,
     age: (ms) => {
       older = ms;
     },

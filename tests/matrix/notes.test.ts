@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type House, houseIfPossible } from './house.ts';
-import { mentionsOf, Person, type Seen } from './person.ts';
+import { openFile } from './open-file.ts';
+import { Person } from './person.ts';
+import { mentionsOf, type Seen } from './seen.ts';
 
 /** Polling of a real server on a busy machine. */
 const PATIENT = { timeout: 20_000, interval: 100 };
@@ -135,7 +137,7 @@ describe.skipIf(house === null)('notes in real chat rooms', () => {
       await priya.until(() => priya.seen.some(isFile), 'a file');
       const content = priya.seen.find(isFile)?.content ?? {};
       expect('url' in content).toBe(kind === 'plain');
-      expect(await priya.open(content)).toContain('wiped');
+      expect(await openFile(priya.client, content)).toContain('wiped');
     },
   );
 

@@ -1,13 +1,12 @@
 import { setTimeout as wait } from 'node:timers/promises';
-import { Attachment, EncryptedAttachment } from '@matrix-org/matrix-sdk-crypto-wasm';
 import {
   ClientEvent,
   EventType,
+  Filter,
   MatrixClient,
   type MatrixEvent,
   MatrixScheduler,
   MemoryStore,
-  Method,
   MsgType,
   Preset,
   RelationType,
@@ -16,22 +15,20 @@ import {
 } from 'matrix-js-sdk/lib/matrix.js';
 import { silenceSdk, silent } from '../../bot/chat/matrix/silent-logger.ts';
 import { passwordLogin } from './password-login.ts';
+import { answerTo, type Content, relationOf, type Seen } from './seen.ts';
 
-type Content = Readonly<Record<string, unknown>>;
-
-/** A message of the bot's as a phone shows it. */
-export interface Seen {
-  readonly id: string;
-  readonly type: string;
-  readonly content: Content;
-  readonly encrypted: boolean;
-  readonly room: string;
-}
+/**
+ * Events that the phone is given at a sync. An app scrolls back over what a shorter answer left out (a homeserver gives ten
+ * where nobody asks for more); this phone does not, and would show a hole after every outage.
+ */
+const SHOWN_AT_ONCE = 500;
 
 /** A member of staff with a phone: signs in, types, reads. The keys are in memory; each test run is a new phone. */
 export class Person {
   readonly client: MatrixClient;
   readonly seen: Seen[] = [];
+  /** One after another: a message is seen in its place, however long its decryption takes. */
+  #seeing: Promise<void> = Promise.resolve();
 
   private constructor(client: MatrixClient) {
     this.client = client;
@@ -52,13 +49,17 @@ export class Person {
     });
     await client.initRustCrypto({ useIndexedDB: false });
     const person = new Person(client);
-    client.on(RoomEvent.Timeline, (event) => void person.#see(event));
+    client.on(RoomEvent.Timeline, (event) => {
+      person.#seeing = person.#seeing.then(() => person.#see(event));
+    });
     const ready = new Promise<void>((resolve) => {
       client.on(ClientEvent.Sync, (state) => {
         if (state === SyncState.Prepared || state === SyncState.Syncing) resolve();
       });
     });
-    await client.startClient({ initialSyncLimit: 100 });
+    const filter = new Filter(user_id);
+    filter.setTimelineLimit(SHOWN_AT_ONCE);
+    await client.startClient({ initialSyncLimit: 100, filter });
     await ready;
     return person;
   }
@@ -117,62 +118,7 @@ export class Person {
 
   /** The bot's replies to an event. */
   repliesTo(event: string): readonly Seen[] {
-    return this.seen.filter(({ content }) => {
-      const inReply = relationOf(content)['m.in_reply_to'];
-      return (
-        typeof inReply === 'object' && inReply !== null && 'event_id' in inReply && inReply.event_id === event
-      );
-    });
-  }
-
-  /** A file of the bot's, downloaded and, where it is locked, unlocked. */
-  async open(content: Content): Promise<string> {
-    const secret: Content =
-      typeof content.file === 'object' && content.file !== null ? { ...content.file } : {};
-    const url = this.client.mxcUrlToHttp(
-      String(content.url ?? secret.url),
-      undefined,
-      undefined,
-      undefined,
-      false,
-      true,
-      true,
-    );
-    const headers = { Authorization: `Bearer ${this.client.getAccessToken()}` };
-    const bytes = new Uint8Array(await (await fetch(url ?? '', { headers })).arrayBuffer());
-    if ('url' in content) return new TextDecoder().decode(bytes);
-    const { url: _, ...info } = secret;
-    const locked = new EncryptedAttachment(bytes, JSON.stringify(info));
-    return new TextDecoder().decode(Attachment.decrypt(locked));
-  }
-
-  /** The note that a message of the bot's answers, or null. */
-  answers({ content }: Seen): string | null {
-    const inReply = relationOf(content)['m.in_reply_to'];
-    if (typeof inReply !== 'object' || inReply === null || !('event_id' in inReply)) return null;
-    return String(inReply.event_id);
-  }
-
-  /**
-   * The notes that the bot's messages in a room answer, oldest first, as the homeserver has them. What a phone shows may lack
-   * some after its homeserver was killed; what an event answers stands in clear.
-   */
-  async answeredIn(room: string): Promise<readonly string[]> {
-    const answered: string[] = [];
-    let from: string | undefined;
-    do {
-      const query = { dir: 'b', limit: 500, ...(from === undefined ? {} : { from }) };
-      const path = `/rooms/${encodeURIComponent(room)}/messages`;
-      const page: { chunk: { sender: string; content: Content }[]; end?: string } =
-        await this.client.http.authedRequest(Method.Get, path, query);
-      for (const { sender, content } of page.chunk) {
-        const inReply = relationOf(content)['m.in_reply_to'];
-        if (!sender.startsWith('@scanward:') || typeof inReply !== 'object' || inReply === null) continue;
-        if ('event_id' in inReply) answered.push(String(inReply.event_id));
-      }
-      from = page.chunk.length === 0 ? undefined : page.end;
-    } while (from !== undefined);
-    return answered.reverse();
+    return this.seen.filter(({ content }) => answerTo(content) === event);
   }
 
   /** Waits until somebody is in a room of this person's. */
@@ -219,18 +165,6 @@ export class Person {
   }
 }
 
-/** Whose phones a message rings. */
-export function mentionsOf(content: Content): readonly unknown[] {
-  const mentions = content['m.mentions'];
-  if (typeof mentions !== 'object' || mentions === null || !('user_ids' in mentions)) return [];
-  return Array.isArray(mentions.user_ids) ? mentions.user_ids : [];
-}
-
 function relationPart(wire: Content): Content {
   return 'm.relates_to' in wire ? { 'm.relates_to': wire['m.relates_to'] } : {};
-}
-
-function relationOf(content: Content): Content {
-  const relation = content['m.relates_to'];
-  return typeof relation === 'object' && relation !== null ? { ...relation } : {};
 }

@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { run as health } from '../../bot/commands/health.ts';
 import { type House, houseIfPossible } from './house.ts';
-import { Person, type Seen } from './person.ts';
+import { Person } from './person.ts';
+import { answerTo, type Seen } from './seen.ts';
 
 const BOT = '@scanward:example.org';
 const house = await houseIfPossible();
@@ -39,7 +40,7 @@ describe.skipIf(house === null)('which rooms it goes into', () => {
   test('what was said before it came is history and is not answered', async () => {
     const ask = await priya.say(room, "where's green?");
     await priya.until(() => priya.repliesTo(ask).length > 0, 'an answer');
-    expect(priya.seen.filter((seen) => priya.answers(seen) !== null)).toHaveLength(1);
+    expect(priya.seen.filter(({ content }) => answerTo(content) !== null)).toHaveLength(1);
   });
 
   test('one pinned board shows how things stand and is edited in place', async () => {

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openMatrixDb, setFact } from '../../bot/chat/matrix/matrix-db.ts';
 import { readCredentials } from '../../bot/chat/matrix/sign-in/credentials.ts';
 import { House, houseIfPossible } from './house.ts';
 import { passwordLogin } from './password-login.ts';
@@ -143,6 +144,20 @@ describe.skipIf(house === null)('signing in', () => {
     );
     expect(code).toBe(1);
     expect(printed).toMatch(/belongs to @scanward:example.org/);
+  });
+
+  test('a folder whose keys are those of another device is told so, and nothing is sent', async () => {
+    if (house === null) return;
+    const other = await passwordLogin(server.url, 'scanward', password, 'another');
+    const before = house.session();
+    const db = openMatrixDb(house.store);
+    setFact(db, 'session', JSON.stringify({ ...before, token: other.access_token, renewal: null }));
+    const { code, printed } = await failing({ SCANWARD_PASSWORD: password }, house.store);
+    expect(code).toBe(1);
+    expect(printed).toMatch(new RegExp(`device ${before.device}.*device ${other.device_id}.*--new-device`));
+    expect(printed).not.toContain(other.access_token);
+    setFact(db, 'session', JSON.stringify(before));
+    db.close();
   });
 
   test('signed out while it runs: it ends with 77; then it says what to do, and a new device goes on', async () => {

@@ -2,7 +2,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type BadLine, badLine } from './bad-line.ts';
 import { type House, houseIfPossible } from './house.ts';
 import { Person } from './person.ts';
+import { answerTo } from './seen.ts';
 
+const BOT = '@scanward:example.org';
 /** Two messages a second, as a strict homeserver has it. */
 const house = await houseIfPossible({ messagesASecond: 2 });
 
@@ -19,11 +21,12 @@ describe.skipIf(house === null)('a homeserver that limits, loses answers and goe
     line = await badLine(server.url);
     priya = await Person.signIn(server.url, 'priya', password);
     dan = await Person.signIn(server.url, 'dan', password);
-    room = await priya.room(true, ['@scanward:example.org', dan.id]);
+    room = await priya.room(true, [BOT, dan.id], [BOT]);
     await dan.client.joinRoom(room);
     practice = house.practice([room]);
+    line.refuseStates(3);
     await house.startBot(practice, { SCANWARD_HOMESERVER: line.url });
-    await priya.untilJoined(room, '@scanward:example.org');
+    await priya.untilJoined(room, BOT);
   }, 120_000);
 
   afterAll(async () => {
@@ -32,6 +35,16 @@ describe.skipIf(house === null)('a homeserver that limits, loses answers and goe
     line?.close();
     await house?.close();
   });
+
+  test('a pin that the homeserver could not take is tried until it stands', async () => {
+    const pinned = (): readonly string[] =>
+      priya.client.getRoom(room)?.currentState.getStateEvents('m.room.pinned_events', '')?.getContent()
+        .pinned ?? [];
+    await priya.until(() => pinned().length > 0, 'a pin', 60_000);
+    expect(line.refused()).toBe(3);
+    const board = priya.seen.find(({ id }) => id === pinned()[0]);
+    expect(String(board?.content.body)).toContain('As of ');
+  }, 120_000);
 
   const ask = async (count: number): Promise<readonly string[]> => {
     const asked: string[] = [];
@@ -46,7 +59,7 @@ describe.skipIf(house === null)('a homeserver that limits, loses answers and goe
     await priya.until(() => priya.repliesTo(last).length > 0, 'the answer to the last', 60_000);
     expect(asked.filter((id) => priya.repliesTo(id).length !== 1)).toEqual([]);
     const order = priya.seen
-      .map((seen) => priya.answers(seen))
+      .map(({ content }) => answerTo(content))
       .filter((id) => id !== null && asked.includes(id));
     expect(order).toEqual(asked);
   };

@@ -90,6 +90,16 @@ describe.skipIf(house === null)('who may do what, and where', () => {
       await marked(dan, await dan.say(room, 'tip 6 is fine to use again'));
     });
 
+    test('retiring only tightens: anyone may, and no tick or taking back of others undoes it', async () => {
+      const { encrypted: room } = rooms;
+      const note = await dan.say(room, 'binned tip 9, cracked mirror');
+      await marked(dan, note);
+      await dan.react(room, note, '✅');
+      expect(await answerTo(dan, room, 'can I use tip 9?')).toMatch(/^No\b.*retired/is);
+      expect(await answerTo(dan, room, 'tip 9 is fine to use again')).toMatch(/retired|not released/i);
+      expect(await answerTo(dan, room, 'can I use tip 9?')).toMatch(/^No\b.*retired/is);
+    });
+
     test('the record of many days goes to seniors', async () => {
       const { plain: room } = rooms;
       expect(await answerTo(dan, room, 'log for this week please')).toContain('Priya (lead)');

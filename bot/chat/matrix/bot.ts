@@ -1,16 +1,12 @@
-import type { DatabaseSync } from 'node:sqlite';
 import { HttpApiEvent } from 'matrix-js-sdk/lib/http-api/index.js';
 import type { ISyncResponse, MatrixClient } from 'matrix-js-sdk/lib/matrix.js';
-import type { Practice } from '../../../core/practice/practice.ts';
-import { type Clock, startClock } from '../../clock/clock.ts';
 import type { Heard } from '../../keeper/heard.ts';
-import type { Keeper } from '../../keeper/keeper.ts';
-import type { Store } from '../../store/store.ts';
+import type { BotParts } from './bot-parts.ts';
 import { openClient, signDevice } from './client.ts';
+import type { Finding } from './health/finding.ts';
+import { Health } from './health/health.ts';
 import { Pulse } from './health/pulse.ts';
 import { keepBackup } from './keys/keep-backup.ts';
-import type { Vault } from './keys/key-backup.ts';
-import type { Ledger } from './ledger/ledger.ts';
 import { openLedger } from './ledger/open-ledger.ts';
 import { Posted } from './ledger/posted.ts';
 import { recordCameBack, sayRebuilt } from './ledger/say-rebuilt.ts';
@@ -23,35 +19,12 @@ import { Boards } from './rooms/boards.ts';
 import { RoomHomes } from './rooms/homes.ts';
 import { Rooms } from './rooms/tend.ts';
 import { acceptVerification } from './rooms/verification.ts';
-import type { Session } from './sign-in/session.ts';
+import { Rounds } from './rounds.ts';
 import { beginSync } from './sync/begin-sync.ts';
+import { Edits } from './sync/edits.ts';
 import { Listener } from './sync/listener.ts';
 import { LockedNotes, PATIENCE_MS } from './sync/locked-notes.ts';
-import { sayLocked } from './sync/say-locked.ts';
 import { SyncStore } from './sync/sync-store.ts';
-
-/** What the bot works with: made once by the command that starts it. */
-export interface BotParts {
-  readonly db: DatabaseSync;
-  readonly session: Session;
-  readonly password: string | null;
-  readonly vault: Vault;
-  /** Makes a new recovery key and shows it, once, by this; null where none is asked for. */
-  readonly showRecoveryKey: ((key: string) => void) | null;
-  readonly practice: Practice;
-  readonly keeper: Keeper;
-  readonly store: Store;
-  readonly say: (line: string) => void;
-  readonly now: () => number;
-  /** Told once when it cannot go on: the process must end. */
-  readonly failed: (error: unknown) => void;
-}
-
-/** Events of a room that the SDK may keep in memory: nothing here reads them again. */
-const TIMELINE_MOST = 150;
-
-/** How long after notes it is looked at what falls due, ms: by then their answers are with the homeserver. */
-const LATER_MS = 20;
 
 /** The chat on a homeserver: sync → inbox → desk → journal → outbox → homeserver. */
 export class MatrixBot {
@@ -59,16 +32,13 @@ export class MatrixBot {
   readonly #client: MatrixClient;
   readonly #sender: Sender;
   readonly #outbox: Outbox;
-  readonly #rooms: Rooms;
-  readonly #boards: Boards;
   readonly #listener: Listener;
+  readonly #edits: Edits;
   readonly #locked: LockedNotes;
+  readonly #posted: Posted;
   readonly #pulse: Pulse;
-  #clock: Clock | null = null;
-  #ledger: Ledger | null = null;
-  #due = false;
-  #heard = false;
-  #later: NodeJS.Timeout | undefined;
+  readonly #health: Health;
+  readonly #rounds: Rounds;
 
   private constructor(parts: BotParts, client: MatrixClient) {
     const { db, practice, say } = parts;
@@ -78,20 +48,31 @@ export class MatrixBot {
     const listed = practice.chat.map(({ room }) => room);
     const homes = new RoomHomes(db, listed);
     this.#sender = new Sender(client, db);
-    const editOf = db.prepare('SELECT original FROM edit WHERE id = ?');
-    this.#listener = new Listener(client, homes, (event) => {
-      const original = editOf.get(event)?.original;
-      return typeof original === 'string' ? original : null;
-    });
+    this.#edits = new Edits(db);
+    this.#listener = new Listener(client, homes, (event) => this.#edits.originalOf(event));
     this.#locked = new LockedNotes(db);
-    this.#rooms = new Rooms({ client, sender: this.#sender, homes, practice, say });
+    this.#posted = new Posted(db);
+    this.#pulse = new Pulse(db, folder);
+    this.#health = new Health({
+      ...parts,
+      homeserver: parts.session.homeserver,
+      privateRoomOf: (person) => homes.privateRoomOf(person),
+    });
     this.#outbox = new Outbox(transport, new MatrixChat(client, this.#sender, homes), {
       gaveUp: (effect, why) => gaveUp(effect, why, { say, transport }),
       failed: parts.failed,
     });
     const nowOf = (room: string) => homes.nowOf(room);
-    this.#boards = new Boards(db, transport, listed, nowOf, (room) => boardReaders(client, room));
-    this.#pulse = new Pulse(db, folder);
+    this.#rounds = new Rounds({
+      ...parts,
+      client,
+      outbox: this.#outbox,
+      rooms: new Rooms({ client, sender: this.#sender, homes, practice, say }),
+      boards: new Boards(db, transport, listed, nowOf, (room) => boardReaders(client, room)),
+      locked: this.#locked,
+      pulse: this.#pulse,
+      health: this.#health,
+    });
   }
 
   /** Opens the keys and begins to listen. Resolves when the first sync with the homeserver is through. */
@@ -110,25 +91,30 @@ export class MatrixBot {
 
   /** Keeps what a sync brought, then lets the desk work on it; the next sync waits only for the keeping. */
   async keep(sync: ISyncResponse, since: string | null): Promise<void> {
-    const { db, keeper, now } = this.#parts;
+    const { keeper, now } = this.#parts;
     const back = since === null ? recordCameBack(this.#parts) : null;
     const { heard, locked, echoes, edits } = await this.#listener.read(sync, since, back);
     if (back !== null) sayRebuilt(this.#parts, heard, now());
     this.#locked.keep(locked, now());
-    if (locked.length > 0) setTimeout(() => this.#soon(true), PATIENCE_MS);
-    const addEdit = db.prepare('INSERT OR IGNORE INTO edit (id, original) VALUES (?, ?)');
-    for (const { id, original } of edits) addEdit.run(id, original);
+    if (locked.length > 0) setTimeout(() => this.#rounds.soon(true), PATIENCE_MS);
+    this.#edits.keep(edits);
+    this.#health.answer(heard);
     keeper.receive(heard, sync.next_batch);
     this.#outbox.echoed(echoes);
-    new Posted(db).echoed(echoes);
+    this.#posted.echoed(echoes);
     this.#sender.live();
     this.#pulse.synced(now());
     if ((sync.to_device?.events ?? []).length > 0 && this.#locked.count > 0) this.#retryLocked();
-    this.#soon(heard.length > 0);
+    this.#rounds.soon(heard.length > 0);
+  }
+
+  /** How it does, for whoever looks from outside. */
+  findings(): readonly Finding[] {
+    return this.#health.findings();
   }
 
   async #begin(): Promise<void> {
-    const { say, failed, keeper, now } = this.#parts;
+    const { say, failed } = this.#parts;
     const client = this.#client;
     client.on(HttpApiEvent.SessionLoggedOut, (error) => failed(error));
     acceptVerification(client, this.#parts.practice, say);
@@ -137,106 +123,25 @@ export class MatrixBot {
     if (unsigned !== null) say(unsigned);
     const backup = await keepBackup(this.#parts, client);
     if (backup !== null) await this.#openLedger(backup);
-    this.#clock = startClock(
-      () => {
-        this.#work();
-        this.#wake();
-      },
-      () => keeper.next(now()),
-    );
+    this.#rounds.begin();
     this.#retryLocked();
-    this.#work();
+    this.#rounds.work();
   }
 
   /** Only where the keys are backed up: without them nobody could read it on another machine. */
   #openLedger(backup: string): Promise<void> {
     const { db, store, say, now, failed, practice, showRecoveryKey } = this.#parts;
     const chat = { client: this.#client, sender: this.#sender };
-    const parts = {
-      ...chat,
-      db,
-      store,
-      practice: practice.name,
-      backup,
-      anew: showRecoveryKey !== null,
-      now,
-      say,
-      failed,
-    };
-    return openLedger(parts, (ledger) => {
-      this.#ledger = ledger;
-    });
-  }
-
-  /** Works once the present sync is out of the way, however many came together; `heard`: there is something for the desk. */
-  #soon(heard: boolean): void {
-    this.#heard ||= heard;
-    if (this.#due) return;
-    this.#due = true;
-    setImmediate(() => {
-      this.#due = false;
-      if (this.#heard) this.#work();
-      else this.#tend();
-      this.#heard = false;
-    });
-  }
-
-  /** Answers first: they are on their way before anything else is looked at. */
-  #work(): void {
-    const { keeper, now, failed } = this.#parts;
-    try {
-      keeper.work(now());
-      this.#outbox.kick();
-    } catch (error) {
-      failed(error);
-      return;
-    }
-    this.#later ??= setTimeout(() => {
-      this.#wake();
-      this.#clock?.reset();
-    }, LATER_MS);
-  }
-
-  /** Says what has fallen due, and puts the boards right. */
-  #wake(): void {
-    const { keeper, now, failed } = this.#parts;
-    clearTimeout(this.#later);
-    this.#later = undefined;
-    try {
-      keeper.wake(now());
-      sayLocked(this.#locked, this.#parts.store.transport, now());
-      this.#boards.look(
-        now,
-        (at) => keeper.desk.view(at),
-        () => this.#outbox.kick(),
-      );
-    } catch (error) {
-      failed(error);
-      return;
-    }
-    this.#tend();
-  }
-
-  /** What every sync may have to do with: rooms, the ledger, what is unsent. */
-  #tend(): void {
-    this.#outbox.kick();
-    this.#ledger?.look();
-    this.#pulse.beat(this.#parts.now());
-    this.#dropOldTimelines();
-    void this.#rooms.look().then(() => this.#outbox.kick(), this.#parts.failed);
+    const anew = showRecoveryKey !== null;
+    const parts = { ...chat, db, store, practice: practice.name, backup, anew, now, say, failed };
+    return openLedger(parts, (ledger) => this.#rounds.keepLedger(ledger));
   }
 
   #retryLocked(): void {
     const taken = (heard: readonly Heard[]) => {
       this.#parts.keeper.receive(heard);
-      this.#soon(true);
+      this.#rounds.soon(true);
     };
     void this.#locked.retry(this.#listener, taken).catch(this.#parts.failed);
-  }
-
-  #dropOldTimelines(): void {
-    for (const room of this.#client.getRooms()) {
-      if (room.getLiveTimeline().getEvents().length > TIMELINE_MOST) room.resetLiveTimeline(null, null);
-    }
   }
 }

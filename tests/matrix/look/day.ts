@@ -31,7 +31,7 @@ people:
 chat:
   - {room: "${rooms[0]}", sites: [mill]}
   - {room: "${rooms[1]}", sites: [north]}
-rules: {loadTable: uk, briefBeforeMinutes: 1}
+rules: {loadTable: uk, briefBeforeMinutes: 1, incidentLeadMinutes: 1}
 `;
 }
 
@@ -47,8 +47,12 @@ export function notesOf(first: string, second: string, tip: number): readonly st
     `tip ${tip} on ${second}`,
     'wiped down the scanner',
     'how do I calibrate?',
+    'show me how to calibrate',
+    'next',
     `load 118 failed: where did those tips go?`,
     `what's happened with tip ${tip}?`,
+    ...Array.from({ length: 9 }, () => `wiped down ${second}`),
+    `what's happened with ${second}?`,
     'which tips are out?',
     "what's due today?",
   ];

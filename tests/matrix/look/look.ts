@@ -5,15 +5,17 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { localServer } from '../../../bot/chat/matrix/local/server.ts';
+import { badLine } from '../bad-line.ts';
 import { begin, end } from '../bot-process.ts';
 import { Person } from '../person.ts';
 import { notesOf, practiceFor, typeAll } from './day.ts';
+import { backLate, leadCalled, lockedNote, tickReminder } from './scenes.ts';
 import { missingPrograms, Screen } from './screen.ts';
 
 const PASSWORD = 'only on this machine';
 const BOT = '@scanward:example.org';
 /** Pictures of a room, from its newest post upwards. */
-const PAGES = 11;
+const PAGES = 18;
 
 const missing = missingPrograms();
 if (missing.length > 0) {
@@ -26,7 +28,7 @@ const pictures = process.argv[2] ?? '.cache/look';
 mkdirSync(pictures, { recursive: true });
 const folder = mkdtempSync(join(tmpdir(), 'scanward-look-'));
 const server = await localServer({ name: 'example.org', folder: join(folder, 'server') }, console.log);
-for (const user of ['scanward', 'priya', 'dan']) await server.account(user, PASSWORD);
+for (const user of ['scanward', 'priya', 'dan', 'tom']) await server.account(user, PASSWORD);
 
 const priya = await Person.signIn(server.url, 'priya', PASSWORD);
 const dan = await Person.signIn(server.url, 'dan', PASSWORD);
@@ -50,19 +52,23 @@ for (const theme of ['dark', 'light'] as const) {
 
 const practice = join(folder, 'practice.yaml');
 writeFileSync(practice, practiceFor(rooms));
-const bot = await begin(
-  ['bot/entry.js', 'matrix', '--practice', practice, '--store', join(folder, 'store')],
-  {
-    SCANWARD_HOMESERVER: server.url,
+const line = await badLine(server.url);
+const beginBot = () =>
+  begin(['bot/entry.js', 'matrix', '--practice', practice, '--store', join(folder, 'store')], {
+    SCANWARD_HOMESERVER: line.url,
     SCANWARD_USER: 'scanward',
     SCANWARD_PASSWORD: PASSWORD,
-  },
-);
+  });
+let bot = await beginBot();
 for (const room of rooms) await priya.untilJoined(room, BOT);
 await typeAll(dan, rooms[0], notesOf('green', 'blue', 1));
 await typeAll(dan, rooms[1], notesOf('white', 'white', 11));
 await priya.say(rooms[0], 'log for this week please');
-await tickReminder();
+await priya.say(rooms[0], 'health');
+await tickReminder(priya, rooms[0]);
+await leadCalled(priya, rooms[0]);
+await lockedNote(priya, rooms[0], { url: server.url, password: PASSWORD });
+bot = await backLate(dan, rooms, bot, line, beginBot);
 
 // Unread rooms stand first in the client's list, then the newest: by these places each room is opened once.
 for (const [theme, rows] of [
@@ -78,22 +84,11 @@ for (const [theme, rows] of [
 }
 console.log(`Look at the pictures in ${pictures}.`);
 await end(bot);
+line.close();
 for (const person of [priya, dan]) person.stop();
 await server.kill();
 rmSync(folder, { recursive: true, force: true });
 process.exit(0);
-
-/** The reminder to wipe down is ticked by a tap, so that it can be looked at struck through. */
-async function tickReminder(): Promise<void> {
-  const [room] = rooms;
-  const wipe = await priya.until(
-    () => priya.seen.find((one) => one.room === room && /^(?:•\s*)?Wipe/.test(String(one.content.body))),
-    'a reminder to wipe down',
-    90_000,
-  );
-  await priya.react(room, wipe.id, '✅');
-  await priya.until(() => priya.editsOf(wipe.id).length > 0, 'the reminder struck', 30_000);
-}
 
 async function lookThrough(screen: Screen, row: string, name: string): Promise<void> {
   // The client's own welcome, and its bar about encryption, whose places these are.

@@ -44,6 +44,11 @@ export class RoomHomes {
     this.#private.delete(room);
   }
 
+  /** The newest direct message with a person, or null. */
+  privateRoomOf(person: string): string | null {
+    return [...this.#private].findLast(([, who]) => who === person)?.[0] ?? null;
+  }
+
   isPrivate(room: string): boolean {
     return this.#private.has(room);
   }

@@ -1,6 +1,9 @@
-import { ClientEvent, type MatrixClient, SyncState } from 'matrix-js-sdk/lib/matrix.js';
+import { ClientEvent, Filter, type MatrixClient, SyncState } from 'matrix-js-sdk/lib/matrix.js';
 
-/** How many of the newest events the homeserver gives at a time; what is left out is read by itself (`readGap`). */
+/**
+ * How many of the newest events of a room the homeserver gives at a time (ten where nobody asks); what is left out is read by
+ * itself (`readGap`).
+ */
 const SYNC_LIMIT = 50;
 
 /** Begins to sync, and says when the homeserver goes away and comes back. Resolves when the first sync is through. */
@@ -18,6 +21,14 @@ export async function beginSync(client: MatrixClient, say: (line: string) => voi
     };
     client.on(ClientEvent.Sync, listen);
   });
-  await client.startClient({ initialSyncLimit: SYNC_LIMIT, lazyLoadMembers: false, disablePresence: true });
+  // The first limit is of the first sync alone, the filter's of all that come after.
+  const filter = new Filter(client.getSafeUserId());
+  filter.setTimelineLimit(SYNC_LIMIT);
+  await client.startClient({
+    initialSyncLimit: SYNC_LIMIT,
+    filter,
+    lazyLoadMembers: false,
+    disablePresence: true,
+  });
   await ready;
 }
