@@ -10,6 +10,8 @@ export interface Memory {
   tips: TipsSaid | null;
   /** The tips spoken of before those, for "both". */
   tipsBefore?: TipsSaid | null;
+  /** Ids of every tip that the note has named so far, for "the rest". */
+  named: readonly string[];
   scanners: readonly string[];
   load: EntityOf<'load'> | null;
   autoclave: string | null;

@@ -78,7 +78,7 @@ function goesOnAsking(
 function moodIn({ clause, result }: Interpretation): 'void' | 'doubted' | 'stated' | 'planned' {
   const mood = moodOf(clause, Math.max(result.verb, 0), liesAhead(clause, result.verb));
   if (mood === 'asked') return 'void';
-  if (mood === 'stated' && mayBeDenied(clause, result)) return 'doubted';
+  if (mood === 'stated' && (result.doubtful || mayBeDenied(clause, result))) return 'doubted';
   // "Don't use tip 4", "118 didn't pass", "closed on Friday": the denial or the time ahead is part of what is said.
   return result.anyMood && (mood === 'void' || mood === 'planned') ? 'stated' : mood;
 }

@@ -45,6 +45,7 @@ export function remember(parts: readonly Part[], memory: Memory): void {
       if (tips === null && memory.tips !== null) memory.tipsBefore = memory.tips;
       tips = together(tips, entity);
       memory.tips = tips;
+      memory.named = [...new Set([...memory.named, ...entity.ids])];
       items.push(...entity.ids.map((id) => `tip:${id}`));
     }
     if (entity?.is === 'load') {

@@ -23,6 +23,7 @@ type Shared = Omit<NoteScope, 'memory' | 'headTime'>;
 export function readNote(allParts: readonly Part[], shared: Shared, spaced: (part: Part) => boolean): Scored {
   const memory: Memory = {
     tips: null,
+    named: [],
     scanners: [],
     load: null,
     autoclave: null,

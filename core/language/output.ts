@@ -50,7 +50,10 @@ export class Output {
   /** A clause in doubt: nothing of it is recorded. */
   doubted(found: Interpretation): void {
     const [first] = found.result.made;
-    const of = first === undefined ? undefined : itemOf(first.entry, Array.isArray(first.said.autoclave));
+    // A doubt that is ours alone holds nothing back until it is answered.
+    const ours = found.result.doubtful === true;
+    const of =
+      first === undefined || ours ? undefined : itemOf(first.entry, Array.isArray(first.said.autoclave));
     const unclear: Entry = { kind: 'unclear', about: 'certainty', ...(of === undefined ? {} : { of }) };
     const draft =
       first === undefined

@@ -12,6 +12,8 @@ export interface TipsSaid {
   readonly choices: readonly string[];
   readonly which?: TipSet;
   readonly except: readonly string[];
+  /** "All the other tips", "the rest of the used ones": without those that the note named before. */
+  readonly rest?: true;
   /** True where the word "tip" (or an id with its letters) stands there, so that it cannot be another number. */
   readonly named: boolean;
 }

@@ -23,6 +23,8 @@ export interface Result {
   readonly missing?: Missing;
   /** Holds though the clause denies, asks or commands: "don't use tip 4". */
   readonly anyMood?: true;
+  /** What is said could mean less than this: it is asked. */
+  readonly doubtful?: true;
   /** More evidence than the parts that it used show. */
   readonly bonus?: number;
   /** The part that says what happened, for mood. */

@@ -79,12 +79,19 @@ function namesScans(part: Part): boolean {
 }
 
 /** True where a draft only names things: what is said of them comes after. */
+/** "Tip 4 is clean": that is said of it; it waits for nothing that is done to the next. */
+function saysClean(parts: readonly Part[]): boolean {
+  const last = parts.findLast((p) => p.entity === undefined && !p.mark);
+  return last?.text === 'clean' && parts.some((p) => p.entity !== undefined);
+}
+
 function waits(parts: readonly Part[]): boolean {
   const sort = sortOf(parts);
   return (
     sort === 'entities' ||
     (sort === 'act' &&
       !parts.some((p) => hasTag(p, 'heater')) &&
+      !saysClean(parts) &&
       !parts.some((p) => hasSort(p, 'verb') && !hasSort(p, 'noun') && !hasSort(p, 'glue') && !namesScans(p)))
   );
 }

@@ -115,6 +115,13 @@ function certaintyHead(gap: Gap, view: View): Line {
     of === null
       ? ''
       : ` Until you say, I take ${itemWords(view.practice, of)} as ${of.startsWith('scanner:') ? 'not ready' : 'not safe to use'}.`;
+  // Nobody was in doubt: "tip 4 is clean" may say less than sterile.
+  if (gap.draft?.entry.kind === 'sterile' && gap.unclear.of === undefined)
+    return [
+      { strong: 'Sterile, from a load that passed?' },
+      told === null ? '' : ` ${capital(told)}.`,
+      until,
+    ];
   return [{ strong: 'Is that certain?' }, told === null ? '' : ` ${capital(told)}.`, until];
 }
 

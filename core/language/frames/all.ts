@@ -3,6 +3,7 @@ import { autoclaveTest } from './autoclave-test.ts';
 import { booked } from './booked.ts';
 import { calibrated } from './calibrated.ts';
 import { cancelled } from './cancelled.ts';
+import { cleanTips } from './clean-tips.ts';
 import { covered } from './covered.ts';
 import { departed } from './departed.ts';
 import { fault } from './fault.ts';
@@ -52,6 +53,7 @@ export const frames: readonly Frame[] = [
   scanFinished,
   inspected,
   sterile,
+  cleanTips,
   sent,
   bagged,
   washed,

@@ -11,25 +11,26 @@ export const tipsBySet: Finder = (scan, from) => {
   const lead = leadOf(scan, from);
   if (lead === null) return null;
   const said = relativeSet(scan, lead.to);
-  if (said !== null && lead.whole) return withExceptions(scan, said.which, said.to);
+  if (said !== null && lead.whole) return withExceptions(scan, said.which, said.to, lead.rest);
   const which = setNamed(textAt(scan, lead.to)) ?? setBySense(scan, lead.to);
   const at = which === undefined ? lead.to : lead.to + 1;
   const noun = textAt(scan, at);
-  if (!NOUNS.has(noun)) return lead.whole && which !== undefined ? bareSet(scan, from, which, at) : null;
+  if (!NOUNS.has(noun))
+    return lead.whole && which !== undefined ? bareSet(scan, from, which, at, lead.rest) : null;
   if (which !== undefined && countsOut(scan, at + 1)) return null;
   const whole = lead.whole || (which !== undefined && opens(scan, from));
   if (!isSet(which, whole, noun, head)) return null;
   // "used tips 2 and 6" names them.
   if (tipList(scan, at + 1, 'several') !== null && !BARRING.has(textAt(scan, at + 1))) return null;
-  return withExceptions(scan, which ?? 'all', at + 1);
+  return withExceptions(scan, which ?? 'all', at + 1, lead.rest);
 };
 
 /** "All used bar 3", "all washed are in": the noun goes unsaid. */
-function bareSet(scan: Scan, from: number, which: TipSet, at: number): Found | null {
+function bareSet(scan: Scan, from: number, which: TipSet, at: number, rest: boolean): Found | null {
   // "Used ones - all washed": the set was named before.
   const named = scan.tokens[from - 1]?.kind === 'mark' && NOUNS.has(textAt(scan, from - 2));
   const bare = !named && (barring(scan, at) > 0 || AFTER_SET.test(textAt(scan, at)));
-  return bare ? withExceptions(scan, which, at) : null;
+  return bare ? withExceptions(scan, which, at, rest) : null;
 }
 
 /** "Everything that was sent", "all the tips that are washed", "everything used". */
@@ -66,16 +67,18 @@ function countsOut(scan: Scan, from: number): boolean {
 /** What may follow "all used" where the noun goes unsaid. */
 const AFTER_SET = /^(in|to|are|is|has|sent|gone|went|now|washed|bagged|except|sterile)$/;
 
-/** Past "all of the", "the rest of the", and whether every one is meant. */
-function leadOf(scan: Scan, from: number): { to: number; whole: boolean } | null {
+/** Past "all of the", "the rest of the": whether every one is meant, and whether those named before are left out. */
+function leadOf(scan: Scan, from: number): { to: number; whole: boolean; rest: boolean } | null {
   let to = from;
   let whole = false;
+  let rest = false;
   while (FILLERS.has(textAt(scan, to)) || WHOLE.has(textAt(scan, to))) {
     whole ||= WHOLE.has(textAt(scan, to)) && textAt(scan, to) !== 'other';
+    rest ||= /^(?:rest|others?|remaining)$/.test(textAt(scan, to));
     to++;
     if (to > from + 6) return null;
   }
-  return { to, whole };
+  return { to, whole, rest };
 }
 
 function isSet(which: TipSet | undefined, whole: boolean, noun: string, head: string): boolean {
@@ -83,8 +86,9 @@ function isSet(which: TipSet | undefined, whole: boolean, noun: string, head: st
   return whole || noun === 'tips' || (noun === 'ones' && head === 'the');
 }
 
-function withExceptions(scan: Scan, which: TipSet, after: number): Found {
-  const entity: TipsSaid = { is: 'tips', ids: [], unknown: [], choices: [], which, except: [], named: true };
+function withExceptions(scan: Scan, which: TipSet, after: number, rest: boolean): Found {
+  const set: TipsSaid = { is: 'tips', ids: [], unknown: [], choices: [], which, except: [], named: true };
+  const entity: TipsSaid = rest ? { ...set, rest } : set;
   const at = barring(scan, after);
   if (at < 0) return { entity, to: after };
   const noun = endOfTag(scan, at, 'tip');

@@ -26,6 +26,30 @@ export interface TipsWanted {
 
 /** The tips that a clause speaks of; `null` where it speaks of none. */
 export function tipsOf(c: Clause, wanted: TipsWanted = {}): TipsFound | null {
+  const found = restOf(c, wanted) ?? tipsSaid(c, wanted);
+  const isRest = c.entities('tips').some(({ entity }) => entity.rest === true);
+  if (found === null || found.which !== 'all' || !isRest) return found;
+  return { ...found, except: [...new Set([...found.except, ...c.scope.memory.named])].sort(compareIds) };
+}
+
+/**
+ * "4 is held, everything else is sterile": all but the tips that the note named before. Where it named none, or a set, which
+ * ones are left is not said. Never those spoken of just before: they are the ones that are not meant.
+ */
+function restOf(c: Clause, wanted: TipsWanted): TipsFound | null {
+  const at = c.word(
+    /^(?:the )?(?:rest|others|remainder|remaining|other ones)$|^everything else$|^all the rest$/,
+  );
+  const { tips, named } = c.scope.memory;
+  if (at < 0 || tips === null || c.entities('tips').some(({ at: own }) => !wanted.skip?.(own))) return null;
+  c.use(at);
+  const set = { ids: [], unknown: [], said: 'all but the tips spoken of just before', spoken: true };
+  if (tips.which !== undefined || named.length === 0)
+    return { ...set, except: [], missing: { about: 'tip', slot: 'tips', form: 'ids' } };
+  return { ...set, which: 'all', except: [...named].sort(compareIds) };
+}
+
+function tipsSaid(c: Clause, wanted: TipsWanted): TipsFound | null {
   const all = c.entities('tips').filter(({ at }) => !wanted.skip?.(at));
   const noun = c.at('tip');
   const sure = all.filter(({ entity }) => entity.named);

@@ -19,7 +19,19 @@ export function daysAt(scan: Scan, i: number, cue: DateCue, between: boolean): P
     days.push(more.value);
     next = more.next;
   }
-  return { value: days, next };
+  return { value: inOneWeek(days), next };
+}
+
+/** "Tues and Wed next week": the week said with the last is that of all, where none was said with another. */
+function inOneWeek(days: readonly DayRange[]): DayRange[] {
+  const last = days.at(-1)?.first;
+  if (last?.sort !== 'weekday' || !last.inWeek) return [...days];
+  const { inWeek, weeks } = last;
+  return days.map((day) => {
+    const { first } = day;
+    const bare = first.sort === 'weekday' && first.which === 'plain' && first.weeks === 0 && !first.inWeek;
+    return bare && day.last === undefined ? { first: { ...first, inWeek, weeks } } : day;
+  });
 }
 
 function rangeAt(scan: Scan, i: number, cue: DateCue, between: boolean): Parsed<DayRange> | null {
@@ -121,9 +133,23 @@ function monthFirst(scan: Scan, i: number): boolean {
   return false;
 }
 
+/** "Closed Thurs Fri": weekdays said side by side are a list. */
+function weekdayBeside(
+  scan: Scan,
+  i: number,
+  cue: DateCue,
+  sofar: readonly DayRange[],
+): Parsed<DayRange> | null {
+  const before = sofar.at(-1);
+  if (before?.first.sort !== 'weekday' || before.last !== undefined) return null;
+  const more = dayAt(scan, i, cue);
+  if (more?.value.sort !== 'weekday' || more.value.weekday === before.first.weekday) return null;
+  return { value: { first: more.value }, next: more.next };
+}
+
 function listedAt(scan: Scan, i: number, cue: DateCue, sofar: readonly DayRange[]): Parsed<DayRange> | null {
   const next = pastAnd(scan, i);
-  if (next === i) return null;
+  if (next === i) return weekdayBeside(scan, i, cue, sofar);
   const day = plainDay(scan, next);
   const before = sofar.at(-1);
   // "Dec 24, 25 and 26": the month was said first.

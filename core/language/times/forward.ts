@@ -48,7 +48,9 @@ function saidDays(span: TimeSpan, today: LocalDate): { days: LocalDate[]; doubt:
   // A list runs forward: "the 24th, 25th and 26th" said on the 25th are all of next month.
   let from = today;
   for (const range of span.days) {
-    const found = rangeDates(range, from, 1);
+    // A week that was named counts from this one, wherever the day stands in the list.
+    const named = range.first.sort === 'weekday' && range.first.inWeek;
+    const found = rangeDates(range, named ? today : from, 1);
     doubt ??= found.doubt ?? (found.to < today ? 'contradiction' : undefined);
     // "Out till Friday": from today, Friday included.
     const until = span.bound === 'until' && range.last === undefined && span.clocks.length === 0;
