@@ -2,8 +2,8 @@ import type { SiteState, State } from './state.ts';
 
 /**
  * A copy that folding on does not change. Only what the fold changes in place is copied; marks, loads, lists and the
- * practice are replaced by it, never changed, and stay shared. History and loads, which grow with the record, are shared
- * too and gone back on: see `grown`.
+ * practice are replaced by it, never changed, and stay shared. History, loads and incidents, which grow with the record, are
+ * shared too and gone back on: see `grown`.
  */
 export function copyState(state: State): State {
   return {
@@ -15,7 +15,7 @@ export function copyState(state: State): State {
     loadsByNumber: state.loadsByNumber,
     autoclaves: copyEach(state.autoclaves, (each) => ({ ...each })),
     sites: copyEach(state.sites, copySite),
-    incidents: new Map(state.incidents),
+    incidents: state.incidents,
     settings: new Map(state.settings),
     words: new Map(state.words),
     shown: new Map(state.shown),
@@ -33,9 +33,6 @@ function copyEach<T>(map: ReadonlyMap<string, T>, copy: (value: T) => T): Map<st
 function copySite(site: SiteState): SiteState {
   return {
     ...site,
-    bookings: new Map(site.bookings),
-    closedDates: new Map(site.closedDates),
-    hours: new Map(site.hours),
     told: new Set(site.told),
     toldNow: { turn: site.toldNow.turn, tips: new Set(site.toldNow.tips) },
   };

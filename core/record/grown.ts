@@ -9,9 +9,10 @@ export interface Grown {
   readonly findings: number;
   readonly loads: number;
   readonly loadsByNumber: number;
+  readonly incidents: number;
 }
 
-export function grown({ history, loads, loadsByNumber }: State): Grown {
+export function grown({ history, loads, loadsByNumber, incidents }: State): Grown {
   return {
     uses: history.uses.lengths(),
     fittings: history.fittings.lengths(),
@@ -19,15 +20,17 @@ export function grown({ history, loads, loadsByNumber }: State): Grown {
     findings: history.findings.length,
     loads: loads.changes,
     loadsByNumber: loadsByNumber.changes,
+    incidents: incidents.changes,
   };
 }
 
 /** Takes off everything that was added since. */
-export function cutTo({ history, loads, loadsByNumber }: State, then: Grown): void {
+export function cutTo({ history, loads, loadsByNumber, incidents }: State, then: Grown): void {
   history.uses.cutTo(then.uses);
   history.fittings.cutTo(then.fittings);
   history.tipLoads.cutTo(then.tipLoads);
   history.findings.cutTo(then.findings);
   loads.undoTo(then.loads);
   loadsByNumber.undoTo(then.loadsByNumber);
+  incidents.undoTo(then.incidents);
 }

@@ -7,6 +7,7 @@ import { LongList, type PackedList } from './long-list.ts';
 /** Names in the archive. */
 export const LOADS = 'loads';
 export const NUMBERS = 'numbers';
+export const INCIDENTS = 'incidents';
 
 /** The lists of history, from a snapshot or empty. */
 export function historyIn(archive: Archive, packed?: PackedHistory): History {

@@ -12,12 +12,19 @@ export class Lists<T> {
   readonly #archive: Archive;
   readonly #name: string;
   readonly #lists = new Map<string, LongList<T>>();
+  #revision: object | null = null;
 
   /** `name`: of all of them together in the archive. */
   constructor(archive: Archive, name: string, packed: PackedLists<T> = []) {
     this.#archive = archive;
     this.#name = name;
     for (const [id, list] of packed) this.#lists.set(id, this.#make(id, list));
+  }
+
+  /** Another object whenever anything was added to any of them or taken off. */
+  get revision(): object {
+    this.#revision ??= {};
+    return this.#revision;
   }
 
   get(id: string): LongList<T> | undefined {
@@ -29,6 +36,7 @@ export class Lists<T> {
     const list = this.#lists.get(id) ?? this.#make(id);
     this.#lists.set(id, list);
     list.push(row);
+    this.#revision = null;
   }
 
   [Symbol.iterator](): Iterator<[string, LongList<T>]> {
@@ -42,6 +50,7 @@ export class Lists<T> {
   }
 
   cutTo(lengths: Lengths): void {
+    this.#revision = null;
     for (const [id, list] of this.#lists) {
       const length = lengths.get(id);
       if (length === undefined) this.#lists.delete(id);
@@ -51,6 +60,7 @@ export class Lists<T> {
 
   /** As `LongList.retire`, each list. */
   retire(isOld: (row: T) => boolean, least: number): void {
+    this.#revision = null;
     for (const list of this.#lists.values()) list.retire(isOld, least);
   }
 

@@ -21,6 +21,7 @@ export class LongList<T> {
   readonly #keyOf: ((row: T) => string) | null;
   #archived: number;
   readonly #recent: T[];
+  #revision: object | null = null;
   /** By the place of their first row, the one read longest ago first. */
   readonly #pages = new Map<number, readonly T[]>();
 
@@ -35,6 +36,12 @@ export class LongList<T> {
     this.#keyOf = keyOf;
     this.#archived = packed.archived;
     this.#recent = [...packed.recent];
+  }
+
+  /** Another object whenever anything was added or taken off. */
+  get revision(): object {
+    this.#revision ??= {};
+    return this.#revision;
   }
 
   get length(): number {
@@ -56,6 +63,7 @@ export class LongList<T> {
 
   push(row: T): void {
     this.#recent.push(row);
+    this.#revision = null;
   }
 
   /** What is in memory, in order: the latest weeks. */
@@ -96,11 +104,13 @@ export class LongList<T> {
   /** Takes off everything from that length on; what is archived is before every checkpoint. */
   cutTo(length: number): void {
     this.#recent.length = Math.max(0, length - this.#archived);
+    this.#revision = null;
   }
 
   /** Hands the rows at the beginning for which that holds to the archive, but never the last `least`. */
   retire(isOld: (row: T) => boolean, least: number): void {
     let count = 0;
+    this.#revision = null;
     for (const row of this.#recent) {
       if (count >= this.#recent.length - least || !isOld(row)) break;
       this.#archive.addRow(this.#name, this.#archived + count, this.#keyOf?.(row) ?? null, row);

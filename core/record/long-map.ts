@@ -34,6 +34,7 @@ export class LongMap<V> {
   #changes: Change<V>[] = [];
   /** Keys that there have ever been. */
   #count: number;
+  #revision: object | null = null;
   /** `#kept` is in order. */
   #sorted = true;
 
@@ -42,6 +43,12 @@ export class LongMap<V> {
     this.#name = name;
     this.#count = packed.count;
     for (const [key, order, value] of packed.kept) this.#kept.set(key, { order, value });
+  }
+
+  /** Another object whenever anything in it was changed or taken back. */
+  get revision(): object {
+    this.#revision ??= {};
+    return this.#revision;
   }
 
   get(key: string): V | undefined {
@@ -60,6 +67,7 @@ export class LongMap<V> {
     const order = known?.order ?? this.#count;
     if (known === undefined) this.#count += 1;
     this.#changes.push({ key, before, isNew: known === undefined });
+    this.#revision = null;
     this.#kept.set(key, { order, value });
   }
 
@@ -89,6 +97,7 @@ export class LongMap<V> {
 
   /** Takes back every change after the first `changes`. */
   undoTo(changes: number): void {
+    if (this.#changes.length > changes) this.#revision = null;
     while (this.#changes.length > changes) {
       const last = this.#changes.pop();
       if (last === undefined) return;
@@ -105,6 +114,7 @@ export class LongMap<V> {
 
   /** Hands values for which that holds to the archive, but never the first or the last key's. Not with changes to take back. */
   retire(isOld: (value: V, key: string) => boolean): void {
+    this.#revision = null;
     for (const [key, kept] of this.#kept) {
       if (kept.order === 0 || kept.order === this.#count - 1 || !isOld(kept.value, key)) continue;
       this.#archive.setValue(this.#name, key, kept);

@@ -1,7 +1,7 @@
 import { DAY, type Instant } from '../time/instant.ts';
 import { dateOfDayNumber } from '../time/local-date.ts';
 import { dateInKey } from './load-key.ts';
-import type { LoadState, State } from './state.ts';
+import type { IncidentState, LoadState, State } from './state.ts';
 
 /** What the rules look at day by day reaches back eight weeks (`core/rules/day/order`); the rest is asked for by people. */
 const DAYS_KEPT = 60;
@@ -9,12 +9,12 @@ const DAYS_KEPT = 60;
 const ROWS_KEPT = 4;
 
 /**
- * Hands what is only history to the archive: rows, loads that have their result, and their numbers, older than `days` before
- * `now`. Whatever is asked for later is read from there, so nothing but speed depends on how much stays. What is handed over
+ * Hands what is only history to the archive: rows, loads that have their result, their numbers, and incidents that are over,
+ * older than `days` before `now`. Whatever is asked for later is read from there, so nothing but speed depends on how much stays. What is handed over
  * follows from the rows and values themselves, so that a state folded anew, with other stops on the way, keeps the same.
  */
 export function retire(state: State, now: Instant, days = DAYS_KEPT): void {
-  const { history, loads, loadsByNumber } = state;
+  const { history, loads, loadsByNumber, incidents } = state;
   const since = now - days * DAY;
   const date = dateOfDayNumber(Math.floor(since / DAY));
   const isOld = ({ mark }: { readonly mark: { readonly at: Instant } }) => mark.at < since;
@@ -26,6 +26,8 @@ export function retire(state: State, now: Instant, days = DAYS_KEPT): void {
   loads.retire((load) => isSettled(load, since));
   loadsByNumber.settle();
   loadsByNumber.retire((refs) => refs.every(({ key }) => dateInKey(key) < date));
+  incidents.settle();
+  incidents.retire((incident) => isOver(incident, since));
 }
 
 /** It has its result, nobody doubts it, and nothing was said of it since. */
@@ -36,4 +38,10 @@ function isSettled(
   if (status !== 'passed' && status !== 'failed') return false;
   const marks = [started, finished, released?.mark ?? null, recalled, results.at(-1)?.mark ?? null];
   return marks.every((mark) => mark === null || mark.at < since);
+}
+
+/** It was closed, or its tip reached nobody, and that was long ago. */
+function isOver({ opened, answered, closed }: IncidentState, since: Instant): boolean {
+  if (closed === null && answered?.reached !== false) return false;
+  return [opened, answered?.mark, closed?.mark].every((mark) => mark === undefined || mark.at < since);
 }

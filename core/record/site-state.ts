@@ -26,10 +26,10 @@ export interface SiteState {
   /** The latest 72 h by `at`, at most 200, oldest first; the last of all is always kept. */
   readings: readonly Reading[];
   /** By local date; dates long past are dropped. */
-  bookings: Map<string, readonly Booking[]>;
+  bookings: ReadonlyMap<string, readonly Booking[]>;
   /** Local dates that a note closed. */
-  closedDates: Map<string, Mark>;
-  hours: Map<string, DayHours>;
+  closedDates: ReadonlyMap<string, Mark>;
+  hours: ReadonlyMap<string, DayHours>;
   /** The last count: half of the site's tips or more told by name, or the guided count. */
   stocktake: Mark | null;
   stocktakeAsked: Mark | null;

@@ -1,6 +1,6 @@
 import type { Practice } from '../practice/practice.ts';
 import type { Archive } from './archive.ts';
-import { historyIn, LOADS, NUMBERS } from './history-in.ts';
+import { historyIn, INCIDENTS, LOADS, NUMBERS } from './history-in.ts';
 import { LongMap } from './long-map.ts';
 import { MemoryArchive } from './memory-archive.ts';
 import {
@@ -26,7 +26,7 @@ export function startState(practice: Practice, archive: Archive = new MemoryArch
     loadsByNumber: new LongMap(archive, NUMBERS),
     autoclaves: new Map(),
     sites: new Map(),
-    incidents: new Map(),
+    incidents: new LongMap(archive, INCIDENTS),
     settings: new Map(),
     words: new Map(),
     shown: new Map(),

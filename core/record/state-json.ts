@@ -1,5 +1,6 @@
 import type { Archive } from './archive.ts';
-import { historyIn, LOADS, NUMBERS, type PackedHistory, packHistory } from './history-in.ts';
+import { historyIn, INCIDENTS, LOADS, NUMBERS, type PackedHistory, packHistory } from './history-in.ts';
+import type { IncidentState } from './incident-state.ts';
 import type { LoadRef, LoadState } from './load-state.ts';
 import { LongMap, type PackedMap } from './long-map.ts';
 import type { State } from './state.ts';
@@ -9,14 +10,20 @@ export interface PackedState {
   readonly packed: unknown;
   readonly loads: PackedMap<LoadState>;
   readonly loadsByNumber: PackedMap<readonly LoadRef[]>;
+  readonly incidents: PackedMap<IncidentState>;
   readonly history: PackedHistory;
 }
 
 /** A state for a snapshot. It shares nothing with the state that changes. */
 export function packState(state: State): PackedState {
-  const { loads, loadsByNumber, history, ...rest } = state;
+  const { loads, loadsByNumber, incidents, history, ...rest } = state;
   // Values in these are never changed in place, but the lists themselves are: JSON is a copy that stays as it is.
-  const long = { loads: loads.pack(), loadsByNumber: loadsByNumber.pack(), history: packHistory(history) };
+  const long = {
+    loads: loads.pack(),
+    loadsByNumber: loadsByNumber.pack(),
+    incidents: incidents.pack(),
+    history: packHistory(history),
+  };
   return { packed: pack(rest), ...copied(long) };
 }
 
@@ -24,13 +31,17 @@ export function packState(state: State): PackedState {
  * The state that `packState` gave, after JSON too, on the archive that it was on. What wrote it is the caller's to know:
  * versions are checked there.
  */
-export function unpackState({ packed, loads, loadsByNumber, history }: PackedState, archive: Archive): State {
+export function unpackState(
+  { packed, loads, loadsByNumber, incidents, history }: PackedState,
+  archive: Archive,
+): State {
   // Whoever reads a snapshot has checked that this very version of the fold wrote it.
-  const state = unpack(packed) as Omit<State, 'loads' | 'loadsByNumber' | 'history'>;
+  const state = unpack(packed) as Omit<State, 'loads' | 'loadsByNumber' | 'incidents' | 'history'>;
   return {
     ...state,
     loads: new LongMap(archive, LOADS, loads),
     loadsByNumber: new LongMap(archive, NUMBERS, loadsByNumber),
+    incidents: new LongMap(archive, INCIDENTS, incidents),
     history: historyIn(archive, history),
   };
 }

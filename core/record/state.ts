@@ -49,7 +49,7 @@ export interface State {
   readonly autoclaves: Map<string, AutoclaveState>;
   readonly sites: Map<string, SiteState>;
   /** Open ones, and closed ones for the list of the year. */
-  readonly incidents: Map<string, IncidentState>;
+  readonly incidents: LongMap<IncidentState>;
   /** By `name|site|scanner`. */
   readonly settings: Map<string, Setting>;
   /** Learned words and what they mean. */

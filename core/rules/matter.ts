@@ -17,6 +17,8 @@ export interface View {
 
 /** What has been said of matters, by whom it was put off: known from the turns, so a restart knows it too. */
 export interface SaidLog {
+  /** Everything that was said of a matter, another object whenever more was; `undefined`: nothing. */
+  of(key: string): SaidOf | undefined;
   /** When this stage of the matter was delivered; `null` when it was not. */
   saidAt(key: string, stage: Stage): Instant | null;
   /** Keys of matters that begin with that and a bar, and end with one part more, of which anything was said. */
@@ -27,6 +29,14 @@ export interface SaidLog {
   lastSpoke(person: string): Instant | null;
   /** When the record began: what fell due before then was never due. `null`: not known. */
   readonly upSince: Instant | null;
+}
+
+/** When each stage of a matter was delivered, and until when somebody put it off. */
+export interface SaidOf {
+  readonly first: Instant | null;
+  readonly again: Instant | null;
+  readonly lead: Instant | null;
+  readonly putOff: Instant | null;
 }
 
 /** First asking, asking again, naming the lead. A matter is posted three times at most. */

@@ -3,28 +3,19 @@ import type { Instant } from '../time/instant.ts';
 import { dayRules } from './day/rules.ts';
 import { incidentRules } from './incidents/rules.ts';
 import { loadRules } from './loads/rules.ts';
-import { OncePerLook } from './look.ts';
 import type { Matter, Rule, Stage, View } from './matter.ts';
 import { outOfQuiet, sayableOf } from './out-of-quiet.ts';
 import { scannerRules } from './scanner/rules.ts';
 import { tipRules } from './tips/rules.ts';
+import { remembered } from './watch/remembered.ts';
 
 /** Every rule there is, in the order in which posts that fall due together are made: people first. */
 const rules: readonly Rule[] = [...incidentRules, ...loadRules, ...scannerRules, ...tipRules, ...dayRules];
 
-const matters = new OncePerLook<readonly Matter[]>();
-
-/** Everything that is open or will fall due, said or not. A key is given once: the first rule that gives it has it. */
-export function openMatters(view: View): readonly Matter[] {
-  return matters.get(view, '', () => askEveryRule(view));
-}
-
-function askEveryRule(view: View): readonly Matter[] {
-  const byKey = new Map<string, Matter>();
-  for (const rule of rules)
-    for (const matter of rule(view))
-      if (!byKey.has(matter.key)) byKey.set(matter.key, outOfQuiet(view, matter));
-  return [...byKey.values()];
+/** A matter, and the stages of it that were not said yet. */
+export interface Waiting {
+  readonly matter: Matter;
+  readonly unsaid: readonly Unsaid[];
 }
 
 /** A stage that was not said yet, with when it is to be said. */
@@ -33,21 +24,42 @@ export interface Unsaid {
   readonly at: Instant;
 }
 
+/** Everything that is open or will fall due, said or not. A key is given once: the first rule that gives it has it. */
+export function waitingMatters(view: View): readonly Waiting[] {
+  const byKey = new Map<string, Waiting>();
+  for (const ask of asked)
+    for (const waiting of ask(view, ''))
+      if (!byKey.has(waiting.matter.key)) byKey.set(waiting.matter.key, waiting);
+  return [...byKey.values()];
+}
+
+/** The same without what is still to be said of it. */
+export function openMatters(view: View): readonly Matter[] {
+  return waitingMatters(view).map(({ matter }) => matter);
+}
+
+const asked = rules.map((rule) => {
+  return remembered((view: View): readonly Waiting[] => {
+    return rule(view).map((found) => {
+      const matter = outOfQuiet(view, found);
+      return { matter, unsaid: unsaidStages(matter, view) };
+    });
+  });
+});
+
 /**
  * Stages not said yet, in order, `postsPerMatter` (3) at most with those that were. What someone put off comes when it was put off to, sooner or later than it would have;
  * where everything was said already it is asked for once more then.
  */
 export function unsaidStages(matter: Matter, view: View): readonly Unsaid[] {
-  const { said } = view;
+  const said = view.said.of(matter.key);
+  if (said === undefined) return matter.stages.slice(0, ruleValue(view.practice, 'postsPerMatter'));
   const left =
-    ruleValue(view.practice, 'postsPerMatter') -
-    STAGES.filter((stage) => said.saidAt(matter.key, stage) !== null).length;
-  const waiting = matter.stages
-    .filter(({ stage }) => said.saidAt(matter.key, stage) === null)
-    .slice(0, Math.max(0, left));
-  const putOff = said.putOffUntil(matter.key);
+    ruleValue(view.practice, 'postsPerMatter') - STAGES.filter((stage) => said[stage] !== null).length;
+  const waiting = matter.stages.filter(({ stage }) => said[stage] === null).slice(0, Math.max(0, left));
+  const { putOff } = said;
   if (putOff === null) return waiting;
-  const told = STAGES.map((stage) => said.saidAt(matter.key, stage) ?? Number.NEGATIVE_INFINITY);
+  const told = STAGES.map((stage) => said[stage] ?? Number.NEGATIVE_INFINITY);
   if (putOff <= Math.max(...told)) return waiting;
   const next = sayableOf(view, matter, putOff);
   if (waiting.length === 0) return [{ stage: 'again', at: next }];
@@ -60,7 +72,8 @@ const STAGES: readonly Stage[] = ['first', 'again', 'lead'];
 
 /** The earliest instant after now at which something that was not said yet falls due; `null` when nothing is waited for. */
 export function nextDue(view: View): Instant | null {
-  const times = openMatters(view).flatMap((matter) => unsaidStages(matter, view).map(({ at }) => at));
-  const future = times.filter((at) => at > view.now);
-  return future.length === 0 ? null : Math.min(...future);
+  let next: Instant | null = null;
+  for (const { unsaid } of waitingMatters(view))
+    for (const { at } of unsaid) if (at > view.now && (next === null || at < next)) next = at;
+  return next;
 }

@@ -1,7 +1,7 @@
 import type { Instant } from '../time/instant.ts';
 import type { About } from './about.ts';
 import type { Matter, View } from './matter.ts';
-import { isQuiet, whenOpen } from './quiet.ts';
+import { outOfQuietFrom } from './quiet.ts';
 
 /** Said whatever the hour: what may still reach a patient, and the post that belongs before opening. */
 const AT_ANY_HOUR = new Set<About>(['brief', 'incident', 'warning', 'look-back']);
@@ -21,17 +21,22 @@ export function outOfQuiet(view: View, matter: Matter): Matter {
 }
 
 /** When something of that matter that is due at `at`, or was put off to then, may be said: only briefs in time come early. */
-export function sayableOf({ practice, state, now }: View, matter: Matter, at: Instant): Instant {
+export function sayableOf(view: View, matter: Matter, at: Instant): Instant {
   if (AT_ANY_HOUR.has(matter.about) && matter.about !== 'brief') return at;
-  const from = Math.max(at, isQuiet(practice, state, matter.site, now) ? now : at);
-  return whenOpen(practice, state, matter.site, from);
+  return outOfQuietFrom(view, matter.site, at);
 }
 
 /** Its words are left unwritten: few matters are said at the look that finds them. */
 function withStages(matter: Matter, stages: Matter['stages']): Matter {
-  const { key, rule, about, site, room, items, since, group, leads, tick, asks } = matter;
+  const { key, rule, about, site, room, group, leads, tick, asks } = matter;
   return {
-    ...{ key, rule, about, site, room, items, stages, since, group, leads },
+    ...{ key, rule, about, site, room, stages, group, leads },
+    get items() {
+      return matter.items;
+    },
+    get since() {
+      return matter.since;
+    },
     get line() {
       return matter.line;
     },

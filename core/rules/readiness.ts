@@ -1,8 +1,9 @@
 import type { Hold, Mark, Scan, ScannerState, TemperatureStep } from '../record/state.ts';
 import type { Instant } from '../time/instant.ts';
 import type { LocalDate } from '../time/zone.ts';
-import { OncePerLook } from './look.ts';
+import { hasCome } from './clock.ts';
 import { type Moment, type WeeklyDay, weeklyDue, weekMissed } from './readiness/weekly-due.ts';
+import { remembered } from './watch/remembered.ts';
 
 export type { Moment, WeeklyDay } from './readiness/weekly-due.ts';
 
@@ -76,11 +77,7 @@ export function notReadyWords(readiness: Readiness): readonly ReadinessWord[] {
  * The scanner itself: placed, calibrated, settled, clean, not held. Tips are no part of it. A weekly calibration that is due
  * leaves it ready until that day's closing, so that a Monday's first patients need not wait for 10:30.
  */
-export function readinessOf(moment: Moment, scannerId: string): Readiness {
-  return readinesses.get(moment, scannerId, () => findReadiness(moment, scannerId));
-}
-
-const readinesses = new OncePerLook<Readiness>();
+export const readinessOf: (moment: Moment, scannerId: string) => Readiness = remembered(findReadiness);
 
 function findReadiness(moment: Moment, scannerId: string): Readiness {
   const scanner = moment.state.scanners.get(scannerId);
@@ -90,7 +87,7 @@ function findReadiness(moment: Moment, scannerId: string): Readiness {
   }
   const weekly = weeklyDue(moment, scanner);
   const calibration = calibrationReasons(moment, scanner, weekly);
-  const settledBy = settlingUntil(scanner, moment.now);
+  const settledBy = settlingUntil(moment, scanner);
   const all = [
     ...placeReasons(scanner),
     ...calibration,
@@ -148,9 +145,9 @@ function calibrationReasons(
 }
 
 /** Settling is over once a pass counts: whoever was at the scanner knows best. */
-export function settlingUntil(scanner: ScannerState, now: Instant): Instant | null {
+export function settlingUntil(moment: Moment, scanner: ScannerState): Instant | null {
   const { arrived, causes, departed } = scanner;
-  if (arrived === null || departed !== null || now >= arrived.settledBy) return null;
+  if (arrived === null || departed !== null || hasCome(moment, arrived.settledBy)) return null;
   return causes.some(({ cause }) => cause === 'moved') ? arrived.settledBy : null;
 }
 

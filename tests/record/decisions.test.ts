@@ -65,7 +65,7 @@ describe('an incident', () => {
 
   test('given it is not known, then answering and closing it open none; a tip that reached a patient is held', () => {
     const record = begun().note('09:02', answered(true)).lead('09:03', closed('done'));
-    expect(record.state.incidents.size).toBe(0);
+    expect(record.state.incidents.all()).toEqual([]);
     expect(record.tip('4').state).toBe('held');
   });
 

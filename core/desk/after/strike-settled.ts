@@ -1,26 +1,12 @@
 import { findingOf, findingsOn } from '../../record/findings.ts';
-import type { About } from '../../rules/about.ts';
 import { composePost, dueAgainMessage, type Settling, settledMessage } from '../../rules/compose.ts';
 import type { Matter } from '../../rules/matter.ts';
 import { openMatters } from '../../rules/matters.ts';
 import { inWords } from '../../rules/tips/tip-words.ts';
 import type { PostLine } from '../post-log.ts';
+import { isReminder } from '../reminders.ts';
 import { type Session, viewOf } from '../session.ts';
 import { doneBy } from './tick-marks.ts';
-
-/** Reminders: posts that ask for something and are struck through when it is done. The day's posts stand as they were. */
-const REMINDERS = new Set<About>([
-  'calibration',
-  'settle',
-  'clean',
-  'cover',
-  'tips',
-  'load',
-  'supply',
-  'order',
-  'spore-test',
-  'escalation',
-]);
 
 /**
  * Strikes through what no longer holds: reminders whose matters are all settled, and what a correction took the ground
@@ -28,10 +14,10 @@ const REMINDERS = new Set<About>([
  */
 export function strikeSettled(session: Session, by: string | null): void {
   const { draft, posts } = session;
-  const open = new Map(openMatters(viewOf(session)).map((matter) => [matter.key, matter]));
   const corrected = draft.correction !== null;
-  for (const line of posts.open(null)) {
-    if (!REMINDERS.has(line.post.about) || line.matters.some((key) => open.has(key))) continue;
+  const open = new Map(openMatters(viewOf(session)).map((matter) => [matter.key, matter]));
+  for (const line of posts.reminders()) {
+    if (line.matters.some((key) => open.has(key))) continue;
     const done = doneBy(session, line);
     if (done !== null) strike(session, line, inWords(done.names), 'done', done.at);
     else strike(session, line, corrected ? by : null, corrected ? 'taken back' : 'done');
@@ -46,7 +32,7 @@ function reopenDue(session: Session, by: string | null, open: ReadonlyMap<string
   const { draft, posts, practice, now } = session;
   for (const { post, matters } of posts.struck()) {
     const again = matters.flatMap((key) => open.get(key) ?? []);
-    if (!REMINDERS.has(post.about) || again.length === 0) continue;
+    if (!isReminder(post.about) || again.length === 0) continue;
     const { message } = composePost(again, 'first', viewOf(session));
     draft.edit(post.room, post.key, dueAgainMessage({ ...post, message }, { practice, by, at: now }));
     draft.reopened.push(post.key);

@@ -1,7 +1,7 @@
 import { ruleValue } from '../../defaults/rule-value.ts';
 import { composePost } from '../../rules/compose.ts';
 import type { Matter, Stage } from '../../rules/matter.ts';
-import { openMatters, unsaidStages } from '../../rules/matters.ts';
+import { waitingMatters } from '../../rules/matters.ts';
 import { DAY } from '../../time/instant.ts';
 import { sumUpLate } from '../after/sum-up-late.ts';
 import { tickMarks } from '../after/tick-marks.ts';
@@ -34,9 +34,8 @@ export function onTick(session: Session): void {
 }
 
 function dueNow(session: Session): readonly Due[] {
-  const view = viewOf(session);
-  return openMatters(view).flatMap((matter) => {
-    const due = unsaidStages(matter, view).filter(({ at }) => at <= session.now);
+  return waitingMatters(viewOf(session)).flatMap(({ matter, unsaid }) => {
+    const due = unsaid.filter(({ at }) => at <= session.now);
     const last = due.at(-1);
     if (last === undefined) return [];
     return [{ matter, stage: last.stage, missed: due.slice(0, -1).map(({ stage }) => stage) }];

@@ -33,8 +33,8 @@ export const siteSteps = {
   closed: (step, said) => {
     for (const site of sitesMeant(step, said.site))
       for (const day of said.days) {
-        site.closedDates.set(day, step.mark);
-        site.hours.delete(day);
+        site.closedDates = withDay(site.closedDates, day, step.mark);
+        site.hours = withDay(site.hours, day, null);
       }
   },
   hours: (step, said) => {
@@ -42,9 +42,9 @@ export const siteSteps = {
       const before = site.hours.get(said.day);
       const open = said.open ?? before?.open ?? null;
       const shut = said.shut ?? before?.shut ?? null;
-      site.hours.set(said.day, { mark: step.mark, open, shut });
+      site.hours = withDay(site.hours, said.day, { mark: step.mark, open, shut });
       // Open after all.
-      site.closedDates.delete(said.day);
+      site.closedDates = withDay(site.closedDates, said.day, null);
       forget(step, site);
     }
   },
@@ -97,13 +97,26 @@ function takeOut(bookings: Booking[], time: string | null): void {
 
 function setBookings(step: Step, site: SiteState, day: string, bookings: Booking[]): void {
   const sorted = bookings.sort((a, b) => (a.time ?? '99').localeCompare(b.time ?? '99', 'en'));
-  if (sorted.length === 0) site.bookings.delete(day);
-  else site.bookings.set(day, sorted);
+  site.bookings = withDay(site.bookings, day, sorted.length === 0 ? null : sorted);
   forget(step, site);
 }
 
 function forget(step: Step, site: SiteState): void {
   const oldest = addDays(dateAt(step.state.practice, site.id, step.mark.at), -DAYS_KEPT);
-  for (const days of [site.bookings, site.hours, site.closedDates])
-    for (const day of days.keys()) if (day < oldest) days.delete(day);
+  site.bookings = since(site.bookings, oldest);
+  site.hours = since(site.hours, oldest);
+  site.closedDates = since(site.closedDates, oldest);
+}
+
+/** Another map: what a field of the record holds is replaced, never changed. `null` takes the day out. */
+function withDay<T>(days: ReadonlyMap<string, T>, day: string, value: T | null): ReadonlyMap<string, T> {
+  const changed = new Map(days);
+  if (value === null) changed.delete(day);
+  else changed.set(day, value);
+  return changed;
+}
+
+function since<T>(days: ReadonlyMap<string, T>, oldest: string): ReadonlyMap<string, T> {
+  const kept = [...days].filter(([day]) => day >= oldest);
+  return kept.length === days.size ? days : new Map(kept);
 }

@@ -3,10 +3,11 @@ import { siteOf } from '../../practice/look-up.ts';
 import type { Site } from '../../practice/practice.ts';
 import { type Instant, MINUTE } from '../../time/instant.ts';
 import { firstOpening, lastClosing, nextOpenDay } from '../../time/opening.ts';
-import { type LocalDate, localDateOf } from '../../time/zone.ts';
-import { OncePerLook } from '../look.ts';
+import type { LocalDate } from '../../time/zone.ts';
+import { today } from '../clock.ts';
 import type { View } from '../matter.ts';
 import { changesOf } from '../quiet.ts';
+import { remembered } from '../watch/remembered.ts';
 
 /** The posts of one open day of a site. */
 export interface DayTimes {
@@ -34,19 +35,15 @@ export function dayTimes({ practice, state }: TimesView, site: Site, date: Local
 }
 
 /** The site's days from today on: today where it is open, and the next two open ones. */
-export function daysAhead(view: View, siteId: string): readonly DayTimes[] {
-  return ahead.get(view, siteId, () => findDaysAhead(view, siteId));
-}
-
-const ahead = new OncePerLook<readonly DayTimes[]>();
+export const daysAhead: (view: View, siteId: string) => readonly DayTimes[] = remembered(findDaysAhead);
 
 function findDaysAhead(view: View, siteId: string): readonly DayTimes[] {
   const site = siteOf(view.practice, siteId);
   if (site === undefined) return [];
   const changes = changesOf(view.state, siteId);
-  const today = localDateOf(view.now, site.timezone);
-  const first = nextOpenDay(site, today, changes);
+  const date = today(view, site.timezone);
+  const first = nextOpenDay(site, date, changes);
   const second = first === null ? null : nextOpenDay(site, first, changes);
-  const dates = [today, first, second].filter((date) => date !== null);
-  return dates.map((date) => dayTimes(view, site, date)).filter((times) => times !== null);
+  const dates = [date, first, second].filter((date) => date !== null);
+  return dates.map((each) => dayTimes(view, site, each)).filter((times) => times !== null);
 }

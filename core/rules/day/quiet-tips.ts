@@ -2,7 +2,9 @@ import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Mark, TipShown } from '../../record/state.ts';
 import { DAY } from '../../time/instant.ts';
 import { tipsAsRanges } from '../../words/item-words.ts';
-import type { Matter, Rule, View } from '../matter.ts';
+import { hasCome } from '../clock.ts';
+import { eachSite } from '../each.ts';
+import type { Matter, View } from '../matter.ts';
 import { chatRoomFor } from '../room-of.ts';
 import { nextBrief } from './brief/next-brief.ts';
 
@@ -17,12 +19,13 @@ export interface QuietTip {
 }
 
 /** Those of a site that no brief has asked about yet, in the file's order. */
-export function quietTips({ practice, state, said, now }: View, site: string): readonly QuietTip[] {
+export function quietTips(view: View, site: string): readonly QuietTip[] {
+  const { practice, state, said } = view;
   const longest = ruleValue(practice, 'tipQuietDays', { site }) * DAY;
   return [...state.tips.values()].flatMap(({ id: tip, site: at, state: shown, spoken }) => {
     if (at !== site || spoken === null || shown === 'sterile' || shown === 'retired') return [];
     const asked = said.saidAt(quietTipKey(tip, spoken), 'first') !== null;
-    return asked || now - spoken.noted < longest ? [] : [{ tip, state: shown, spoken }];
+    return asked || !hasCome(view, spoken.noted + longest) ? [] : [{ tip, state: shown, spoken }];
   });
 }
 
@@ -31,26 +34,24 @@ function quietTipKey(tip: string, spoken: Mark): string {
 }
 
 /** Goes with the next brief, which asks about it: once for each time that it falls silent. */
-export const quietTipRule: Rule = (view) => {
-  return view.practice.sites.flatMap(({ id: site }) => {
-    const quiet = quietTips(view, site);
-    const brief = quiet.length === 0 ? null : nextBrief(view, site);
-    const room = chatRoomFor(view, site);
-    if (brief === null || room === null) return [];
-    return quiet.map(({ tip, spoken }): Matter => {
-      return {
-        key: quietTipKey(tip, spoken),
-        rule: RULE,
-        about: 'tips',
-        site,
-        room,
-        items: [`tip:${tip}`],
-        stages: [{ stage: 'first', at: brief.at }],
-        since: spoken.at,
-        group: 'brief',
-        line: [{ line: [{ strong: `Where is ${tipsAsRanges([tip])}?` }] }],
-        leads: [],
-      };
-    });
+export const quietTipRule = eachSite((view, { id: site }) => {
+  const quiet = quietTips(view, site);
+  const brief = quiet.length === 0 ? null : nextBrief(view, site);
+  const room = chatRoomFor(view, site);
+  if (brief === null || room === null) return [];
+  return quiet.map(({ tip, spoken }): Matter => {
+    return {
+      key: quietTipKey(tip, spoken),
+      rule: RULE,
+      about: 'tips',
+      site,
+      room,
+      items: [`tip:${tip}`],
+      stages: [{ stage: 'first', at: brief.at }],
+      since: spoken.at,
+      group: 'brief',
+      line: [{ line: [{ strong: `Where is ${tipsAsRanges([tip])}?` }] }],
+      leads: [],
+    };
   });
-};
+});

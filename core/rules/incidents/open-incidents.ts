@@ -24,7 +24,7 @@ export interface OpenIncident {
  */
 export function openIncidents(view: View, site?: string): readonly OpenIncident[] {
   const open: OpenIncident[] = [];
-  for (const incident of view.state.incidents.values()) {
+  for (const incident of view.state.incidents.recent()) {
     if (incident.closed !== null || incident.answered?.reached === false) continue;
     // A correction took its ground away before anyone answered: there is nothing left to ask.
     if (incident.answered === null && !isFound(view.state, incident.id)) continue;

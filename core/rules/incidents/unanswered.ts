@@ -5,6 +5,7 @@ import { dateAt, zoneOf } from '../../record/where.ts';
 import { MINUTE } from '../../time/instant.ts';
 import { clockWords } from '../../words/clock-words.ts';
 import { lines, type Message } from '../../words/message.ts';
+import { today as todayIn } from '../clock.ts';
 import type { Matter, Rule, View } from '../matter.ts';
 import { leadIds } from '../rights.ts';
 import { chatRoomFor } from '../room-of.ts';
@@ -69,8 +70,9 @@ function words(view: View, incident: IncidentState, site: string | null): Messag
  * Whom to mention: the lead, or the deputy when the lead has said nothing on that site's local date. Where nobody is the
  * deputy, the lead all the same; where neither writes here, the manager.
  */
-export function leadToday({ practice, said, now }: View, site: string | null): readonly string[] {
-  const today = dateAt(practice, site, now);
+export function leadToday(view: View, site: string | null): readonly string[] {
+  const { practice, said } = view;
+  const today = todayIn(view, zoneOf(practice, site));
   const leads = peopleOf(practice, 'lead').flatMap(({ id }) => id ?? []);
   const spoken = leads.filter((id) => {
     const at = said.lastSpoke(id);

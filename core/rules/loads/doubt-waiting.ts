@@ -99,7 +99,9 @@ function matterOf(view: View, { item, id, mark, site: at, about, name, what }: D
     stages: [{ stage: 'first', at: whenOpen(practice, state, site, asked) }],
     since: mark.at,
     group: `doubt@${site}`,
-    line: words(view, site, mark, name, what),
+    get line() {
+      return words(view, site, mark, name, what);
+    },
     leads: [],
   };
 }

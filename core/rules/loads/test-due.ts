@@ -85,7 +85,7 @@ interface Due {
 }
 
 function due(view: View, { rule, test, autoclave, days, last, from }: Due): Matter | null {
-  const { practice, state, now } = view;
+  const { practice, state } = view;
   const site = autoclave.site ?? siteOfRoom(practice, from.mark.room) ?? practice.sites[0]?.id ?? null;
   const room = site === null ? null : chatRoomFor(view, site, from.mark);
   if (site === null || room === null) return null;
@@ -94,8 +94,12 @@ function due(view: View, { rule, test, autoclave, days, last, from }: Due): Matt
   const at = whenOpen(practice, state, site, startOfDay(addDays(from.ran, days), zone));
   const item = autoclave.id === UNNAMED ? 'autoclave' : `autoclave:${autoclave.id}`;
   const about: About = rule === 'spore-test' ? 'spore-test' : 'load';
-  const ran =
-    last === null ? 'none noted yet' : `last run ${dayWords(startOfDay(last.ran, zone), now, zone)}`;
+  const ran = () => {
+    return last === null
+      ? 'none noted yet'
+      : `last run ${dayWords(startOfDay(last.ran, zone), view.now, zone)}`;
+  };
+  const { id } = autoclave;
   return {
     key: `${rule}|${item}|${from.ran}`,
     rule,
@@ -106,7 +110,9 @@ function due(view: View, { rule, test, autoclave, days, last, from }: Due): Matt
     stages: [{ stage: 'first', at }],
     since: at,
     group: `${rule}@${site}`,
-    line: lines([{ strong: `${test} due:` }, ` ${autoclaveWords(practice, autoclave.id)}, ${ran}.`]),
+    get line() {
+      return lines([{ strong: `${test} due:` }, ` ${autoclaveWords(practice, id)}, ${ran()}.`]);
+    },
     leads: [],
   };
 }

@@ -1,19 +1,16 @@
 import { ruleValue } from '../../defaults/rule-value.ts';
 import { siteOf } from '../../practice/look-up.ts';
-import type { Practice, Weekday } from '../../practice/practice.ts';
-import type { ScannerState, State } from '../../record/state.ts';
+import type { Weekday } from '../../practice/practice.ts';
+import type { ScannerState } from '../../record/state.ts';
 import type { Instant } from '../../time/instant.ts';
 import { lastClosing, openDayFrom } from '../../time/opening.ts';
 import { addDays, type LocalDate, localDateOf, weekdayOf } from '../../time/zone.ts';
-import { OncePerLook } from '../look.ts';
+import { hasCome, today as todayIn } from '../clock.ts';
+import type { Moment } from '../moment.ts';
 import { changesOf } from '../quiet.ts';
+import { remembered } from '../watch/remembered.ts';
 
-/** Practice, record and moment that readiness and due days are judged at; any `View` is one. */
-export interface Moment {
-  readonly practice: Practice;
-  readonly state: State;
-  readonly now: Instant;
-}
+export type { Moment } from '../moment.ts';
 
 /** One week's calibration of a scanner, by the calendar of the site where it is now. */
 export interface WeeklyDay {
@@ -33,10 +30,13 @@ const WEEKS_BACK = 60;
  * `null`: done, or no such day has come.
  */
 export function weeklyDue(moment: Moment, scanner: ScannerState): WeeklyDay | null {
-  return latest.get(moment, scanner.id, () => missedWeeks(moment, scanner, 1))[0] ?? null;
+  return latest(moment, scanner.id);
 }
 
-const latest = new OncePerLook<readonly WeeklyDay[]>();
+const latest = remembered((moment: Moment, id: string): WeeklyDay | null => {
+  const scanner = moment.state.scanners.get(id);
+  return scanner === undefined ? null : (missedWeeks(moment, scanner, 1)[0] ?? null);
+});
 
 /**
  * The latest week whose day has closed without a pass: it keeps the scanner from being ready until there is one, on the
@@ -44,7 +44,7 @@ const latest = new OncePerLook<readonly WeeklyDay[]>();
  */
 export function weekMissed(moment: Moment, scanner: ScannerState): WeeklyDay | null {
   const due = weeklyDue(moment, scanner);
-  const isOver = ({ closing }: WeeklyDay) => closing !== null && moment.now >= closing;
+  const isOver = ({ closing }: WeeklyDay) => closing !== null && hasCome(moment, closing);
   if (due === null || isOver(due)) return due;
   return missedWeeks(moment, scanner, WEEKS_BACK).find(isOver) ?? null;
 }
@@ -53,7 +53,7 @@ export function weekMissed(moment: Moment, scanner: ScannerState): WeeklyDay | n
 export function missedWeeks(moment: Moment, scanner: ScannerState, most: number): readonly WeeklyDay[] {
   const site = scanner.site === null ? undefined : siteOf(moment.practice, scanner.site);
   if (site === undefined) return [];
-  const today = localDateOf(moment.now, site.timezone);
+  const today = todayIn(moment, site.timezone);
   const changes = changesOf(moment.state, site.id);
   const missed: WeeklyDay[] = [];
   let nominal = onOrBefore(today, ruleValue(moment.practice, 'calibrationWeekday', { site: site.id }));
@@ -72,7 +72,7 @@ export function missedWeeks(moment: Moment, scanner: ScannerState, most: number)
 export function nextWeekly(moment: Moment, scanner: ScannerState): WeeklyDay | null {
   const site = scanner.site === null ? undefined : siteOf(moment.practice, scanner.site);
   if (site === undefined) return null;
-  const today = localDateOf(moment.now, site.timezone);
+  const today = todayIn(moment, site.timezone);
   const changes = changesOf(moment.state, site.id);
   const first = onOrBefore(today, ruleValue(moment.practice, 'calibrationWeekday', { site: site.id }));
   for (const nominal of [first, addDays(first, 7), addDays(first, 14)]) {

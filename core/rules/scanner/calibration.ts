@@ -1,6 +1,7 @@
 import type { ScannerState } from '../../record/state.ts';
 import { type Instant, toIso } from '../../time/instant.ts';
-import type { Matter, Rule, View } from '../matter.ts';
+import { eachScanner } from '../each.ts';
+import type { Matter, View } from '../matter.ts';
 import { missedWeeks, nextWeekly } from '../readiness/weekly-due.ts';
 import { leadIds } from '../rights.ts';
 import { chatRoomFor } from '../room-of.ts';
@@ -16,9 +17,7 @@ const WEEKS_KEPT = 8;
  * Calibration that is due: asked for where the scanner is now, with every cause in one post, three times at most; then the
  * briefs name it. A cause that is noted later begins a new asking in place of what was left of the one before.
  */
-export const calibrationRule: Rule = (view) => {
-  return [...view.state.scanners.values()].flatMap((scanner) => calibrationMatters(view, scanner));
-};
+export const calibrationRule = eachScanner(calibrationMatters);
 
 function calibrationMatters(view: View, scanner: ScannerState): readonly Matter[] {
   const { site } = scanner;

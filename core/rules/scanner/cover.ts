@@ -2,8 +2,9 @@ import { ruleValue } from '../../defaults/rule-value.ts';
 import type { Mark, ScannerState, State } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
-import { localDateOf } from '../../time/zone.ts';
-import type { Matter, Rule, View } from '../matter.ts';
+import { today } from '../clock.ts';
+import { eachScanner } from '../each.ts';
+import type { Matter, View } from '../matter.ts';
 import { chatRoomFor } from '../room-of.ts';
 import { scannerWords } from '../tips/tip-words.ts';
 import { isLateNote } from './late-note.ts';
@@ -13,12 +14,10 @@ import { timeAt } from './time-words.ts';
 const RULE = 'cover';
 
 /** A scanner used today that has stood for a quarter of an hour with no tip and no cover: one reminder. */
-export const coverRule: Rule = (view) => {
-  return [...view.state.scanners.values()].flatMap((scanner) => coverMatters(view, scanner));
-};
+export const coverRule = eachScanner(coverMatters);
 
 function coverMatters(view: View, scanner: ScannerState): readonly Matter[] {
-  const { practice, said, now } = view;
+  const { practice, said } = view;
   const { site, usedOn, uncovered } = scanner;
   const last = lastOf(view.state, scanner);
   if (site === null || last === null || usedOn === null) return [];
@@ -28,9 +27,8 @@ function coverMatters(view: View, scanner: ScannerState): readonly Matter[] {
   const room = chatRoomFor(view, site, last);
   if (room === null) return [];
   if (said.saidAt(key, 'first') === null) {
-    const today = localDateOf(now, zoneOf(practice, site));
     const away = scanner.departed !== null || scanner.missing !== null;
-    if (usedOn !== today || away || isLateNote(practice, last)) return [];
+    if (usedOn !== today(view, zoneOf(practice, site)) || away || isLateNote(practice, last)) return [];
   }
   const wait = ruleValue(practice, 'coverAfterMinutes', { site, scanner: scanner.id }) * MINUTE;
   return [
@@ -44,14 +42,16 @@ function coverMatters(view: View, scanner: ScannerState): readonly Matter[] {
       stages: onlyOnce(view, site, key, last.at + wait),
       since: last.at,
       group: `cover@${site}`,
-      line: [
-        {
-          line: [
-            { strong: `Cover ${scannerWords(practice, scanner.id)}` },
-            `: no tip on and no cover noted since ${timeAt(view, site, since.at)}. The cover protects the lens.`,
-          ],
-        },
-      ],
+      get line() {
+        return [
+          {
+            line: [
+              { strong: `Cover ${scannerWords(practice, scanner.id)}` },
+              `: no tip on and no cover noted since ${timeAt(view, site, since.at)}. The cover protects the lens.`,
+            ],
+          },
+        ];
+      },
       leads: [],
       tick: (at, by) => [{ kind: 'covered', when: toIso(at), by, scanner: scanner.id }],
     },

@@ -5,10 +5,11 @@ import { zoneOf } from '../../record/where.ts';
 import { type Instant, MINUTE } from '../../time/instant.ts';
 import { lastClosing, openDayFrom } from '../../time/opening.ts';
 import { addDays, type LocalDate, localDateOf, startOfDay } from '../../time/zone.ts';
-import { OncePerLook } from '../look.ts';
+import { hasCome, today as todayIn } from '../clock.ts';
 import { changesOf } from '../quiet.ts';
 import { weeklyDue } from '../readiness/weekly-due.ts';
 import { type CalibrationWord, type Moment, settlingUntil } from '../readiness.ts';
+import { remembered } from '../watch/remembered.ts';
 import { requestTime } from './request-time.ts';
 
 /** One cause for which a scanner is to be calibrated, with when that is asked for. */
@@ -32,13 +33,16 @@ export function calibrationKey(scanner: string, word: CalibrationWord, from: str
 
 /** Everything for which the scanner at that site is due now, in the order of naming. */
 export function dueCauses(moment: SinceWhen, scanner: ScannerState, site: string): readonly DueCause[] {
-  return causesDue.get(moment, `${scanner.id}@${site}`, () => findDueCauses(moment, scanner, site));
+  return scanner.site === site ? causesDue(moment, scanner.id) : findDueCauses(moment, scanner, site);
 }
 
-const causesDue = new OncePerLook<readonly DueCause[]>();
+const causesDue = remembered((moment: SinceWhen, id: string): readonly DueCause[] => {
+  const scanner = moment.state.scanners.get(id);
+  return scanner === undefined || scanner.site === null ? [] : findDueCauses(moment, scanner, scanner.site);
+});
 
 function findDueCauses(moment: SinceWhen, scanner: ScannerState, site: string): readonly DueCause[] {
-  const settled = settlingUntil(scanner, moment.now) ?? Number.NEGATIVE_INFINITY;
+  const settled = settlingUntil(moment, scanner) ?? Number.NEGATIVE_INFINITY;
   const causes = scanner.causes.map((standing) => standingCause(moment, scanner, site, standing));
   const weekly = weeklyDue(moment, scanner);
   if (weekly !== null) {
@@ -81,7 +85,7 @@ type SinceWhen = Moment & { readonly said?: { readonly upSince: Instant | null }
 function neverAskedAt(moment: SinceWhen, scanner: ScannerState, siteId: string, at: Instant): Instant {
   const site = siteOf(moment.practice, siteId);
   if (site === undefined) return at;
-  const today = localDateOf(moment.now, site.timezone);
+  const today = todayIn(moment, site.timezone);
   const began = moment.said?.upSince ?? null;
   const beganLater = (instant: Instant) => {
     return began !== null && instant < began && localDateOf(began, site.timezone) === today;
@@ -89,7 +93,7 @@ function neverAskedAt(moment: SinceWhen, scanner: ScannerState, siteId: string, 
   if (localDateOf(at, site.timezone) === today && !beganLater(at)) return at;
   const changes = changesOf(moment.state, siteId);
   const closing = lastClosing(site, today, changes);
-  const from = closing !== null && moment.now <= closing ? today : addDays(today, 1);
+  const from = closing !== null && !hasCome(moment, closing + 1) ? today : addDays(today, 1);
   const asked = (first: LocalDate) => {
     const day = openDayFrom(site, first, changes);
     return day === null ? at : requestTime(moment, scanner, siteId, day).at;

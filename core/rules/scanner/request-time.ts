@@ -3,7 +3,8 @@ import type { ScannerState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
 import type { Instant } from '../../time/instant.ts';
 import { type LocalDate, startOfDay, toInstant } from '../../time/zone.ts';
-import type { Moment } from '../readiness.ts';
+import { hasCome } from '../clock.ts';
+import type { Moment } from '../moment.ts';
 import { type RoomTrend, roomTrend } from './room-unsteady.ts';
 
 /** When the weekly calibration of one day is asked for, and what puts it off. */
@@ -22,7 +23,7 @@ export function requestTime(
   site: string,
   day: LocalDate,
 ): RequestTime {
-  const { practice, now } = moment;
+  const { practice } = moment;
   const zone = zoneOf(practice, site);
   const base = toInstant(day, ruleValue(practice, 'calibrationAskAt', { site }), zone);
   const until = toInstant(day, ruleValue(practice, 'settleUnsteadyUntil', { site }), zone);
@@ -30,7 +31,7 @@ export function requestTime(
   const trend = roomTrend(moment, site, scanner.room, startOfDay(day, zone), until);
   if (trend === null || until <= base) return { base, at: afterScan, waitsFor: null };
   if (trend.unsteady) {
-    const waitsFor = now < until ? { trend, until } : null;
+    const waitsFor = hasCome(moment, until) ? null : { trend, until };
     return { base, at: Math.max(afterScan, until), waitsFor };
   }
   // A calmer reading ends the wait when it is noted, not at the 10:30 that has gone by.

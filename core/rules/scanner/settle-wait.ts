@@ -1,7 +1,7 @@
 import type { ScannerState } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
-import { localDateOf } from '../../time/zone.ts';
 import { placeWords } from '../../words/place-words.ts';
+import { today } from '../clock.ts';
 import type { Matter, Rule, View } from '../matter.ts';
 import { weeklyDue } from '../readiness/weekly-due.ts';
 import { chatRoomFor } from '../room-of.ts';
@@ -23,11 +23,11 @@ export const settleWaitRule: Rule = (view) => {
 };
 
 function isWeeklyToday(view: View, scanner: ScannerState): boolean {
-  return weeklyDue(view, scanner)?.day === localDateOf(view.now, zoneOf(view.practice, scanner.site));
+  return weeklyDue(view, scanner)?.day === today(view, zoneOf(view.practice, scanner.site));
 }
 
 function waitOf(view: View, site: string, scanners: readonly ScannerState[]): readonly Matter[] {
-  const day = localDateOf(view.now, zoneOf(view.practice, site));
+  const day = today(view, zoneOf(view.practice, site));
   const key = `${RULE}|site:${site}|${day}`;
   const room = chatRoomFor(view, site);
   if (room === null) return [];

@@ -1,7 +1,7 @@
 import { ruleValue } from '../../defaults/rule-value.ts';
 import { type Instant, MINUTE } from '../../time/instant.ts';
 import type { Matter, View } from '../matter.ts';
-import { isQuiet, whenOpen } from '../quiet.ts';
+import { outOfQuietFrom } from '../quiet.ts';
 
 type Stages = Matter['stages'];
 
@@ -9,9 +9,8 @@ type Stages = Matter['stages'];
  * When something unsaid may be said: out of quiet hours, and where its time went by unsaid (the program was down, the
  * scanner away) not in the quiet that there is now either.
  */
-export function sayableAt({ practice, state, now }: View, site: string, at: Instant): Instant {
-  const open = whenOpen(practice, state, site, at);
-  return open < now && isQuiet(practice, state, site, now) ? whenOpen(practice, state, site, now) : open;
+export function sayableAt(view: View, site: string, at: Instant): Instant {
+  return outOfQuietFrom(view, site, at);
 }
 
 /** One reminder and no more. */

@@ -2,7 +2,8 @@ import { ruleValue } from '../../defaults/rule-value.ts';
 import { scannerOf } from '../../practice/look-up.ts';
 import type { Mark, ScannerState } from '../../record/state.ts';
 import { MINUTE, toIso } from '../../time/instant.ts';
-import type { Matter, Rule, View } from '../matter.ts';
+import { eachScanner } from '../each.ts';
+import type { Matter, View } from '../matter.ts';
 import { chatRoomFor } from '../room-of.ts';
 import { scannerWords } from '../tips/tip-words.ts';
 import { isLateNote } from './late-note.ts';
@@ -12,9 +13,7 @@ import { onlyOnce, sayableAt } from './stages.ts';
 const RULE = 'wipe';
 
 /** A scanner not wiped down ten minutes after a finished scan: one reminder for the scan. */
-export const wipeRule: Rule = (view) => {
-  return [...view.state.scanners.values()].flatMap((scanner) => wipeMatters(view, scanner));
-};
+export const wipeRule = eachScanner(wipeMatters);
 
 function wipeMatters(view: View, scanner: ScannerState): readonly Matter[] {
   const { practice, said } = view;
@@ -43,16 +42,18 @@ function wipeMatters(view: View, scanner: ScannerState): readonly Matter[] {
         : wipeStages(view, site, key, finished, wait),
       since: finished.at,
       group: `clean@${site}`,
-      line: [
-        {
-          line: [
-            { strong: `Wipe down ${scannerWords(practice, scanner.id)}` },
-            `: ${scanWords(view, dirtySince)}.`,
-          ],
-        },
-        { points: [['Scanner and base; lens looked at for smears, hairs and dust.']] },
-        ...(notes.length === 0 ? [] : [{ points: notes.map((note) => [note]) }]),
-      ],
+      get line() {
+        return [
+          {
+            line: [
+              { strong: `Wipe down ${scannerWords(practice, scanner.id)}` },
+              `: ${scanWords(view, dirtySince)}.`,
+            ],
+          },
+          { points: [['Scanner and base; lens looked at for smears, hairs and dust.']] },
+          ...(notes.length === 0 ? [] : [{ points: notes.map((note) => [note]) }]),
+        ];
+      },
       leads: [],
       tick: (at, by) => [{ kind: 'wiped', when: toIso(at), by, scanner: scanner.id, part: 'all' }],
     },

@@ -1,7 +1,8 @@
 import { type Instant, MINUTE } from '../../../time/instant.ts';
 import { addDays, type LocalDate } from '../../../time/zone.ts';
-import { OncePerLook } from '../../look.ts';
+import { hasCome } from '../../clock.ts';
 import type { View } from '../../matter.ts';
+import { remembered } from '../../watch/remembered.ts';
 import { daysAhead } from '../day-times.ts';
 import { ranBefore } from '../ran-before.ts';
 
@@ -20,21 +21,17 @@ export function briefKey(site: string, date: LocalDate): string {
  * The site's next brief that was not said yet. Today's stays until closing where the program was down at its time, not
  * where it was only started later. `null` where the site never opens.
  */
-export function nextBrief(view: View, site: string): NextBrief | null {
-  return briefs.get(view, site, () => findNextBrief(view, site));
-}
+export const nextBrief: (view: View, site: string) => NextBrief | null = remembered(findNextBrief);
 
 interface NextBrief {
   readonly date: LocalDate;
   readonly at: Instant;
 }
 
-const briefs = new OncePerLook<NextBrief | null>();
-
 function findNextBrief(view: View, site: string): NextBrief | null {
   for (const { date, brief, shut } of daysAhead(view, site)) {
-    if (view.said.saidAt(briefKey(site, date), 'first') !== null || shut < view.now) continue;
-    if (brief < view.now - JUST_MISSED && !wasThere(view, site, date, brief)) continue;
+    if (view.said.saidAt(briefKey(site, date), 'first') !== null || hasCome(view, shut + 1)) continue;
+    if (hasCome(view, brief + JUST_MISSED + 1) && !wasThere(view, site, date, brief)) continue;
     return { date, at: brief };
   }
   return null;

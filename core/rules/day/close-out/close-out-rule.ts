@@ -1,6 +1,8 @@
 import { MINUTE } from '../../../time/instant.ts';
 import { lines } from '../../../words/message.ts';
-import type { Matter, Rule, View } from '../../matter.ts';
+import { hasCome } from '../../clock.ts';
+import { eachSite } from '../../each.ts';
+import type { Matter, View } from '../../matter.ts';
 import { chatRoomFor } from '../../room-of.ts';
 import { type DayTimes, daysAhead } from '../day-times.ts';
 import { closeOut, wasOpenBy } from './close-out.ts';
@@ -13,19 +15,20 @@ const RULE = 'close-out';
  * A quarter of an hour before a site closes: what is still open there; nothing open, no post. One that could not be said
  * by closing is not said at all: nobody is there, and the next brief names what stands open.
  */
-export const closeOutRule: Rule = (view) => view.practice.sites.flatMap(({ id }) => siteMatters(view, id));
+export const closeOutRule = eachSite((view, { id }) => siteMatters(view, id));
 
 function siteMatters(view: View, site: string): readonly Matter[] {
   const room = chatRoomFor(view, site);
   // The closing minute is still open.
   const [next] = daysAhead(view, site).filter((day) => {
     const said = view.said.saidAt(keyOf(site, day), 'first') !== null;
-    return !said && view.now < day.shut + MINUTE && (day.closeOut > view.now || isOpenSince(view, site, day));
+    if (said || hasCome(view, day.shut + MINUTE)) return false;
+    return !hasCome(view, day.closeOut) || isOpenSince(view, site, day);
   });
   if (room === null) return [];
   const said = saidParts(view, site, room);
   if (next === undefined) return said;
-  const due = next.closeOut <= view.now ? closeOut(view, site) : null;
+  const due = hasCome(view, next.closeOut) ? closeOut(view, site) : null;
   const parts = due === null ? [] : closeOutParts(due).map((part) => partMatter(site, room, next, part));
   return [
     ...said,

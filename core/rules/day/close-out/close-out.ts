@@ -1,7 +1,7 @@
 import type { LoadState, Mark, ScannerState, TipState } from '../../../record/state.ts';
 import type { Instant } from '../../../time/instant.ts';
-import { OncePerLook } from '../../look.ts';
 import type { View } from '../../matter.ts';
+import { remembered } from '../../watch/remembered.ts';
 import { openLoads } from '../open-loads.ts';
 
 /** What a site leaves open at the end of its day, as data. */
@@ -17,11 +17,7 @@ export interface CloseOut {
 const NOT_SENT = new Set(['used', 'washed', 'bagged']);
 
 /** What stands open at the site now. Scanners that are missing or on their way are nobody's to wipe. */
-export function closeOut(view: View, site: string): CloseOut {
-  return found.get(view, site, () => findOpen(view, site));
-}
-
-const found = new OncePerLook<CloseOut>();
+export const closeOut: (view: View, site: string) => CloseOut = remembered(findOpen);
 
 function findOpen(view: View, site: string): CloseOut {
   const { scanners, tips } = view.state;

@@ -2,8 +2,9 @@ import type { Site } from '../../../practice/practice.ts';
 import type { Instant } from '../../../time/instant.ts';
 import { startOfDay } from '../../../time/zone.ts';
 import type { Message } from '../../../words/message.ts';
+import { eachSite } from '../../each.ts';
 import type { Matter, Rule, View } from '../../matter.ts';
-import { whenOpen } from '../../quiet.ts';
+import { whenOpen, whenOpenNow } from '../../quiet.ts';
 import { chatRoomFor } from '../../room-of.ts';
 import { scannerWords } from '../../tips/tip-words.ts';
 import { nextCount, tipsOf } from './count-due.ts';
@@ -22,8 +23,8 @@ export const askCountRule: Rule = (view) => {
 
 function firstCount(view: View, room: string, sites: readonly Site[]): Matter {
   const key = `${RULE}|${room}`;
-  const opens = sites.map(({ id }) => whenOpen(view.practice, view.state, id, view.now));
-  const at = view.said.saidAt(key, 'first') ?? Math.min(...opens);
+  const opens = () => Math.min(...sites.map(({ id }) => whenOpenNow(view, id)));
+  const at = view.said.saidAt(key, 'first') ?? opens();
   return question(view, { key, room, sites, at, message: () => firstWords(view, sites) });
 }
 
@@ -52,28 +53,23 @@ function firstWords(view: View, sites: readonly Site[]): Message {
 }
 
 /** A count each quarter, asked for when the site opens that day. */
-export const quarterCountRule: Rule = (view) => {
-  return view.practice.sites.flatMap((site): readonly Matter[] => {
-    const from = nextCount(view, site.id);
-    const counted = view.state.sites.get(site.id)?.stocktake ?? null;
-    const room = chatRoomFor(view, site.id);
-    if (from === null || counted === null || room === null || tipsOf(view.state, site.id).length === 0)
-      return [];
-    const key = `${RULE}|site:${site.id}|${counted.entry}`;
-    const due = whenOpen(view.practice, view.state, site.id, startOfDay(from, site.timezone));
-    const at = view.said.saidAt(key, 'first') ?? due;
-    const message = (): Message => [
-      {
-        line: [
-          { strong: `Count the tips at ${site.name}` },
-          `: a count is due ${countEvery(view, site.id)}.`,
-        ],
-      },
-      { line: [`Type what you find, such as ${countExample(view, site.id)}.`] },
-    ];
-    return [question(view, { key, room, sites: [site], at, message })];
-  });
-};
+export const quarterCountRule = eachSite((view, site) => {
+  const from = nextCount(view, site.id);
+  const counted = view.state.sites.get(site.id)?.stocktake ?? null;
+  const room = chatRoomFor(view, site.id);
+  if (from === null || counted === null || room === null || tipsOf(view.state, site.id).length === 0)
+    return [];
+  const key = `${RULE}|site:${site.id}|${counted.entry}`;
+  const due = () => whenOpen(view.practice, view.state, site.id, startOfDay(from, site.timezone));
+  const at = view.said.saidAt(key, 'first') ?? due();
+  const message = (): Message => [
+    {
+      line: [{ strong: `Count the tips at ${site.name}` }, `: a count is due ${countEvery(view, site.id)}.`],
+    },
+    { line: [`Type what you find, such as ${countExample(view, site.id)}.`] },
+  ];
+  return [question(view, { key, room, sites: [site], at, message })];
+});
 
 interface Asked {
   readonly key: string;
@@ -90,7 +86,9 @@ function question(view: View, { key, room, sites, at, message }: Asked): Matter 
     about: 'question',
     site: sites[0]?.id ?? '',
     room,
-    items: sites.flatMap(({ id }) => tipsOf(view.state, id).map((tip): `tip:${string}` => `tip:${tip}`)),
+    get items() {
+      return sites.flatMap(({ id }) => tipsOf(view.state, id).map((tip): `tip:${string}` => `tip:${tip}`));
+    },
     stages: [{ stage: 'first', at }],
     since: at,
     group: RULE,

@@ -1,6 +1,6 @@
 import type { Message } from '../../../words/message.ts';
 import type { Rule, View } from '../../matter.ts';
-import { whenOpen } from '../../quiet.ts';
+import { whenOpenNow } from '../../quiet.ts';
 import { chatRoomFor } from '../../room-of.ts';
 import { type OrderNow, orderNow } from './tip-stock.ts';
 
@@ -13,7 +13,7 @@ export const orderRule: Rule = (view) => {
   const room = site === undefined ? null : chatRoomFor(view, site.id);
   if (needed === null || site === undefined || room === null) return [];
   const key = `${RULE}|${view.state.tips.size} tips`;
-  const at = view.said.saidAt(key, 'first') ?? whenOpen(view.practice, view.state, site.id, view.now);
+  const at = view.said.saidAt(key, 'first') ?? whenOpenNow(view, site.id);
   return [
     {
       key,
@@ -25,13 +25,17 @@ export const orderRule: Rule = (view) => {
       stages: [{ stage: 'first', at }],
       since: at,
       group: RULE,
-      line: words(view, needed),
+      line: orderWords(view, needed),
       leads: [],
     },
   ];
 };
 
-function words({ state }: View, { tips, cyclesLeft, meanPerDay, reorderPoint, leadDays }: OrderNow): Message {
+/** "Order 12 tips: 40 cycles are left in all …", with the figures that say so. */
+export function orderWords(
+  { state }: View,
+  { tips, cyclesLeft, meanPerDay, reorderPoint, leadDays }: OrderNow,
+): Message {
   const uncounted = [...state.tips.values()].filter(
     ({ limit, retired }) => limit === null && retired === null,
   );

@@ -3,19 +3,26 @@ import { median } from '../../../science/median.ts';
 import { type Reorder, reorder } from '../../../supply/reorder.ts';
 import { isOpenDay } from '../../../time/opening.ts';
 import { addDays, type LocalDate, localDateOf } from '../../../time/zone.ts';
+import { today as todayIn } from '../../clock.ts';
 import type { View } from '../../matter.ts';
 import { changesOf } from '../../quiet.ts';
 
-/** Order now: how many, with the figures behind it. */
+/** When to order and how many, with the figures behind it. */
 export interface OrderNow extends Reorder {
   readonly leadDays: number;
 }
 
-/**
- * The practice's tips as a stock of usable cycles: `null` while there is more than the reorder point, while no limit is
- * known to count against, or with under 5 open days of use on record. Tips move between sites, so it is one stock.
- */
+/** The practice's tips where they have to be ordered now; `null` while there is more than the reorder point, or none is known. */
 export function orderNow(view: View): OrderNow | null {
+  const stock = tipStock(view);
+  return stock === null || stock.cyclesLeft > stock.reorderPoint ? null : stock;
+}
+
+/**
+ * The practice's tips as a stock of usable cycles: `null` while no limit is known to count against, or with under 5 open
+ * days of use on record. Tips move between sites, so it is one stock.
+ */
+export function tipStock(view: View): OrderNow | null {
   const limited = [...view.state.tips.values()].filter(({ limit }) => limit !== null);
   const cyclesPerTip = median(limited.map(({ limit }) => limit ?? 0)) ?? 0;
   if (!(cyclesPerTip > 0)) return null;
@@ -30,13 +37,13 @@ export function orderNow(view: View): OrderNow | null {
     coverDays: ruleValue(view.practice, 'reorderCoverDays'),
     serviceLevel: ruleValue(view.practice, 'reorderServicePercent') / 100,
   });
-  return needed === undefined || needed.cyclesLeft > needed.reorderPoint ? null : { ...needed, leadDays };
+  return needed === undefined ? null : { ...needed, leadDays };
 }
 
 /** Tips with a limit used on each open day before today, from the first use on record in that time. */
 function usesPerOpenDay(view: View): readonly number[] {
   const zone = view.practice.timezone;
-  const today = localDateOf(view.now, zone);
+  const today = todayIn(view, zone);
   const from = addDays(today, -ruleValue(view.practice, 'reorderUseDays'));
   const uses = new Map<LocalDate, number>();
   let first = today;
@@ -56,7 +63,7 @@ function usesPerOpenDay(view: View): readonly number[] {
 }
 
 function openDaysAhead(view: View, days: number): number {
-  const today = localDateOf(view.now, view.practice.timezone);
+  const today = todayIn(view, view.practice.timezone);
   let open = 0;
   for (let ahead = 1; ahead <= Math.ceil(days); ahead++) if (isWorkday(view, addDays(today, ahead))) open++;
   return open;

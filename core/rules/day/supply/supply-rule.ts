@@ -1,8 +1,10 @@
 import type { Site } from '../../../practice/practice.ts';
 import type { Instant } from '../../../time/instant.ts';
-import { type LocalDate, localDateOf, minutesOf, timeOfMinutes, toLocal } from '../../../time/zone.ts';
-import type { Matter, Rule, View } from '../../matter.ts';
-import { whenOpen } from '../../quiet.ts';
+import { type LocalDate, minutesOf, timeOfMinutes, toLocal } from '../../../time/zone.ts';
+import { hasCome, today } from '../../clock.ts';
+import { eachSite } from '../../each.ts';
+import type { Matter, View } from '../../matter.ts';
+import { isQuietNow, whenOpenNow } from '../../quiet.ts';
 import { chatRoomFor } from '../../room-of.ts';
 import { nextBrief } from '../brief/next-brief.ts';
 import { daysAhead } from '../day-times.ts';
@@ -19,13 +21,13 @@ const EARLIER_MINUTES = 60;
  * Today or the next open day is short of tips: said at once while the site is open, once for each site, date and shortage.
  * While it is shut the next brief says it. Before the tips have been counted, only what is short whatever they are.
  */
-export const supplyRule: Rule = (view) => view.practice.sites.flatMap((site) => siteMatters(view, site));
+export const supplyRule = eachSite(siteMatters);
 
 function siteMatters(view: View, site: Site): readonly Matter[] {
   if ((view.state.sites.get(site.id)?.bookings.size ?? 0) === 0) return [];
   const room = chatRoomFor(view, site.id);
   if (room === null) return [];
-  const days = daysAhead(view, site.id).filter(({ shut }) => shut >= view.now);
+  const days = daysAhead(view, site.id).filter(({ shut }) => !hasCome(view, shut + 1));
   return days.slice(0, 2).flatMap(({ date }) => {
     const supply = supplyFor(view, site.id, date);
     if (supply?.short == null || !supply.certain) return [];
@@ -35,9 +37,8 @@ function siteMatters(view: View, site: Site): readonly Matter[] {
 
 function matterOf(view: View, site: Site, supply: SiteSupply, from: Instant, room: string): Matter {
   const key = keyOf(view, site, supply.date, from);
-  const open = whenOpen(view.practice, view.state, site.id, view.now);
-  const brief = open > view.now ? nextBrief(view, site.id) : null;
-  const inBrief = brief !== null && brief.at <= open;
+  const brief = isQuietNow(view, site.id) ? nextBrief(view, site.id) : null;
+  const inBrief = brief !== null && brief.at <= whenOpenNow(view, site.id);
   return {
     key,
     rule: RULE,
@@ -47,8 +48,15 @@ function matterOf(view: View, site: Site, supply: SiteSupply, from: Instant, roo
     get items() {
       return supply.outlook.send.flatMap(({ tips }) => tips.map((id): `tip:${string}` => `tip:${id}`));
     },
-    stages: [{ stage: 'first', at: view.said.saidAt(key, 'first') ?? (inBrief ? brief.at : open) }],
-    since: view.now,
+    stages: [
+      {
+        stage: 'first',
+        at: view.said.saidAt(key, 'first') ?? (inBrief ? brief.at : whenOpenNow(view, site.id)),
+      },
+    ],
+    get since() {
+      return view.now;
+    },
     group: inBrief ? 'brief' : `${RULE}@${site.id}|${supply.date}`,
     get line() {
       return [{ line: shortWords(view, supply) ?? [] }];
@@ -68,7 +76,7 @@ function keyOf(view: View, site: Site, date: LocalDate, from: Instant): string {
   const told = lastTold(view, shortage);
   if (told === null) return keyAt(begins);
   const booked = bookingsOn(view, site, date).some(({ noted }) => noted > told.said);
-  const isToday = date === localDateOf(view.now, site.timezone);
+  const isToday = date === today(view, site.timezone);
   const isEarlier = isToday && begins <= told.minute - EARLIER_MINUTES;
   return booked || isEarlier ? keyAt(begins) : keyAt(told.minute);
 }

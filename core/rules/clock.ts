@@ -1,0 +1,41 @@
+import { DAY, type Instant } from '../time/instant.ts';
+import { offsetAt } from '../time/offsets.ts';
+import { addDays, type LocalDate, localDateOf, startOfDay } from '../time/zone.ts';
+import type { Moment } from './moment.ts';
+import { watchAt } from './watch/shared.ts';
+
+// Rules look at the clock through these two: so it is known until when what they say holds, and they need not be asked at
+// every look. A rule that takes `view.now` itself is right too, and asked anew at every instant.
+
+type Clock = Pick<Moment, 'now'>;
+
+/** Whether that instant has come. */
+export function hasCome(moment: Clock, at: Instant): boolean {
+  const watch = watchAt(moment);
+  if (watch === null) return moment.now >= at;
+  const come = watch.now >= at;
+  if (come) watch.grounds?.within(at, Number.POSITIVE_INFINITY);
+  else watch.grounds?.within(Number.NEGATIVE_INFINITY, at);
+  return come;
+}
+
+/** The date on that zone's calendar. */
+export function today(moment: Clock, zone: string): LocalDate {
+  const watch = watchAt(moment);
+  if (watch === null) return localDateOf(moment.now, zone);
+  const date = localDateOf(watch.now, zone);
+  if (watch.grounds !== null) {
+    const [from, until] = stretchOf(date, zone, watch.now);
+    watch.grounds.within(from, until);
+  }
+  return date;
+}
+
+/** From when until when it is that date there; where the clocks change on it, that instant alone. */
+function stretchOf(date: LocalDate, zone: string, now: Instant): readonly [Instant, Instant] {
+  const from = startOfDay(date, zone);
+  const until = startOfDay(addDays(date, 1), zone);
+  return until - from === DAY && offsetAt(from, zone) === offsetAt(until, zone)
+    ? [from, until]
+    : [now, now + 1];
+}
