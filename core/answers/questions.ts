@@ -1,4 +1,5 @@
 import type { Gap } from '../language/read.ts';
+import type { Item } from '../reading/slots.ts';
 import type { View } from '../rules/matter.ts';
 import type { Choice } from '../rules/question.ts';
 import { idRanges } from '../words/item-words.ts';
@@ -19,10 +20,15 @@ const OFFERED = 9;
 
 /**
  * What the bot asks where a note is unclear, with numbered choices; `null` where nothing sensible can be asked.
- * `sites`: those of the chat room; what is there comes first.
+ * `sites`: those of the chat room; what is there comes first. `lately`: what this person told of, the latest first.
  */
-export function questionFor(gap: Gap, view: View, sites: readonly string[] = []): Wording | null {
-  const choices = candidatesFor(gap, view, sites);
+export function questionFor(
+  gap: Gap,
+  view: View,
+  sites: readonly string[] = [],
+  lately: readonly Item[] = [],
+): Wording | null {
+  const choices = candidatesFor(gap, view, sites, lately);
   const head = headOf(gap, view);
   if (choices.length === 0 || gap.draft === undefined)
     return { message: [{ line: head }, { line: [again(gap, view)] }], choices: [], shown: 0 };

@@ -10,6 +10,7 @@ import { clockWords, dateReadBack } from '../../words/clock-words.ts';
 import { type Line, lines, type Message, wordsOf } from '../../words/message.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
+import { answerBrief } from './brief.ts';
 
 /** Posts of the day itself are no work to be done. */
 const NOT_WORK = new Set<Matter['about']>(['brief', 'close-out', 'question', 'settle', 'order', 'incident']);
@@ -24,6 +25,7 @@ type DueView = Omit<AskView, 'entries'>;
  * are asked about.
  */
 export function answerDue(ask: AskOf<'due'>, view: DueView): Answer {
+  if (ask.all) return answerBrief(ask, view);
   const sites = sitesOfAsk(view.practice, ask.site, view.room);
   const matters = onceEach(openMatters(view))
     .filter(

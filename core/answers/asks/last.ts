@@ -1,18 +1,17 @@
 import type { AskOf } from '../../reading/ask.ts';
 import type { Item } from '../../reading/slots.ts';
-import type { Mark, ScannerState } from '../../record/state.ts';
-import { zoneOf } from '../../record/where.ts';
+import type { ScannerState } from '../../record/state.ts';
 import { readinessOf } from '../../rules/readiness.ts';
 import { reasonWords } from '../../rules/scanner/reason-words.ts';
 import { celsiusWords } from '../../rules/scanner/time-words.ts';
 import { capital, scannerWords } from '../../rules/tips/tip-words.ts';
-import { clockWords } from '../../words/clock-words.ts';
 import { idOf } from '../../words/item-words.ts';
 import type { Line, Message } from '../../words/message.ts';
-import { nameOf } from '../../words/people-words.ts';
 import { placeWords } from '../../words/place-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
+import { scannersAt } from '../scanners-at.ts';
 import { sitesOfAsk } from '../site-of-ask.ts';
+import { whenBy } from '../when-by.ts';
 import { whereLine } from './where.ts';
 
 type Of = Exclude<AskOf<'last'>['of'], 'temperature'>;
@@ -22,20 +21,13 @@ export function answerLast(ask: AskOf<'last'>, view: AskView): Answer {
   const { of, item } = ask;
   if (of === 'temperature') return temperatures(ask, view);
   if (item !== undefined && !item.startsWith('scanner:')) return ofOtherItem(of, item, view);
-  const ids = item === undefined ? scannersOf(ask.site, view) : [idOf(item)];
+  const ids = item === undefined ? scannersAt(ask.site, view).map(({ id }) => id) : [idOf(item)];
   const points = ids.map((id) => {
     const scanner = view.state.scanners.get(id);
     return scanner === undefined ? whereLine(`scanner:${id}`, view) : lineOf(of, scanner, view);
   });
   const message: Message = points.length === 1 ? points.map((line) => ({ line })) : [{ points }];
   return { about: 'answer', message, items: ids.map((id) => `scanner:${id}` as const) };
-}
-
-function scannersOf(site: string | undefined, view: AskView): readonly string[] {
-  const sites = sitesOfAsk(view.practice, site, view.room);
-  const all = [...view.state.scanners.values()];
-  const here = all.filter((scanner) => scanner.site !== null && sites.includes(scanner.site));
-  return (here.length === 0 ? all : here).map(({ id }) => id);
 }
 
 function lineOf(of: Of, scanner: ScannerState, view: AskView): Line {
@@ -98,12 +90,6 @@ function ofOtherItem(of: Of, item: Item, view: AskView): Answer {
     `: last used ${whenBy(use.mark, use.site, view)}${on}, ${placeWords(view.practice, use.site, use.room)}.`,
   ];
   return { about: 'answer', message: [{ line }], items: [item] };
-}
-
-/** "Mon 10:40 (Rosa)". */
-function whenBy(mark: Mark, site: string | null, view: AskView): string {
-  const by = mark.by === null ? '' : ` (${nameOf(view.practice, mark.by)})`;
-  return clockWords(mark.at, view.now, zoneOf(view.practice, site)) + by;
 }
 
 /** The latest reading of each site, and of each of its rooms that has one of its own. */

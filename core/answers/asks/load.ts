@@ -13,7 +13,8 @@ import { type Line, lines, type Message } from '../../words/message.ts';
 import { nameOf } from '../../words/people-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 
-const STATUS = {
+/** How a load stands, in words. */
+export const LOAD_STATUS = {
   open: 'no result yet',
   passed: 'passed',
   failed: 'failed',
@@ -52,7 +53,7 @@ export function loadsAsked(said: string, { state }: Pick<AskView, 'state'>): rea
 
 function loadBlocks(load: LoadState, view: AskView): Message {
   const head: Line = [
-    { strong: `${capital(loadWords(view.practice, load))}: ${STATUS[load.status]}` },
+    { strong: `${capital(loadWords(view.practice, load))}: ${LOAD_STATUS[load.status]}` },
     load.tips.length === 0 ? ', no tips noted.' : `, ${tipsAsRanges(load.tips)}.`,
   ];
   const points = [

@@ -11,17 +11,17 @@ import { unsafeWords } from '../../rules/tips/unsafe-words.ts';
 import { clockWords } from '../../words/clock-words.ts';
 import { idOf } from '../../words/item-words.ts';
 import { autoclaveWords, loadWords } from '../../words/load-words.ts';
-import type { Line, Message } from '../../words/message.ts';
+import { type Line, lines, type Message } from '../../words/message.ts';
 import { nameOf } from '../../words/people-words.ts';
 import { placeWords } from '../../words/place-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
-import { sitesOfAsk } from '../site-of-ask.ts';
+import { scannersAt } from '../scanners-at.ts';
 import { answerLoad } from './load.ts';
 import { whereLine } from './where.ts';
 
 /** "Is green good to go?": yes or no first, then why, then what may be taken instead. */
-export function answerReady({ item }: AskOf<'ready'>, view: AskView): Answer {
-  if (item === undefined) return allScanners(view);
+export function answerReady({ item, site }: AskOf<'ready'>, view: AskView): Answer {
+  if (item === undefined) return allScanners(site, view);
   const id = idOf(item);
   if (item.startsWith('load:')) return answerLoad({ kind: 'load', load: id }, view);
   return { about: 'answer', message: messageOf(item, id, view), items: [item] };
@@ -35,11 +35,12 @@ function messageOf(item: Item, id: string, view: AskView): Message {
 }
 
 /** Those that stand where it is asked, else every one; what is ready first. */
-function allScanners(view: AskView): Answer {
-  const sites = sitesOfAsk(view.practice, undefined, view.room);
-  const all = [...view.state.scanners.values()];
-  const here = all.filter(({ site }) => site !== null && sites.includes(site));
-  const ids = (here.length === 0 ? all : here).map(({ id }) => id);
+function allScanners(site: string | undefined, view: AskView): Answer {
+  const ids = scannersAt(site, view).map(({ id }) => id);
+  if (ids.length === 0) {
+    const at = placeWords(view.practice, site ?? null, null);
+    return { about: 'answer', message: lines([{ strong: 'No scanner' }, ` is at ${at}.`]), items: [] };
+  }
   const ready = ids.filter((id) => readinessOf(view, id).ready);
   const points = [...ready, ...ids.filter((id) => !ready.includes(id))].map((id) => scannerLine(id, view));
   const message: Message = points.length === 1 ? points.map((line) => ({ line })) : [{ points }];

@@ -6,17 +6,26 @@ import { zoneOf } from '../../record/where.ts';
 import { capital, scannerWords } from '../../rules/tips/tip-words.ts';
 import { clockWords } from '../../words/clock-words.ts';
 import { idOf, itemWords } from '../../words/item-words.ts';
-import type { Line } from '../../words/message.ts';
+import type { Line, Message } from '../../words/message.ts';
 import { nameOf } from '../../words/people-words.ts';
 import { placeWords } from '../../words/place-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
 import { tipStateWords } from '../tip-groups.ts';
 import { answerLoad } from './load.ts';
+import { answerPlace } from './place.ts';
 
-/** Where something is, since when and by whose word. */
-export function answerWhere({ item }: AskOf<'where'>, view: AskView): Answer {
+/** Where something is, since when and by whose word; with no item every scanner, or what is at the place named. */
+export function answerWhere({ item, site, room }: AskOf<'where'>, view: AskView): Answer {
+  if (item === undefined) return site === undefined ? everyScanner(view) : answerPlace(site, room, view);
   if (item.startsWith('load:')) return answerLoad({ kind: 'load', load: idOf(item) }, view);
   return { about: 'answer', message: [{ line: whereLine(item, view) }], items: [item] };
+}
+
+function everyScanner(view: AskView): Answer {
+  const items = [...view.state.scanners.keys()].map((id) => `scanner:${id}` as const);
+  const points = items.map((item) => whereLine(item, view));
+  const message: Message = points.length === 1 ? points.map((line) => ({ line })) : [{ points }];
+  return { about: 'answer', message, items };
 }
 
 /** One line that tells where an item is; starts with its name. */

@@ -1,5 +1,6 @@
 import type { Gap } from '../../language/read.ts';
 import { roomOf, scannerOf, siteOf } from '../../practice/look-up.ts';
+import type { Item } from '../../reading/slots.ts';
 import type { TipShown } from '../../record/state.ts';
 import type { View } from '../../rules/matter.ts';
 import type { Choice } from '../../rules/question.ts';
@@ -7,19 +8,33 @@ import { sterileStock } from '../../rules/tips/sterile-stock.ts';
 
 /**
  * What may be answered to a gap: the reader's own choices, else what the practice and the record hold for it. Scanners that
- * are at these sites come first; of tips only those that are there, where there are any.
+ * were told of lately come first, the latest in front, then those at these sites; of tips only those that are there, where
+ * there are any.
  */
-export function candidatesFor(gap: Gap, view: View, sites: readonly string[]): readonly Choice[] {
+export function candidatesFor(
+  gap: Gap,
+  view: View,
+  sites: readonly string[],
+  lately: readonly Item[] = [],
+): readonly Choice[] {
   const all = allCandidates(gap, view, sites);
   const { state } = view;
   const isHere = ({ value }: Choice): boolean => {
-    const id = value.slice(value.indexOf(':') + 1);
+    const id = bareId(value);
     const known = gap.unclear.about === 'scanner' ? state.scanners.get(id) : state.tips.get(id);
     return known !== undefined && known.site !== null && sites.includes(known.site);
   };
-  if (gap.unclear.about === 'scanner') return [...all.filter(isHere), ...all.filter((one) => !isHere(one))];
+  if (gap.unclear.about === 'scanner') {
+    const told = lately.flatMap((item) => all.filter(({ value }) => item === `scanner:${bareId(value)}`));
+    const rest = all.filter((one) => !told.includes(one));
+    return [...told, ...rest.filter(isHere), ...rest.filter((one) => !isHere(one))];
+  }
   const here = gap.unclear.about === 'tip' ? all.filter(isHere) : [];
   return here.length === 0 ? all : here;
+}
+
+function bareId(value: string): string {
+  return value.slice(value.indexOf(':') + 1);
 }
 
 function allCandidates(gap: Gap, view: View, sites: readonly string[]): readonly Choice[] {
