@@ -13,6 +13,8 @@ export function contrasted(draft: Draft, previous: Interpretation | null): reado
   const parts = saidIn(draft);
   const things = parts.filter((p) => p.entity !== undefined && THINGS.has(p.entity.is));
   if (things.length === 0 || parts.length > 8 || !parts.every(mayStand)) return null;
+  // "It was Heron I calibrated, not Otter" says nothing of Otter.
+  if (parts.findIndex((p) => DENIES.test(p.text)) === 0 || parts[0]?.text === 'but') return null;
   if (things.some((p) => previous.clause.parts.includes(p)) || !sameSort(things, previous)) return null;
   const outcome = outcomeIn(parts, previous);
   if (outcome === null) return null;

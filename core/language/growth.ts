@@ -52,7 +52,16 @@ function isToldNext(following: Draft | undefined): boolean {
   );
 }
 
+/** "Retired 17, it's done 100": a number told of it is none of its kind. */
+function countsIt(next: Draft): boolean {
+  return (
+    /^(it|he|she|that|this|they)$/.test(next.parts[0]?.text ?? '') &&
+    next.parts.some((p) => p.entity?.is === 'tips' && !p.entity.named && p.entity.ids.length === 0)
+  );
+}
+
 function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: NoteScope): boolean {
+  if (read !== null && countsIt(next)) return false;
   if (next.quoted || supposition(next.parts) >= 0) return false;
   if (read !== null && (leftOut(next.parts) || (!fillsLoad(read, next) && isAnotherAct(next, read))))
     return false;

@@ -1,5 +1,6 @@
 import { toIso } from '../time/instant.ts';
-import type { Clause } from './clause.ts';
+import { Clause } from './clause.ts';
+import type { Part } from './part.ts';
 import { timeContext, timeOf } from './roles/time.ts';
 import { resolveBack } from './times/back.ts';
 import { resolveForward } from './times/forward.ts';
@@ -14,7 +15,7 @@ export interface When {
 
 /** When a fact happened: the time its clause says, else the one at the head of the note, else the note's own. */
 export function whenOf(c: Clause, site: string | null, direction: 'back' | 'forward'): When {
-  const own = timeOf(c);
+  const own = timeOf(direction === 'back' ? withoutPurpose(c) : c);
   const span: TimeSpan | null = withHour(own?.span ?? c.scope.headTime, c.scope.memory.clock);
   const at = c.scope.time.at;
   if (span === null) return { slots: { when: toIso(at) }, said: "the note's own time", doubt: false };
@@ -37,6 +38,18 @@ export function whenOf(c: Clause, site: string | null, direction: 'back' | 'forw
   };
 }
 
+/** "Popped 7 on Heron for the 2 o'clock": whom it was done for is no time of its own. */
+function withoutPurpose(c: Clause): Clause {
+  const isFor = (part: Part) =>
+    part.entity?.is === 'time' && part.text === 'for' && part.entity.span.clocks.length > 0;
+  return c.parts.some(isFor)
+    ? new Clause(
+        c.parts.filter((part) => !isFor(part)),
+        c.scope,
+      )
+    : c;
+}
+
 /** "Used 4 at 9 and sent it down at half past": the hour was said before. */
 function withHour(span: TimeSpan | null, said: Clock | undefined): TimeSpan | null {
   const [clock, more] = span?.clocks ?? [];
@@ -48,6 +61,11 @@ function withHour(span: TimeSpan | null, said: Clock | undefined): TimeSpan | nu
 
 /** "Blue goes back at half four" tells of what is to come. */
 const GOES = new Set(['go', 'leave', 'travel', 'come', 'move']);
+
+/** "I'm bringing Wren back after lunch": what is being done at a part of the day is meant, but for the part that is over. */
+function isStillToCome({ part, bound }: TimeSpan): boolean {
+  return part !== undefined && bound === 'after';
+}
 
 /** True where the clause's time can only lie ahead: "tomorrow", "in 20 minutes", "later"; of what is being done, any time to come. */
 export function liesAhead(c: Clause, verb: number): boolean {
@@ -66,5 +84,5 @@ export function liesAhead(c: Clause, verb: number): boolean {
   const goes = part?.senses.some((s) => s.form === 's' && GOES.has(s.tag)) === true;
   const doing =
     (goes || part?.senses.some((s) => s.form === 'g') === true) && !part?.senses.some((s) => s.form === 'd');
-  return doing && (span.clocks.length > 0 || span.days.length > 0);
+  return doing && (span.clocks.length > 0 || span.days.length > 0 || isStillToCome(span));
 }

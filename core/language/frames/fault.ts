@@ -36,6 +36,12 @@ function itemOfFault(c: Clause, sort: Sort): ItemsSaid | null {
     if (tips !== null && tips.missing === undefined)
       return { items: tips.ids.map((id) => `tip:${id}`), except: [], said: tips.said };
   }
+  // "9 keeps fogging up on Heron".
+  const bare = c.entities('tips').find(({ at, entity }) => at === 0 && entity.ids.length === 1);
+  if (bare !== undefined && c.entities('scanner').some(({ at }) => c.prep(at) === 'on')) {
+    c.use(bare.at, ...c.entities('scanner').map(({ at }) => at));
+    return { items: bare.entity.ids.map((id) => `tip:${id}`), except: [], said: [bare.at] };
+  }
   if (anyTip && c.entities('scanner').length > 0) return scannerOnly(c);
   // "Scanner cable frayed": whose it is is said in the word itself.
   const its = c.word(/^scanner (cable|lens|glass|window)$/) >= 0 && c.entities('scanner').length === 0;

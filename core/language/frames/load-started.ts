@@ -1,18 +1,33 @@
+import type { Clause } from '../clause.ts';
 import { autoclaveOf } from '../roles/autoclave.ts';
 import { tipSlots, tipsOf } from '../roles/tips.ts';
 import { type Frame, made, result } from './frame.ts';
 import { loadOf } from './load-said.ts';
 
+/** "71 on in the big one w/ tips 1-3": a number alone is the load's where an autoclave and tips are named beside it. */
+function besideTips(c: Clause): boolean {
+  const tipped = c
+    .entities('tips')
+    .some(({ at, entity }) => entity.named || (entity.ids.length > 0 && c.prep(at) === 'with'));
+  return tipped && c.entities('autoclave').length > 0 && c.word(/^(on|running|going|started)$/) >= 0;
+}
+
+/** "The rest of the bagged ones went in with 213": a set of tips, and the load that it went in with. */
+function joinsLoad(c: Clause): boolean {
+  const set = c.entities('tips').some(({ entity }) => entity.which !== undefined);
+  const went = c.word(/^(in|into)$/) >= 0 && c.has('go', 'put', 'send');
+  return (
+    set &&
+    went &&
+    c.entities('tips').some(({ at, entity }) => entity.unknown.length === 1 && /^(with|as)$/.test(c.prep(at)))
+  );
+}
+
 export const loadStarted: Frame = {
   name: 'load-started',
   on: ['load', 'tips', 'autoclave'],
   read(c) {
-    // "71 on in the big one w/ tips 1-3": a number alone is the load's where tips are named beside it.
-    const bare =
-      c.entities('autoclave').length > 0 &&
-      c.word(/^(on|running|going|started)$/) >= 0 &&
-      c.entities('tips').some(({ entity }) => entity.named);
-    const load = loadOf(c, bare);
+    const load = loadOf(c, besideTips(c) || joinsLoad(c));
     if (load === null || typeof load.said === 'string') return null;
     if (c.has('fail', 'pass', 'finish', 'fault', 'wet', 'strip') || c.entities('cycle').length > 0) {
       const going = c.has('start', 'run') || c.word(/^(on|in)$/) >= 0;

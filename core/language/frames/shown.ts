@@ -95,7 +95,8 @@ export const shown: Frame = {
       'swap',
       'autoclave',
     );
-    for (const one of [...c.entities('scanner'), ...c.entities('tips')]) c.use(one.at);
+    for (const one of [...c.entities('scanner'), ...c.entities('tips'), ...c.entities('autoclave')])
+      c.use(one.at);
     return result(
       [
         made(

@@ -12,11 +12,14 @@ function sterilisedAt(c: Clause): number {
   return /ing$/.test(text) && c.exactly('sterilise', 'd') < 0 && !c.has('finish', 'intend') ? -1 : at;
 }
 
+const BAD = /^(unwashed|unsterile|unclean|wet|damp|opened|open|torn|without)$/;
+
 export const sterile: Frame = {
   name: 'sterile',
   on: ['sterile', 'sterilise', 'autoclave', 'steri', 'room', 'come'],
   read(c) {
-    if (c.has('debris', 'spore', 'held')) return null;
+    // "Put 5 back on the shelf dirty" says the contrary.
+    if (c.has('debris', 'spore', 'held', 'use', 'tear') || c.word(BAD) >= 0) return null;
     let verb = c.form('sterile', 'd');
     if (verb < 0) verb = sterilisedAt(c);
     if (verb < 0) {

@@ -83,6 +83,9 @@ const COUNTED = new Set(
 /** True where what follows shows the number to be a count, a measure or a time, not an id. */
 export function isMeasured(scan: Scan, to: number, named = false): boolean {
   const next = textAt(scan, to);
+  // "1 to 6 bar 4" leaves one out; "2.2 bar" is a pressure.
+  if (next === 'bar' && (isNumber(scan, to + 1) || /^(tips?|the|number)$/.test(textAt(scan, to + 1))))
+    return false;
   if (UNITS.has(next) || (!named && COUNTED.has(next))) return true;
   if (next === ':' || next === '.') return glued(scan, to) && isNumber(scan, to + 1) && glued(scan, to + 1);
   return false;

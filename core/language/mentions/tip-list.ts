@@ -83,8 +83,11 @@ function namesScanner(scan: Scan, at: number): boolean {
 function opensClause(scan: Scan, to: number, next: number): boolean {
   if (textAt(scan, to) !== ',' || next !== to + 1) return false;
   const item = idAt(scan, next, false);
-  return item !== null && /^(is|was|has|isn't|wasn't|hasn't|needs|looks)$/.test(textAt(scan, item.to));
+  return item !== null && OPENS.test(textAt(scan, item.to));
 }
+
+const OPENS =
+  /^(is|was|has|had|isn't|wasn't|hasn't|isnt|wasnt|hasnt|needs|needed|looks|still|not|yet|'s|doesn't|didn't|won't|wouldn't|wants|waiting|awaiting)$/;
 
 type Naming = 'one' | 'several' | 'no';
 

@@ -132,7 +132,7 @@ function sparedTips(c: Clause, named: readonly { at: number; entity: TipsSaid }[
   const set = named.find(({ entity }) => entity.which !== undefined && entity.except.length === 0);
   if (set === undefined) return sparedBefore(c, named);
   const bar = c.word(
-    /^(except|bar|apart|excluding|minus|other|but|barring|not|other than|except for)$/,
+    /^(except|bar|apart|excluding|minus|other|but|barring|not|other than|except for|save|besides|aside|apart from)$/,
     set.at + 1,
   );
   const spared = named.filter(({ at, entity }) => bar >= 0 && at > bar && entity.which === undefined);
@@ -146,10 +146,32 @@ function sparedTips(c: Clause, named: readonly { at: number; entity: TipsSaid }[
   return { ...found, except: [...new Set(spared.flatMap(({ entity }) => entity.ids))].sort(compareIds) };
 }
 
+/** "Washed 1 to 6 bar 4": those left out of the ids that were named. */
+function sparedOfIds(
+  named: readonly { at: number; entity: TipsSaid }[],
+  bar: number,
+): readonly string[] | null {
+  const before = named.filter(({ at }) => at < bar).flatMap(({ entity }) => entity.ids);
+  const spared = named.filter(({ at }) => at > bar).flatMap(({ entity }) => entity.ids);
+  const all = spared.length > 0 && before.length > spared.length && spared.every((id) => before.includes(id));
+  return all ? before.filter((id) => !spared.includes(id)) : null;
+}
+
 /** "All the used ones are scrubbed and rinsed except 15": the set stands in the clause before; ids behind "except" alone are never what was done. */
 function sparedBefore(c: Clause, named: readonly { at: number; entity: TipsSaid }[]): TipsFound | null {
   const bar = c.word(/^(except|except for|bar|barring|apart|excluding|other than)$/);
   const spared = named.filter(({ at, entity }) => bar >= 0 && at > bar && entity.which === undefined);
+  const kept = bar >= 0 ? sparedOfIds(named, bar) : null;
+  if (kept !== null) {
+    c.use(bar, ...named.map(({ at }) => at));
+    const [first] = named;
+    return first === undefined
+      ? null
+      : gathered(
+          [{ ...first.entity, ids: kept }],
+          named.map(({ at }) => at),
+        );
+  }
   const last = c.scope.memory.tips;
   if (spared.length === 0 || named.some(({ at }) => at < bar)) return null;
   // "Except B4's pouch came out wet" tells of B4, where nothing it could be left out of was said.
