@@ -41,6 +41,8 @@ export interface NoteScope {
   readonly note: string;
   /** How many words of the whole note nobody knows or are of other things. */
   readonly strange: number;
+  /** What the words as typed give of what patterns need (`needsMetIn`). */
+  readonly typedNeeds: number;
   /** Who signed the note at its end. */
   signature: string | null;
   /** How many sentences it has. */
@@ -55,15 +57,24 @@ export interface NoteScope {
   readonly offset: (part: Part) => readonly [number, number];
 }
 
+/** What depends on a clause's parts alone, made when it is first asked for. */
+export interface SharedByReadings {
+  /** The words as one line, as the patterns of questions are written. */
+  line?: string;
+}
+
 /** A stretch of the note that may say one thing. */
 export class Clause {
   readonly parts: readonly Part[];
   readonly scope: NoteScope;
   readonly used: Set<number> = new Set();
+  /** What is worked out once for all readings of the same parts. */
+  readonly shared: SharedByReadings;
 
-  constructor(parts: readonly Part[], scope: NoteScope) {
+  constructor(parts: readonly Part[], scope: NoteScope, shared: SharedByReadings = {}) {
     this.parts = parts;
     this.scope = scope;
+    this.shared = shared;
   }
 
   get names(): Names {

@@ -3,6 +3,7 @@ import { strangeIn } from './evidence/strange.ts';
 import { addLexicon } from './lexicon/compile.ts';
 import type { Scan } from './mentions/scan.ts';
 import { addNames, type Names } from './names.ts';
+import { needsMetIn } from './needs/needs.ts';
 import { readNote } from './note.ts';
 import type { Part } from './part.ts';
 import { partsOf } from './parts.ts';
@@ -30,11 +31,14 @@ export const makeReader: MakeReader = (practice, learned = []) => {
   return (note, context) => {
     const chatSites = context.room === undefined ? [] : (names.siteOfChat.get(context.room) ?? []);
     const time = { at: context.at, ...habitsIn(chatSites) };
+    const raw = tokenize(note);
+    const typedNeeds = raw.reduce((bits, token) => bits | needsMetIn(token.text), 0);
     const typed = spelling.correct(
-      withSpokenNumbers(withSpokenMarks(tokenize(note).filter((token) => !FILLER.test(token.text)))),
+      withSpokenNumbers(withSpokenMarks(raw.filter((token) => !FILLER.test(token.text)))),
     );
     const tokens = asRestated(typed, table) ?? typed;
-    const read = (words: readonly Token[]) => readTokens(words, { note, table, names, time, chatSites });
+    const read = (words: readonly Token[]) =>
+      readTokens(words, { note, typedNeeds, table, names, time, chatSites });
     const first = read(tokens);
     const asked = mayAsk(first.read.read) ? first.asked() : null;
     if (asked !== null) return asked;
@@ -57,6 +61,7 @@ const FILLER = /^(um+|uh+m*|erm+|ehm+)$/;
 
 interface Around {
   readonly note: string;
+  readonly typedNeeds: number;
   readonly table: Table;
   readonly names: Names;
   readonly time: TimeContext;
@@ -64,7 +69,7 @@ interface Around {
 }
 
 function readTokens(tokens: readonly Token[], around: Around): TokensRead {
-  const { note, table, names, time, chatSites } = around;
+  const { note, typedNeeds, table, names, time, chatSites } = around;
   const texts = tokens.map((token) => token.text);
   const scan: Scan = { note, tokens, texts, table, names, matches: [], anchored: [] };
   const times = findTimes(tokens, time, blockedTokens(scan));
@@ -80,6 +85,7 @@ function readTokens(tokens: readonly Token[], around: Around): TokensRead {
     names,
     chatSites,
     note,
+    typedNeeds,
     time,
     offset,
     strange,

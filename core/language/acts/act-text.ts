@@ -1,5 +1,39 @@
 import type { Clause } from '../clause.ts';
+import { needsMetIn } from '../needs/needs.ts';
 import type { Part } from '../part.ts';
+
+/** What a clause says as text, each made only where some pattern may match it: few notes are acts. */
+export class ActText {
+  readonly #clause: Clause;
+  #words: string | undefined;
+  #typed: string | undefined;
+  #needs: number | undefined;
+
+  constructor(clause: Clause) {
+    this.#clause = clause;
+  }
+
+  /** As `wordsOf`. */
+  get words(): string {
+    this.#words ??= wordsOf(this.#clause);
+    return this.#words;
+  }
+
+  /** As `typedOf`. */
+  get typed(): string {
+    this.#typed ??= typedOf(this.#clause);
+    return this.#typed;
+  }
+
+  /** False where neither the words nor what was typed hold what this group of patterns needs. */
+  mayMatch(group: number): boolean {
+    this.#needs ??= this.#clause.parts.reduce(
+      (bits, part) => bits | needsMetIn(part.text),
+      this.#clause.scope.typedNeeds,
+    );
+    return (this.#needs & group) !== 0;
+  }
+}
 
 /** The clause's words with their spelling put right and no marks; times as they were typed. */
 export function wordsOf(c: Clause): string {
@@ -23,7 +57,11 @@ export function typedOf(c: Clause): string {
   const last = c.parts.at(-1);
   if (first === undefined || last === undefined) return '';
   const typed = c.scope.note.slice(c.scope.offset(first)[0], c.scope.offset(last)[1]);
-  if (typed.length > LONGEST) return '';
+  return typed.length > LONGEST ? '' : calmed(typed);
+}
+
+/** Small letters, no marks, long letters shortened. */
+export function calmed(typed: string): string {
   return typed
     .toLowerCase()
     .replace(/[’`´]/g, "'")

@@ -1,7 +1,8 @@
 import type { Clause } from '../clause.ts';
 import { made } from '../frames/frame.ts';
+import { needing } from '../needs/needs.ts';
 import type { Made } from '../result.ts';
-import { textOf, wordsOf } from './act-text.ts';
+import { type ActText, textOf, wordsOf } from './act-text.ts';
 import { plainId, spokenId } from './item-id.ts';
 
 const SORRY =
@@ -33,14 +34,17 @@ const CORRECTS =
 const TWO =
   /^(?:(?:sorry|no|oops|ok|please) )*(?:(?:not|wasn't|wasnt|change|swap|replace) (?:tip |tips |number )?)([a-z]{0,3}-?\d{1,4})(?: (?:it was|but|to|for|with|it's|is))? (?:tip |tips |number )?([a-z]{0,3}-?\d{1,4})(?: (?:please|pls|sorry|instead|ta|thanks))*$/;
 
+/** What telling two ids apart needs to stand in the text. */
+const TELLING_TWO = needing(TWO);
+
 /** "Sorry, tip 5 not 4", "I meant 5", "not 4, 5", "make that blue". */
-export function amend(c: Clause, words: string, typed: string): Made | null {
-  const [, from, to] = TWO.exec(typed) ?? [];
+export function amend(c: Clause, text: ActText): Made | null {
+  const [, from, to] = (text.mayMatch(TELLING_TWO) ? TWO.exec(text.typed) : null) ?? [];
   if (from !== undefined && to !== undefined)
     return made('amend', { from: tipOf(c, from), to: tipOf(c, to) });
   const [first, second, third] = idsIn(c) ?? [];
   if (first === undefined || third !== undefined) return null;
-  return second === undefined ? toOne(c, first, words) : betweenTwo(c, first, second);
+  return second === undefined ? toOne(c, first, text.words) : betweenTwo(c, first, second);
 }
 
 /** "Sorry, tip 5", "*tip 5": the one that is right. */

@@ -1,3 +1,6 @@
+import type { Clause } from '../clause.ts';
+import type { Part } from '../part.ts';
+import { calmed, textOf } from './act-text.ts';
 import { COURTESY, DONE, NO, WITH_DONE, WITH_NO, WITH_YES, YES, YES_ALONE } from './answer-words.ts';
 
 /** Bits of one kind → what each is for: `answers` by itself, or only `goes with` what does. */
@@ -35,6 +38,34 @@ const yes = new Bits(YES, WITH_YES);
 const no = new Bits(NO, WITH_NO);
 const done = new Bits(DONE, WITH_DONE);
 const alone = new Set(YES_ALONE.split('|'));
+
+/** The words that a bit begins or ends with; what an owner's 's hangs on stands apart among the parts. */
+const EDGES: ReadonlySet<string> = new Set(
+  [COURTESY, YES, WITH_YES, YES_ALONE, NO, WITH_NO, DONE, WITH_DONE].flatMap((bits) =>
+    bits
+      .split('|')
+      .flatMap((bit) => bit.split(' '))
+      .flatMap((word) => (word.endsWith("'s") ? [word, word.slice(0, -2), "'s"] : [word])),
+  ),
+);
+
+/** False where the first or the last word is none of an answer's, as most notes show at once. */
+export function mayAnswer(c: Clause): boolean {
+  const first = c.parts.find((part) => !part.mark);
+  const last = c.parts.findLast((part) => !part.mark);
+  return first === undefined || last === undefined || (isEdge(c, first) && isEdge(c, last));
+}
+
+function isEdge(c: Clause, part: Part): boolean {
+  if (EDGES.has(firstWord(textOf(part)))) return true;
+  const typed = c.scope.note.slice(...c.scope.offset(part)).toLowerCase();
+  return EDGES.has(typed) || EDGES.has(firstWord(calmed(typed)));
+}
+
+function firstWord(text: string): string {
+  const end = text.indexOf(' ');
+  return end < 0 ? text : text.slice(0, end);
+}
 
 /** Longer than this is no bare answer. */
 const MOST_WORDS = 9;

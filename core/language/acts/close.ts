@@ -16,6 +16,7 @@ function withoutLeave(c: Clause): Clause {
 
 /** "Incident closed: reported, patient followed up": closing it, with what was done in its own words. */
 export function close(whole: Clause): Made | null {
+  if (whole.at('incident') < 0) return null;
   const c = withoutLeave(whole);
   const incident = c.at('incident');
   const shut = c.at('shut');

@@ -2,7 +2,7 @@ import type { Clause } from '../clause.ts';
 import { made } from '../frames/frame.ts';
 import type { Part } from '../part.ts';
 import type { Made } from '../result.ts';
-import { textOf } from './act-text.ts';
+import { type ActText, textOf } from './act-text.ts';
 import { plainId } from './item-id.ts';
 
 /** Words that may stand beside the answer to "which one?". */
@@ -14,11 +14,14 @@ const PLACE = /^(?:the )?(\d)(?:st|nd|rd|th)(?: one)?(?: please| pls| ta)?$/;
 /** Marks of figures and code: a sum or a line of a listing is no choice. */
 const NO_CHOICE = /[=<>|%$£€@~^*+[\]{}\\]/;
 
-/** A number or a name and nothing more: the answer to "which one?". `plain`: as `typedOf` gives it. */
-export function pick(c: Clause, plain: string): Made | null {
+/** "The 2nd one please" has no more parts than this. */
+const MOST_PARTS_OF_PLACE = 8;
+
+/** A number or a name and nothing more: the answer to "which one?". */
+export function pick(c: Clause, text: ActText): Made | null {
   if (c.parts.some((p) => p.text === '->' || p.text === 'on' || (p.mark && NO_CHOICE.test(p.text))))
     return null;
-  const place = PLACE.exec(plain)?.[1];
+  const place = c.parts.length <= MOST_PARTS_OF_PLACE ? PLACE.exec(text.typed)?.[1] : undefined;
   if (place !== undefined) return made('pick', { choice: place });
   const typed = c.scope.note.slice(...spanOf(c));
   if (/\d[.,:]\d|\d{6}|^\W*:|(\p{L})\1\1/u.test(typed)) return null;

@@ -1,3 +1,5 @@
+import { needing } from '../needs/needs.ts';
+
 const VERB =
   '(?:undo|scrap|scratch|delete|ignore|disregard|forget|strike|remove|cancel|void|retract|withdraw|scrub|bin|rewind|revert|wipe|take back|never mind|nevermind)';
 const WHAT =
@@ -26,6 +28,9 @@ const OF_NOTE = /\b(?:last|previous|above|prior|latest|entry|message|msg|note|po
 
 /** "Ignore that, undo please": said twice over. */
 const TWICE = new RegExp(`(?<=.) (?:undo|undo it|undo that)(?: ${COURTESY})*$`);
+
+/** What taking back needs to stand in the text. */
+export const TAKING_BACK = needing(WRONG, TAKES_BACK, BARE, TAKEN_BACK, TOOK_BACK);
 
 /** True where the words take back what was said: "undo", "scratch that last entry, wrong tip", "wrong chat, ignore". */
 export function takesBack(text: string): boolean {

@@ -31,8 +31,13 @@ export function ask(
   return { made: made(kind, slots, said), bonus, ...(missing === undefined ? {} : { missing }) };
 }
 
-/** The clause's words as one line, as its patterns are written. */
+/** The clause's words as one line, as its patterns are written: every ask looks at it, so it is made once. */
 export function wordsOf(c: Clause): string {
+  c.shared.line ??= lineOf(c);
+  return c.shared.line;
+}
+
+function lineOf(c: Clause): string {
   return c.parts
     .map((p) => p.text)
     .join(' ')

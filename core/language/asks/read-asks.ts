@@ -182,8 +182,9 @@ interface BestAsk {
 function bestAsk(parts: readonly Part[], question: boolean, scope: NoteScope): BestAsk | null {
   if (parts.length === 0 || parts.length > LONGEST_CLAUSE) return null;
   let best: BestAsk | null = null;
+  const shared = {};
   for (const ask of asks) {
-    const clause = new Clause(parts, scope);
+    const clause = new Clause(parts, scope, shared);
     const result = ask.read(clause, question);
     if (result === null || isOfAnother(result, clause)) continue;
     for (const { at } of clause.entities('time')) clause.use(at);

@@ -1,32 +1,32 @@
 import type { TipSet } from '../../reading/slots.ts';
 import { matchAt, type Scan, textAt } from './scan.ts';
 
-const SETS: Readonly<Record<string, TipSet>> = {
-  used: 'used',
-  dirty: 'used',
-  contaminated: 'used',
-  soiled: 'used',
-  washed: 'washed',
-  rinsed: 'washed',
-  scrubbed: 'washed',
-  cleaned: 'washed',
-  bagged: 'bagged',
-  pouched: 'bagged',
-  wrapped: 'bagged',
-  packed: 'bagged',
-  sealed: 'bagged',
-  packaged: 'bagged',
-  sent: 'sent',
-  sterile: 'sterile',
-  sterilised: 'sterile',
-  sterilized: 'sterile',
-  clean: 'sterile',
-  autoclaved: 'sterile',
-};
+const SETS: ReadonlyMap<string, TipSet> = new Map([
+  ['used', 'used'],
+  ['dirty', 'used'],
+  ['contaminated', 'used'],
+  ['soiled', 'used'],
+  ['washed', 'washed'],
+  ['rinsed', 'washed'],
+  ['scrubbed', 'washed'],
+  ['cleaned', 'washed'],
+  ['bagged', 'bagged'],
+  ['pouched', 'bagged'],
+  ['wrapped', 'bagged'],
+  ['packed', 'bagged'],
+  ['sealed', 'bagged'],
+  ['packaged', 'bagged'],
+  ['sent', 'sent'],
+  ['sterile', 'sterile'],
+  ['sterilised', 'sterile'],
+  ['sterilized', 'sterile'],
+  ['clean', 'sterile'],
+  ['autoclaved', 'sterile'],
+]);
 
 /** The set that a word names ("used", "dirty" → used). */
 export function setNamed(word: string): TipSet | undefined {
-  return Object.hasOwn(SETS, word) ? SETS[word] : undefined;
+  return SETS.get(word);
 }
 
 /** Words that mean every one of them. */
