@@ -1,10 +1,9 @@
 import { parseArgs } from 'node:util';
-import { Desk } from '../../core/desk/desk.ts';
 import { isSavedDesk } from '../../core/desk/saved-desk.ts';
-import { wholeDesk } from '../keeper/open-desk.ts';
-import { withScratchHistory } from '../store/history/history-file.ts';
+import { refoldTo } from '../keeper/refold.ts';
+import type { Refold } from '../store/refold-check.ts';
 import { openStore } from '../store/store.ts';
-import { type Refold, type Verdict, verifyRecord } from '../store/verify.ts';
+import { type Verdict, verifyRecord } from '../store/verify.ts';
 import { recordFolder } from '../store/which-folder.ts';
 
 /** What a command prints to. */
@@ -15,7 +14,7 @@ export interface CommandIo {
 
 /**
  * `verify [--store FOLDER]`: checks the whole record and prints its head hash. Everything that the snapshot holds is
- * worked out again from the journal's first line and held against it. Exit code: 0, or 1 with the first fault.
+ * worked out again from the journal's first line and held against it, and every row of history.db. Exit code: 0, or 1 with the first fault.
  */
 export async function run(args: string[], io: CommandIo): Promise<number> {
   const { values } = parseArgs({ args, options: { store: { type: 'string' } } });
@@ -40,23 +39,20 @@ function refoldFor(folder: string): Refold | null {
   try {
     const value = store.snapshot()?.value;
     if (!isSavedDesk(value)) return null;
-    const { through } = value.timeline;
-    return (lines) =>
-      withScratchHistory((archive) =>
-        wholeDesk(lines, () => new Desk(undefined, { archive, ...BEHIND })).save(through),
-      );
+    return refoldTo(value, BEHIND);
   } finally {
     store.close();
   }
 }
 
-function goodNews({ head, months, forgotten, snapshot }: Verdict): string[] {
+function goodNews({ head, months, forgotten, snapshot, history }: Verdict): string[] {
   const lines = [
     `The record is whole: ${head.n} lines in ${months} monthly ${months === 1 ? 'file' : 'files'}.`,
     `Head hash: ${head.hash}`,
     'Write it down or post it: if the record is changed later, this hash no longer fits.',
   ];
-  if (snapshot !== 'none') lines.push(`The snapshot was held against ${snapshot}.`);
+  const beside = history ? 'The snapshot and every row of history.db were' : 'The snapshot was';
+  if (snapshot !== 'none') lines.push(`${beside} held against ${snapshot}.`);
   if (forgotten > 0) lines.push(`${forgotten} names and texts were forgotten, as somebody asked.`);
   return lines;
 }

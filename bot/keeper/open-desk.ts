@@ -1,6 +1,7 @@
 import type { Desk } from '../../core/desk/desk.ts';
 import type { Turn } from '../../core/desk/turn.ts';
 import type { Archive } from '../../core/record/archive.ts';
+import { stampOf } from '../store/snapshot.ts';
 import type { JournalLine, Store } from '../store/store.ts';
 import { isTrouble } from '../store/trouble.ts';
 
@@ -19,11 +20,6 @@ const IN_MEMORY =
 
 /** Makes an empty desk that keeps there what is only history. */
 export type MakeDesk = (archive: Archive) => Desk;
-
-/** What ties the history to a snapshot: the line that both are of. */
-export function stampOf({ n, hash }: { n: number; hash: string }): string {
-  return `${n} ${hash}`;
-}
 
 /**
  * The desk from the snapshot and the lines after it; from the whole journal where there is no snapshot that loads, or the

@@ -1,8 +1,8 @@
 import type { Desk } from '../../core/desk/desk.ts';
 import { HOUR } from '../../core/time/instant.ts';
+import { stampOf } from '../store/snapshot.ts';
 import type { Store } from '../store/store.ts';
 import { isTrouble } from '../store/trouble.ts';
-import { stampOf } from './open-desk.ts';
 
 /** A snapshot is written after so many turns, so that a start never has many more lines to read … */
 const EVERY_TURNS = 2_000;

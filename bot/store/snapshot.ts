@@ -18,6 +18,11 @@ export interface Snapshot {
   value: unknown;
 }
 
+/** What ties the history to a snapshot: the line that both are of. */
+export function stampOf({ n, hash: of }: { n: number; hash: string }): string {
+  return `${n} ${of}`;
+}
+
 /**
  * lowdb's adapter for one file: first line a SHA-256 of what follows, then the snapshot. Written at one stroke,
  * file and folder synced. A file that does not read as it was written reads as none.

@@ -3,14 +3,15 @@ import { Chain, type Head } from './chain.ts';
 import { openErasable } from './erasable.ts';
 import { checkVersion, filesOf } from './folder.ts';
 import { type FsLike, machineFs } from './fs-port.ts';
-import { type JournalLine, parseLine, sumHolds } from './line.ts';
+import type { HistoryLook } from './history/look.ts';
+import { parseLine, sumHolds } from './line.ts';
 import { listMonths, type Month } from './months.ts';
 import { start } from './open-journal.ts';
 import { People, readPerson } from './people.ts';
 import { readLines } from './read-lines.ts';
+import { lookAtBoth, type Refold, refoldFault } from './refold-check.ts';
 import { SealCheck } from './seal-check.ts';
-import { openSnapshot, type Snapshot } from './snapshot.ts';
-import { openStore } from './store.ts';
+import type { Snapshot } from './snapshot.ts';
 import { tableFault } from './table-check.ts';
 import { readText, Texts } from './texts.ts';
 
@@ -25,14 +26,13 @@ export interface Verdict {
   forgotten: number;
   /** What the snapshot was held against. */
   snapshot: 'none' | 'its place in the journal' | 'a full refold';
+  /** Whether the rows of history.db were held against that refold too. */
+  history: boolean;
 }
-
-/** Works out the state from lines 1 to `through`, as the snapshot's value is. */
-export type Refold = (lines: Iterable<JournalLine>) => unknown;
 
 /**
  * Reads the whole record as it lies on the disk and checks numbering, schema, canonical form, sums, chain, what is
- * kept beside the chain, and the snapshot (against `refold` where given). Takes no lock and changes nothing.
+ * kept beside the chain, and the snapshot and history.db (against `refold` where given). Takes no lock and changes nothing.
  */
 export function verifyRecord(folder: string, options: { fs?: FsLike; refold?: Refold } = {}): Verdict {
   const fs = options.fs ?? machineFs;
@@ -41,7 +41,23 @@ export function verifyRecord(folder: string, options: { fs?: FsLike; refold?: Re
   // In this order, so that a bot writing meanwhile is never seen half way: the snapshot is of lines already
   // written, and names and texts are beside a line before it is.
   const hasSnapshot = fs.exists(files.snapshot);
-  const snapshot = openSnapshot(fs, files.snapshot).data;
+  const { snapshot, history } = lookAtBoth(fs, files, options.refold !== undefined);
+  try {
+    return verified(fs, folder, { hasSnapshot, snapshot, history, refold: options.refold });
+  } finally {
+    history?.close();
+  }
+}
+
+interface Beside {
+  hasSnapshot: boolean;
+  snapshot: Snapshot | null;
+  history: HistoryLook | null;
+  refold: Refold | undefined;
+}
+
+function verified(fs: FsLike, folder: string, { hasSnapshot, snapshot, history, refold }: Beside): Verdict {
+  const files = filesOf(folder);
   const months = listMonths(fs, folder);
   const people = new People(fs, openErasable(fs, files.people, true));
   const texts = new Texts(fs, openErasable(fs, files.texts, true));
@@ -53,6 +69,7 @@ export function verifyRecord(folder: string, options: { fs?: FsLike; refold?: Re
     fault: null,
     forgotten: 0,
     snapshot: 'none',
+    history: false,
   };
   let passed = snapshot === null || snapshot.n === 0;
   for (const { month, text, whole, number } of numbered(fs, months)) {
@@ -71,33 +88,12 @@ export function verifyRecord(folder: string, options: { fs?: FsLike; refold?: Re
     return verdict;
   }
   verdict.snapshot = 'its place in the journal';
-  if (options.refold !== undefined) refoldAgainst(verdict, snapshot, folder, fs, options.refold);
+  if (refold === undefined) return verdict;
+  const again = refoldFault(fs, folder, { snapshot, history, refold });
+  verdict.fault ??= again.fault;
+  verdict.snapshot = 'a full refold';
+  verdict.history = again.history;
   return verdict;
-}
-
-function refoldAgainst(
-  verdict: Verdict,
-  snapshot: Snapshot,
-  folder: string,
-  fs: FsLike,
-  refold: Refold,
-): void {
-  const store = openStore(folder, { fs, readOnly: true });
-  try {
-    verdict.snapshot = 'a full refold';
-    const again = refold(upTo(store.lines(), snapshot.n));
-    if (canonicalize(again) === canonicalize(snapshot.value)) return;
-    verdict.fault ??= `snapshot.json is not what lines 1 to ${snapshot.n} of the record give.`;
-  } finally {
-    store.close();
-  }
-}
-
-function* upTo(lines: Iterable<JournalLine>, n: number): Generator<JournalLine> {
-  for (const line of lines) {
-    if (line.n > n) return;
-    yield line;
-  }
 }
 
 function* numbered(

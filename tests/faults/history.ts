@@ -1,9 +1,9 @@
 import { cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
-import { verifyRecord } from '../../bot/store/verify.ts';
 import { type SqliteFailure, withFailingSqlite } from './failing-sqlite.ts';
 import { type Asked, askOldThings, keepMorning, stateOf } from './old-things.ts';
+import { verifyAll } from './verify-all.ts';
 
 /** Something done to a folder behind the program's back. */
 interface Spoiling {
@@ -49,7 +49,7 @@ async function askedIn(work: string, whole: string, spoil: (folder: string) => v
   cpSync(whole, folder, { recursive: true });
   spoil(folder);
   const asked = await askOldThings(folder);
-  const { fault } = verifyRecord(folder);
+  const { fault } = verifyAll(folder);
   if (fault !== null) throw new Error(fault);
   return asked;
 }
@@ -114,9 +114,9 @@ export async function failHistory(work: string, stride: number): Promise<number>
       if (calls <= at) break;
       runs += 1;
       checkAsked(asked, expected, where);
-      const { fault } = verifyRecord(folder);
-      if (fault !== null) throw new Error(`${where}: ${fault}`);
       checkState(await stateOf(folder), expected, where);
+      const { fault } = verifyAll(folder);
+      if (fault !== null) throw new Error(`${where}: ${fault}`);
     }
   return runs;
 }

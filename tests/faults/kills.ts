@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
 import { openStore } from '../../bot/store/store.ts';
-import { verifyRecord } from '../../bot/store/verify.ts';
+import { verifyAll } from './verify-all.ts';
 
 /** Who is killed: the store with a bot in small on it, or the whole bot without its chat, with history.db. */
 const writers = {
@@ -89,7 +89,7 @@ async function runAndKill(folder: string, random: () => number, writer: Writer):
 }
 
 function checkRecord(folder: string, answered: ReadonlySet<string>): number {
-  const { fault } = verifyRecord(folder);
+  const { fault } = verifyAll(folder);
   if (fault !== null && !fault.includes('cut off')) throw new Error(fault);
   const store = openStore(folder);
   try {

@@ -28,6 +28,12 @@ const MORNING = [
   'starting a scan on blue',
   'scan done on blue',
   'wiped down blue',
+  // Enough of one tip for rows to leave the state, and of loads for all but the first and the last.
+  ...[8, 9, 10, 11, 12].flatMap((load) => [
+    'used tip 6',
+    `load ${load} on with tip 6`,
+    `load ${load} passed, 134 for 3.5 min`,
+  ]),
 ];
 
 /** Keeps so many notes of that morning in a folder; what is in it already comes a second time, and changes nothing. */

@@ -44,7 +44,7 @@ try {
     return `${runs} times: bits flipped, cut, lost, of another day or practice; every answer as before, ${noticed} times it was thrown away and said`;
   });
   await fault('history.db failing', async (folder) => {
-    const runs = await failHistory(folder, 3);
+    const runs = await failHistory(folder, 5);
     return `${runs} runs, each with one of SQLite's calls failing, once or for good; every answer as before`;
   });
   await fault('burst', async (folder) => {

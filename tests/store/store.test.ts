@@ -194,11 +194,12 @@ describe('the snapshot', () => {
     expect(again.snapshot()?.n).toBe(7);
     again.close();
     expect(verifyRecord(folder).snapshot).toBe('its place in the journal');
-    expect(verifyRecord(folder, { refold: () => ({ tips: 13 }) })).toMatchObject({
+    const gives = (tips: number) => () => ({ value: { tips }, needsHistory: false, historyFault: null });
+    expect(verifyRecord(folder, { refold: gives(13) })).toMatchObject({
       fault: null,
       snapshot: 'a full refold',
     });
-    expect(verifyRecord(folder, { refold: () => ({ tips: 14 }) }).fault).toContain('not what lines 1 to 7');
+    expect(verifyRecord(folder, { refold: gives(14) }).fault).toContain('not what lines 1 to 7');
   });
 
   it.each([

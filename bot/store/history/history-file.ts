@@ -23,12 +23,12 @@ export function openHistory(fs: FsLike, path: string | null): History {
 }
 
 /** Works with a history that is gone afterwards: what is worked out only to compare need not fit into memory. */
-export function withScratchHistory<T>(work: (history: History) => T): T {
+export function withScratchHistory<T>(work: (history: History, path: string) => T): T {
   const folder = mkdtempSync(join(tmpdir(), 'scanward-'));
   const path = join(folder, 'history.db');
   const history = new History({ path, make: () => undefined, size: () => 0, discard: () => undefined });
   try {
-    return work(history);
+    return work(history, path);
   } finally {
     history.close();
     rmSync(folder, { recursive: true });

@@ -1,4 +1,4 @@
-import type { SQLOutputValue } from 'node:sqlite';
+import type { DatabaseSync, SQLOutputValue } from 'node:sqlite';
 import type { KeptBase } from '../../../core/record/archive.ts';
 import type { Entry } from '../../../core/record/entry.ts';
 import type { Place } from '../../../core/record/order.ts';
@@ -54,6 +54,11 @@ export function itemPlace(row: Row): Place {
 /** The state kept in a row of `base`. */
 export function baseIn(row: Row): KeptBase {
   return { number: Number(row.number), through: placeIn(row), state: bodyIn('base', row) };
+}
+
+/** Every state kept to go back to, the oldest first. */
+export function* basesIn(db: DatabaseSync): Generator<KeptBase> {
+  for (const row of db.prepare('SELECT * FROM base ORDER BY number').iterate()) yield baseIn(row);
 }
 
 /** A place as SQLite keeps it: a stretch without beginning or end is at the end of its safe numbers. */
