@@ -53,6 +53,16 @@ export const dayRules = {
     origin: 'assumed',
     scope: 'practice',
   },
+  followOnMinutes: {
+    type: 'number',
+    value: 10,
+    unit: 'minutes',
+    min: 0,
+    max: 30,
+    why: '"blue too" or "binned it" is taken by what the same person told in that chat room at most this long before; 0: never',
+    origin: 'assumed',
+    scope: 'practice',
+  },
   correctOwnMinutes: {
     type: 'number',
     value: 10,

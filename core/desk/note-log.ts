@@ -165,6 +165,13 @@ export class NoteLog {
     );
   }
 
+  /** Notes of a chat room typed between two instants that still stand, the latest first; of the last weeks. */
+  between(room: string, from: Instant, to: Instant): readonly NoteLine[] {
+    return Array.from(this.#byId.values(), ({ line }) => line)
+      .filter((note) => note.room === room && !note.gone && note.noted >= from && note.noted <= to)
+      .sort((one, other) => other.noted - one.noted || other.turn - one.turn);
+  }
+
   noteOfTurn(turn: number): NoteLine | null {
     const id = this.#byTurn.get(turn) ?? this.#old.ofTurn(turn);
     return id === null ? null : this.get(id);

@@ -53,6 +53,16 @@ export type Purpose =
       readonly note: string;
       readonly noted: Instant;
     }
+  /** A short note that leans on what was told before it ("6 as well", "binned it"): which of these facts it meant, none on no. */
+  | {
+      readonly sort: 'meant';
+      readonly turn: number;
+      readonly options: readonly { readonly value: string; readonly facts: readonly Fact[] }[];
+      readonly author: string;
+      /** Event id of the note. */
+      readonly note: string;
+      readonly noted: Instant;
+    }
   /** Completes an entry that is kept already, in its own place: the answer is an autoclave's id, or a load's key. */
   | {
       readonly sort: 'complete-entry';

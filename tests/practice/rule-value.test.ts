@@ -91,6 +91,7 @@ test('the defaults are the figures that were agreed', () => {
     closeOutBeforeMinutes: 15,
     postsPerMatter: 3,
     laterMinutes: 20,
+    followOnMinutes: 10,
     questionMinutes: 30,
     correctOwnMinutes: 10,
     signedDevices: 'encrypted',

@@ -10,7 +10,11 @@ export function targetNote(session: Session, speaker: Speaker, target: Target | 
     const note = id === undefined ? null : notes.get(id);
     if (note !== null) return note;
   }
-  const asked = new Set(questions.all().map(({ purpose }) => purpose.sort === 'complete' && purpose.note));
+  const asked = new Set(
+    questions
+      .all()
+      .map(({ purpose }) => (purpose.sort === 'complete' || purpose.sort === 'meant') && purpose.note),
+  );
   return notes.latestOf(speaker.room, speaker.from, ({ id, turn }) => {
     return asked.has(id) || timeline.ofTurn(turn).length > 0;
   });

@@ -20,13 +20,15 @@ import { startWarmUp } from './warm-up-marks.ts';
 
 /**
  * What a note calls for at once, in the order in which it must be heard: warnings, then what to do, then that it is
- * recorded. A reaction is the best answer; a line comes only where ids or times are worth reading back.
+ * recorded. A reaction is the best answer; a line comes only where ids or times are worth reading back. `leant`: the note
+ * names its facts by way of an earlier one only, so all of it is read back.
  */
 export function followUp(
   session: Session,
   speaker: Speaker,
   entered: readonly TurnEntry[],
   filledIn: readonly string[],
+  leant: 'same' | 'meant' | null = null,
 ): void {
   const entries = entered.map(toEntry);
   let warned = speakFindings(session, speaker);
@@ -37,7 +39,7 @@ export function followUp(
     }
   }
   startWarmUp(session, speaker, entries);
-  acknowledge(session, speaker, entries, filledIn, warned);
+  acknowledge(session, speaker, entries, { filledIn, leant }, warned);
 }
 
 /** Replies that a kind of fact calls for by itself, whatever the rules found. */
@@ -70,7 +72,7 @@ function acknowledge(
   session: Session,
   speaker: Speaker,
   entries: readonly Entry[],
-  filledIn: readonly string[],
+  { filledIn, leant }: { readonly filledIn: readonly string[]; readonly leant: 'same' | 'meant' | null },
   warned: boolean,
 ): void {
   const { draft, timeline } = session;
@@ -79,7 +81,7 @@ function acknowledge(
     entries.flatMap(({ id }) => findingsOn(state, id)),
     entries,
   );
-  const message = stands.length === 0 ? null : readBack(stands, viewOf(session), filledIn);
+  const message = stands.length === 0 ? null : readBack(stands, viewOf(session), filledIn, leant);
   if (message !== null) draft.post(speaker.room, { about: 'record', message, replyTo: speaker.note });
   // A warned note is kept as said, but a thumb under it would look like leave to go on; so it would where it was refused.
   if (warned || !plain || speaker.note === '') return;

@@ -4,7 +4,10 @@ import type { Session } from '../session.ts';
 
 /** What was asked about a note as it stood is no longer the question. */
 export function closeQuestionsOf(session: Session, note: string): void {
-  closeWhere(session, ({ purpose }) => purpose.sort === 'complete' && purpose.note === note);
+  closeWhere(
+    session,
+    ({ purpose }) => (purpose.sort === 'complete' || purpose.sort === 'meant') && purpose.note === note,
+  );
 }
 
 /** A correction that waits for the lead is out of date once the note was corrected in another way, and says so. */

@@ -6,6 +6,7 @@ import { loadMeant } from '../../record/load-key.ts';
 import type { Purpose } from '../../rules/question.ts';
 import { toIso } from '../../time/instant.ts';
 import { apply } from '../apply.ts';
+import { itemsLately } from '../follow-on/told.ts';
 import { askPerson } from '../questions/ask-person.ts';
 import { buttonsFor } from '../questions/buttons.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
@@ -52,7 +53,7 @@ function doubt(session: Session, speaker: Speaker, gap: Gap): void {
 function ask(session: Session, speaker: Speaker, gap: Gap): void {
   const { draft } = session;
   const sites = sitesOfChatRoom(session.practice, speaker.room).map((site) => site.id);
-  const wording = questionFor(gap, viewOf(session), sites);
+  const wording = questionFor(gap, viewOf(session), sites, itemsLately(session, speaker));
   if (wording === null) return;
   if (gap.draft === undefined && hintedLately(session, speaker.room)) return;
   const { message, choices, shown } = wording;

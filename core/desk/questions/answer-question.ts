@@ -12,6 +12,7 @@ import { fullerOutcome } from './fuller-outcome.ts';
 import { mayAnswer } from './late-answer.ts';
 import { learn } from './learn.ts';
 import { matchChoice } from './match-choice.ts';
+import { takeMeant } from './meant.ts';
 import { reachedPatient } from './reached-patient.ts';
 import { releaseLoad } from './release-load.ts';
 import { settledAnswer } from './settled-answer.ts';
@@ -90,6 +91,9 @@ function act(session: Session, speaker: Speaker, question: Question, purpose: Pu
       break;
     case 'complete-entry':
       completeEntry(session, speaker, purpose, value);
+      break;
+    case 'meant':
+      takeMeant(session, speaker, purpose, value);
       break;
     case 'learn':
       learn(session, speaker, purpose, value);

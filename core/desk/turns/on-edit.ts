@@ -3,6 +3,7 @@ import type { About } from '../../rules/about.ts';
 import { strikeReplies } from '../after/strike-replies.ts';
 import { closeQuestionsOf } from '../corrections/close-questions.ts';
 import { correct } from '../corrections/correct.ts';
+import { leant } from '../follow-on/take-follow-on.ts';
 import type { Input } from '../input.ts';
 import { guardPrivacy } from '../notes/guard-privacy.ts';
 import { answerInPrivate, onlyAsks } from '../notes/in-private.ts';
@@ -32,8 +33,11 @@ export function onEdit(session: Session, input: EditInput): void {
   closeQuestionsOf(session, note.id);
   const { from, room, noted } = note;
   const speaker: Speaker = { from, room, noted, note: note.id, ...vouching(input) };
-  const { filled, open } = fillGaps(session, speaker, read.gaps);
-  const meant = [...read.reading.facts, ...filled.map((one) => one.entry)];
+  const leaning = message === null ? leant(session, speaker, input, read, note.turn) : null;
+  const leans = leaning !== null;
+  const { filled, open } = leans ? { filled: [], open: [] } : fillGaps(session, speaker, read.gaps);
+  const own = [...read.reading.facts, ...filled.map((one) => one.entry)];
+  const meant = leans ? (leaning === 'asked' ? [] : leaning.facts) : own;
   if (meant.length > 0 || session.timeline.ofTurn(note.turn).length > 0) {
     const byDeletion = input.byDeletion === true ? { typed: false as const } : {};
     correct(session, { ...speaker, noted: input.at, ...byDeletion }, note, meant, 'edited');

@@ -3,6 +3,8 @@ import type { Act } from '../../reading/act.ts';
 import { carryOut } from '../acts/carry-out.ts';
 import { closingWords } from '../acts/closing-words.ts';
 import { followUp } from '../after/follow-up.ts';
+import { namesThing } from '../follow-on/names-thing.ts';
+import { leant, whyLeant } from '../follow-on/take-follow-on.ts';
 import type { NoteInput } from '../input.ts';
 import { STALE_MS } from '../late-notes.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
@@ -33,8 +35,11 @@ export function onNote(session: Session, input: NoteInput): void {
   const waiting = questionAnsweredBy(session, input, read);
   if (waiting !== null) answerQuestion(session, speaker, waiting.question, waiting.value, waiting.told);
   else sayTooLate(session, speaker, input, read);
-  if (waiting?.wholeNote !== true) takeNote(session, speaker, input, read, waiting !== null);
+  const mayLean = waiting === null && message === null;
+  if (waiting?.wholeNote !== true)
+    takeNote(session, speaker, input, read, { answered: waiting !== null, mayLean });
   if (waiting === null && message === null) suggest(session, speaker, input, read);
+  rememberPassing(session, input, read);
   if (message !== null) {
     draft.post(speaker.room, { about: 'privacy', message, replyTo: speaker.note, mentions: [speaker.from] });
   }
@@ -46,10 +51,18 @@ function takeNote(
   speaker: Speaker,
   input: NoteInput,
   read: NoteRead,
-  answered: boolean,
+  { answered, mayLean }: { readonly answered: boolean; readonly mayLean: boolean },
 ): void {
   const acts = answered ? read.reading.acts.filter(isNoAnswer) : read.reading.acts;
   carryOut(session, speaker, [...acts, ...doneFirst(session, input, acts), ...closing(input, acts)], input);
+  const leaning = mayLean ? leant(session, speaker, input, read) : null;
+  if (leaning === 'asked') return;
+  if (leaning !== null) {
+    session.notes.explain(input.id, whyLeant(leaning));
+    const entered = enterFacts(session, speaker, leaning.facts, session.draft.number);
+    followUp(session, speaker, entered, [], leaning.how);
+    return;
+  }
   const { filled, open } = fillGaps(session, speaker, read.gaps);
   const facts = [...read.reading.facts, ...filled.map((one) => one.entry)];
   const entered = enterFacts(session, speaker, facts, session.draft.number);
@@ -58,6 +71,18 @@ function takeNote(
   askGaps(session, speaker, open);
   if (session.now - input.at <= STALE_MS) answerAsks(session, speaker, read, input.replyTo, input.text);
   else if (read.reading.asks.length > 0) session.draft.unanswered = true;
+}
+
+/** What named a thing of ours and was not recorded may be what the next note leans on; a mere question is not. */
+function rememberPassing(
+  { draft, passing, practice }: Session,
+  input: NoteInput,
+  { reading }: NoteRead,
+): void {
+  const { facts, asks, acts, plans, unclear } = reading;
+  const told = draft.entries.length > 0 || facts.length > 0;
+  const onlyAsked = asks.length + acts.length > 0 && plans.length + unclear.length === 0;
+  if (!told && !onlyAsked && namesThing(practice, input.text)) passing.said(input);
 }
 
 function isNoAnswer(act: NoteRead['reading']['acts'][number]): boolean {

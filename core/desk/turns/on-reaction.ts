@@ -3,6 +3,7 @@ import type { Question } from '../../rules/question.ts';
 import { lines } from '../../words/message.ts';
 import { tick } from '../acts/done.ts';
 import { later } from '../acts/later.ts';
+import { loosens } from '../follow-on/loosening.ts';
 import type { Input } from '../input.ts';
 import { answerQuestion } from '../questions/answer-question.ts';
 import { type Session, type Speaker, vouching } from '../session.ts';
@@ -78,6 +79,8 @@ function choiceFor(question: Question, emoji: string): string | null {
 function wouldLoosen({ purpose }: Question, value: string): boolean {
   if (/^(settled|allow-correction|release-load)$/.test(purpose.sort)) return value === 'yes';
   if (purpose.sort === 'complete-entry') return LOOSENS.test(purpose.kind);
+  if (purpose.sort === 'meant')
+    return purpose.options.some((option) => option.value === value && option.facts.some(loosens));
   if (purpose.sort !== 'complete') return false;
   const kind = String(purpose.draft.kind);
   const good =

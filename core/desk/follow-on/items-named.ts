@@ -1,0 +1,60 @@
+import type { Item } from '../../reading/slots.ts';
+import type { Session } from '../session.ts';
+import type { Leaning } from './told.ts';
+
+/** "7", "T7", "N-7", "2-5". */
+const ID = /^#?\p{L}{0,4}-?\d{1,4}(?:[-–]\p{L}{0,4}\d{1,4})?$/u;
+const NUMBER =
+  /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty)$/i;
+const BETWEEN = /^(?:tips?|no|nos|number|numbers|num|and|n|to|thru|[-–&+])$/i;
+const LOAD = /^(?:loads?|cycles?) (?:no |number )?#?(\d{1,6})$/i;
+
+/** What words that name items alone stand for: as scanners, as tips, as a load; empty where they are no such thing. */
+export interface Named {
+  readonly scanners: readonly Item[];
+  readonly tips: readonly Item[];
+  readonly loads: readonly Item[];
+  /** They name tips, by that word or by ids that no scanner has. */
+  readonly plainlyTips: boolean;
+}
+
+/**
+ * The reader knows names, slips of them, ranges and prefixes: it is given the words as a note that says nothing else. What
+ * it makes of them beside items (a place, a time, a doubt) means that they are not items alone.
+ */
+export function itemsNamed(session: Session, words: string, note: Leaning): Named {
+  const list = words.split(/[\s,]+/).filter((word) => word !== '');
+  const areIds =
+    list.some((word) => ID.test(word) || NUMBER.test(word)) &&
+    list.every((word) => ID.test(word) || NUMBER.test(word) || BETWEEN.test(word));
+  const saysTip = /\btips?\b/i.test(words);
+  const load = LOAD.exec(words)?.[1];
+  return {
+    scanners: saysTip || load !== undefined ? [] : scannersIn(session, `wiped ${words}`, note),
+    tips: areIds ? tipsIn(session, `used ${saysTip ? words : `tips ${words}`}`, note) : [],
+    loads: load === undefined ? [] : [`load:${load}`],
+    plainlyTips: saysTip,
+  };
+}
+
+function scannersIn({ read }: Session, text: string, { at, from, room }: Leaning): readonly Item[] {
+  const { facts, asks, plans, unclear } = read(text, { at, from, room }).reading;
+  if (asks.length + plans.length + unclear.length > 0) return [];
+  const items = facts.map((fact): Item | null => {
+    const { kind, when, ...rest } = fact;
+    const isPlain = Object.keys(rest).every((slot) => slot === 'scanner' || slot === 'part');
+    return fact.kind === 'wiped' && fact.part === 'all' && isPlain && Date.parse(when) === at
+      ? `scanner:${fact.scanner}`
+      : null;
+  });
+  return items.includes(null) ? [] : items.filter((item) => item !== null);
+}
+
+function tipsIn({ read }: Session, text: string, { at, from, room }: Leaning): readonly Item[] {
+  const { facts, asks, plans, unclear } = read(text, { at, from, room }).reading;
+  const [fact, ...more] = facts;
+  if (fact?.kind !== 'used' || more.length + asks.length + plans.length + unclear.length > 0) return [];
+  const { kind: _, when, tips = [], ...rest } = fact;
+  if (Object.keys(rest).length > 0 || Date.parse(when) !== at) return [];
+  return tips.map((tip): Item => `tip:${tip}`);
+}

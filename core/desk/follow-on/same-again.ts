@@ -1,0 +1,97 @@
+import { factWords } from '../../answers/fact-words.ts';
+import type { Sameness } from '../../language/follow-on/sameness.ts';
+import type { Fact } from '../../reading/fact.ts';
+import type { Item } from '../../reading/slots.ts';
+import { capital, inWords } from '../../rules/tips/tip-words.ts';
+import { toIso } from '../../time/instant.ts';
+import { idOf, itemWords, tipsAsRanges } from '../../words/item-words.ts';
+import type { Session } from '../session.ts';
+import type { FollowOn, Option } from './follow-on.ts';
+import { itemsNamed } from './items-named.ts';
+import { otherScanner } from './other-one.ts';
+import { sameOf } from './same-of.ts';
+import { type Leaning, type Told, toldBefore } from './told.ts';
+
+/** "Blue too": the same facts of the items named, by what this person told last; else one question. */
+export function sameAgain(session: Session, note: Leaning, said: Sameness): FollowOn | null {
+  const told = toldBefore(session, note);
+  const own = told.find(({ line }) => line.from === note.from);
+  const before = own ?? told[0];
+  if (before === undefined) return null;
+  const sorts = namedOf(session, said.items, note, before);
+  if (sorts.length === 0) return null;
+  const when = toIso(note.at);
+  const same = sorts.flatMap((items) => {
+    const facts = sameOf(before.facts, items, when);
+    return facts === null ? [] : [{ items, facts }];
+  });
+  const [only] = same;
+  const isPlain = before === own && !said.doubted && !session.passing.since(note, before.line.noted);
+  if (isPlain && same.length === 1 && only !== undefined)
+    return { sort: 'taken', facts: only.facts, how: 'same' };
+  const items = only?.items ?? sorts[0] ?? [];
+  return asked(session, items, optionsFor(session, before, items, when, before === own));
+}
+
+/** Item lists that the words can mean; a bare number only where tips were spoken of. */
+function namedOf(session: Session, words: string, note: Leaning, before: Told): readonly (readonly Item[])[] {
+  const other = otherScanner(session, words, note, before);
+  if (other !== null) return [other];
+  const { scanners, tips, loads, plainlyTips } = itemsNamed(session, words, note);
+  const ofTips = plainlyTips || before.items.some((item) => item.startsWith('tip:'));
+  return [ofTips ? tips : [], scanners, loads].filter((items) => items.length > 0);
+}
+
+/** Each kind of what was told, said of these items; of somebody else's note nothing but what was done. */
+function optionsFor(
+  { practice }: Session,
+  { facts }: Told,
+  items: readonly Item[],
+  when: string,
+  isOwn: boolean,
+): readonly Option[] {
+  const kinds = [...new Set(facts.map(({ kind }) => kind))];
+  const each = kinds.flatMap((kind) => {
+    const same = sameOf(isOwn ? ofKind(facts, kind) : ofKind(facts, kind).map(ofAnybody), items, when);
+    return same === null ? [] : [same];
+  });
+  const all = each.length > 1 ? [...each, each.flat()] : each;
+  return all.map((meant, n) => ({
+    value: `${n + 1}`,
+    label:
+      n > 0 && n === each.length
+        ? 'all of that'
+        : meant.map((fact) => factWords(practice, bare(fact))).join('; '),
+    facts: meant,
+  }));
+}
+
+function ofKind(facts: readonly Fact[], kind: Fact['kind']): readonly Fact[] {
+  return facts.filter((fact) => fact.kind === kind);
+}
+
+/** Where and on what it was done is the other person's. */
+function ofAnybody(fact: Fact): Fact {
+  const { by: _by, ...rest } = fact;
+  if (rest.kind !== 'used') return rest;
+  const { scanner: _scanner, ...used } = rest;
+  return used;
+}
+
+/** Without somebody's own words. */
+export function bare(fact: Fact): Fact {
+  if (!('reason' in fact)) return fact;
+  const { reason: _, ...rest } = fact;
+  return rest;
+}
+
+function asked({ practice }: Session, items: readonly Item[], options: readonly Option[]): FollowOn {
+  const tips = items.every((item) => item.startsWith('tip:'));
+  const name = tips ? tipsAsRanges(items.map(idOf)) : inWords(items.map((item) => itemWords(practice, item)));
+  const [only, more] = options;
+  const head =
+    only !== undefined && more === undefined
+      ? [{ strong: `${capital(only.label)} too?` }]
+      : [{ strong: `${capital(name)} as well – what of it?` }];
+  return { sort: 'asked', head, options };
+}

@@ -1,0 +1,65 @@
+/** What stands for things told of before: one, two, several, or the other of two. */
+export type Standing = 'one' | 'two' | 'several' | 'other';
+
+/** A short note in which a word stands for what was told of before: "binned it", "they're both in the bath". */
+export interface Pronoun {
+  readonly standing: Standing;
+  /** The note with these words in its place: how the reader reads it then says what was meant. */
+  readonly saying: (name: string) => string;
+}
+
+/** Longer notes speak for themselves. */
+const LONGEST = 9;
+
+/** Behind these it seldom is a thing that something was done with ("sorry about it", "both scanners"). */
+const NOT_BEFORE = String.raw`(?<!\b(?:about|for|at|like|of|with|from|than|by|in|to|that's|thats|call|make|made|let|feel) )`;
+const NOT_BEHIND = String.raw`(?! (?:of|the|these|those|my|our|tips?|scanners?|autoclaves?|sites?|rooms?|surger(?:y|ies)|loads?|covers?|days?|ways?|ends?|ones?|patients?|people)\b)`;
+/** "It's gone" has, "it's fogging" is. */
+const HAS = String.raw`(?= (?:been|gone|had|got|come|split|stopped|started|fallen|left|lost|broken|cracked)\b)`;
+
+interface Form {
+  readonly standing: Standing;
+  readonly words: RegExp;
+  readonly verb: string;
+}
+
+function form(standing: Standing, words: string, verb = ''): Form {
+  return {
+    standing,
+    words: new RegExp(`${NOT_BEFORE}(?<![\\p{L}\\p{N}'])(?:${words})(?![\\p{L}\\p{N}'])`, 'giu'),
+    verb,
+  };
+}
+
+/** The longest words first: "they're both" is one thing said. */
+const FORMS: readonly Form[] = [
+  form(
+    'two',
+    `(?:they're both|they both are|theyre both|they are both|both are|they've both|they have both|they were both)`,
+    ' are',
+  ),
+  form('two', `both of (?:them|those|these|em)|them both|those both|they both|both${NOT_BEHIND}`),
+  form('several', `(?:they're|theyre|they are|they were|they're all|they are all|all of them are)`, ' are'),
+  form('several', `(?:they've|they have)`, ' have'),
+  form('several', `all of them|them all|they all|they|them|'em`),
+  form('one', `(?:it's|its|that one's|this one's)${HAS}`, ' has'),
+  form('one', `(?:it's|its|that one's|this one's|it is|it was|that one is|this one is)`, ' is'),
+  form('one', `that one|this one|it`),
+  form('other', `the other one is|other one's|the other one's`, ' is'),
+  form('other', `the other one|other one|the other${NOT_BEHIND}`),
+];
+
+/** `null` where nothing of the kind stands in the note, several sorts do, it asks, or it is long. */
+export function pronounIn(text: string): Pronoun | null {
+  const plain = text
+    .replaceAll(/[’‘`´]/g, "'")
+    .replaceAll(/\s+/g, ' ')
+    .trim();
+  if (plain.includes('?') || plain.split(' ').length > LONGEST || plain.length > 80) return null;
+  const found = FORMS.find(({ words }) => plain.search(words) >= 0);
+  if (found === undefined) return null;
+  const { words, verb, standing } = found;
+  const rest = plain.replaceAll(words, ' ');
+  if (FORMS.some((other) => other.standing !== standing && rest.search(other.words) >= 0)) return null;
+  return { standing, saying: (name) => plain.replaceAll(words, () => `${name}${verb}`) };
+}
