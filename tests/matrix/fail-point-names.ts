@@ -14,4 +14,7 @@ export const FAIL_POINTS = [
   'after confirm',
 ] as const;
 
-export type FailPoint = (typeof FAIL_POINTS)[number];
+/** Where the key of an answer is on its way to a phone that has just come. */
+export const SHARE_POINTS = ['before share', 'after share'] as const;
+
+export type FailPoint = (typeof FAIL_POINTS)[number] | (typeof SHARE_POINTS)[number];

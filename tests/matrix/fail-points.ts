@@ -53,8 +53,12 @@ syncBuiltinESMExports();
 const ask = globalThis.fetch;
 globalThis.fetch = async (input, init) => {
   const isSend = init?.method === 'PUT' && /\/send\//.test(String(input));
+  // The key of what is about to be sent, on its way to people's devices.
+  const isShare = init?.method === 'PUT' && /\/sendToDevice\/m\.room\.encrypted\//.test(String(input));
   if (isSend) pass('before send');
+  if (isShare) pass('before share');
   const answer = await ask(input, init);
   if (isSend) pass('after send');
+  if (isShare) pass('after share');
   return answer;
 };

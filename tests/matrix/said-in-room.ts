@@ -25,10 +25,18 @@ export async function answeredIn(client: MatrixClient, room: string): Promise<re
   return said.flatMap(({ content }) => answerTo(content) ?? []);
 }
 
-/** Messages of the bot's in a room that a phone has no key for: a person would see that they cannot be read. */
-export async function unreadableIn(client: MatrixClient, room: string): Promise<readonly string[]> {
+/**
+ * Messages of the bot's in a room that a phone has no key for: a person would see that they cannot be read. With `to`, answers
+ * to these notes alone: what was said before a phone was there is not for it.
+ */
+export async function unreadableIn(
+  client: MatrixClient,
+  room: string,
+  to?: ReadonlySet<string>,
+): Promise<readonly string[]> {
   const unreadable: string[] = [];
   for (const raw of await saidInRoom(client, room)) {
+    if (to !== undefined && !to.has(answerTo(raw.content) ?? '')) continue;
     const event = new MatrixEvent({ ...raw, room_id: room });
     await client.decryptEventIfNeeded(event);
     if (event.isDecryptionFailure()) unreadable.push(raw.event_id);

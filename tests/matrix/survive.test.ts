@@ -2,7 +2,7 @@ import { existsSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { FAIL_POINTS } from './fail-point-names.ts';
+import { FAIL_POINTS, type FailPoint, SHARE_POINTS } from './fail-point-names.ts';
 import { type House, houseIfPossible } from './house.ts';
 import { Person } from './person.ts';
 import { answeredIn, unreadableIn } from './said-in-room.ts';
@@ -121,8 +121,9 @@ describe.skipIf(house === null)('nothing is missed and nothing said twice', { re
     120_000 + KILLS * 20_000,
   );
 
-  test.each(FAIL_POINTS)('kill -9 %s', async (point) => {
-    if (house === null) return;
+  /** Notes during which the bot dies at a named point, and is started again. */
+  const dyingAt = async (point: FailPoint, where: readonly string[]) => {
+    if (house === null) return [];
     const armed = join(house.folder, 'armed');
     await house.endBot('SIGKILL');
     await house.startBot(practice, {
@@ -135,11 +136,36 @@ describe.skipIf(house === null)('nothing is missed and nothing said twice', { re
     );
     writeFileSync(armed, '');
     const notes = [];
-    for (const room of [...rooms, ...rooms]) notes.push(await typed(dan, room));
+    for (const room of where) notes.push(await typed(dan, room));
     expect(await gone).toBe('SIGKILL');
     expect(existsSync(armed)).toBe(false);
     await house.startBot(practice);
+    return notes;
+  };
+
+  test.each(FAIL_POINTS)('kill -9 %s', async (point) => {
+    if (house === null) return;
+    await expectAnswered(await dyingAt(point, [...rooms, ...rooms]));
+  });
+
+  // An event whose key never reached somebody is answered, and yet nobody can read it.
+  test.each(SHARE_POINTS)('kill -9 %s: a phone that has just come reads every answer', async (point) => {
+    if (house === null) return;
+    const [encrypted = ''] = rooms;
+    const tom = await Person.signIn(server.url, 'tom', password);
+    const member = priya.client.getRoom(encrypted)?.getMember(tom.id)?.membership;
+    if (member === undefined) await priya.client.invite(encrypted, tom.id);
+    await tom.client.joinRoom(encrypted);
+    const notes = await dyingAt(point, [encrypted, encrypted, encrypted]);
     await expectAnswered(notes);
+    const known = new Set(notes.map(({ id }) => id));
+    const read = () =>
+      tom.seen.filter(
+        ({ content }) => known.has(answerTo(content) ?? '') && /blue/.test(String(content.body)),
+      );
+    await expect.poll(() => read().length, PATIENT).toBe(notes.length);
+    expect(await unreadableIn(tom.client, encrypted, known)).toEqual([]);
+    tom.stop();
   });
 
   test(`${MISSED} notes of a room typed while it was away`, async () => {

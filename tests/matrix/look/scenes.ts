@@ -1,4 +1,5 @@
 import type { ChildProcess } from 'node:child_process';
+import { setTimeout as wait } from 'node:timers/promises';
 import { type BadLine, badLine } from '../bad-line.ts';
 import { end } from '../bot-process.ts';
 import { Person } from '../person.ts';
@@ -33,7 +34,7 @@ export async function lockedNote(
   const tom = await Person.signIn(slow.url, 'tom', at.password);
   await who.client.invite(room, tom.id);
   await tom.client.joinRoom(room);
-  await tom.until(() => tom.client.getRoom(room)?.hasEncryptionStateEvent(), 'that the room is locked');
+  while ((await tom.client.getCrypto()?.isEncryptionEnabledInRoom(room)) !== true) await wait(100);
   slow.holdKeys();
   await tom.say(room, 'wiped down blue');
   await said(who, room, /could not read a note/, 60_000);
