@@ -128,6 +128,15 @@ describe('by itself', () => {
     expect(posts()).toHaveLength(1);
   });
 
+  test('a homeserver that does not answer is nothing to be told through it', async () => {
+    const health = begin();
+    server.close();
+    server.closeAllConnections();
+    for (const minutes of [0, 10, 10]) await later(health, minutes);
+    expect(health.findings().some(({ line, good }) => !good && line.includes('does not answer'))).toBe(true);
+    expect(posts()).toEqual([]);
+  });
+
   test('gone within ten minutes: nothing; gone and back: told again', async () => {
     const health = begin();
     aheadSeconds = 300;

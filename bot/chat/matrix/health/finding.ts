@@ -1,6 +1,6 @@
 /** One thing about how the program does. */
 export interface Finding {
-  readonly of: 'record' | 'unsent' | 'aside' | 'heard' | 'locked' | 'backup' | 'ledger' | 'clock';
+  readonly of: 'record' | 'unsent' | 'aside' | 'heard' | 'locked' | 'backup' | 'ledger' | 'clock' | 'server';
   readonly line: string;
   /** False where a person should look. */
   readonly good: boolean;

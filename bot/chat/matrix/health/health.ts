@@ -23,8 +23,8 @@ const DIGITS = 16;
 /** All that somebody types who wants to know how the program does. */
 const ASKED = /^(?:scanward[,:]? +)?health(?: check)?[?.!]?$/i;
 
-/** Said where they happen, and over by themselves. */
-const SAID_ELSEWHERE: readonly Finding['of'][] = ['locked', 'unsent'];
+/** Said where they happen; what is over once this can be said at all; not to be told in the chat by itself. */
+const NOT_TOLD: readonly Finding['of'][] = ['locked', 'unsent', 'heard', 'server'];
 
 /** What the health is seen from. */
 export interface HealthParts {
@@ -78,7 +78,7 @@ export class Health {
     if (now() - this.#looked < EVERY_MS) return;
     this.#looked = now();
     this.#clock = await ofClock(homeserver);
-    const bad = this.findings().filter(({ good, of }) => !good && !SAID_ELSEWHERE.includes(of));
+    const bad = this.findings().filter(({ good, of }) => !good && !NOT_TOLD.includes(of));
     const said: readonly string[] = JSON.parse(factOf(db, 'health-said') ?? '[]');
     const fresh = bad.filter(({ of }) => this.#bad.has(of) && !said.includes(of));
     this.#bad = new Set(bad.map(({ of }) => of));

@@ -9,7 +9,7 @@ export async function ofClock(homeserver: string): Promise<Finding | null> {
   const before = Date.now();
   const signal = AbortSignal.timeout(PATIENCE_MS);
   const answer = await fetch(`${homeserver}/_matrix/client/versions`, { signal }).catch(() => null);
-  if (answer === null) return { of: 'clock', good: false, line: `${homeserver} does not answer` };
+  if (answer === null) return { of: 'server', good: false, line: `${homeserver} does not answer` };
   const there = Date.parse(answer.headers.get('date') ?? '');
   if (Number.isNaN(there)) return null;
   // The date has whole seconds and was written somewhere between asking and now.
