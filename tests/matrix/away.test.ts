@@ -23,7 +23,7 @@ describe.skipIf(house === null)('back after a quarter of an hour', () => {
     practice = house.practice(rooms);
     await house.startBot(practice, { SCANWARD_HOMESERVER: line.url });
     for (const room of rooms) await priya.untilJoined(room, BOT);
-    for (const text of ['tips 1 to 6 are sterile and on the shelf', 'used tip 4']) {
+    for (const text of ['tips 1 to 6 are sterile and on the shelf', 'used tips 3 and 4']) {
       const note = await priya.say(rooms[0] ?? '', text);
       await priya.until(() => priya.reactionsTo(note).length > 0, 'a mark');
     }
@@ -41,6 +41,8 @@ describe.skipIf(house === null)('back after a quarter of an hour', () => {
     const [encrypted = ''] = rooms;
     const asks: string[] = [];
     const unsafe = await priya.say(encrypted, 'tip 4 on green');
+    const slip = await priya.say(encrypted, 'tip 3 on blue');
+    await priya.say(encrypted, 'sorry, tip 5 not 3');
     for (const room of rooms) {
       await priya.say(room, 'moved green to Site 1');
       await priya.say(room, 'wiped down blue');
@@ -69,6 +71,10 @@ describe.skipIf(house === null)('back after a quarter of an hour', () => {
     // What is unsafe still is: it is said at once, to who typed it, however long ago that was.
     expect(String(priya.repliesTo(unsafe)[0]?.content.body)).toMatch(/Stop.*tip 4/is);
     expect(mentionsOf(priya.repliesTo(unsafe)[0]?.content ?? {})).toEqual([priya.id]);
+    // What was put right before anybody could be warned rings nobody.
+    const [taken] = priya.repliesTo(slip);
+    expect(String(taken?.content.body)).toMatch(/^Taken back by Priya/);
+    expect(mentionsOf(taken?.content ?? {})).toEqual([]);
   }, 90_000);
 
   test('a homeserver whose clock runs five minutes ahead: notes count from now, questions are answered', async () => {

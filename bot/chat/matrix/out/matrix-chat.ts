@@ -1,11 +1,12 @@
 import { type MatrixClient, MatrixError } from 'matrix-js-sdk/lib/matrix.js';
 import type { Effect, Post } from '../../../../core/desk/effect.ts';
 import { toText } from '../../../show/text.ts';
-import type { Chat, SentPosts } from '../../chat.ts';
+import type { SentPosts } from '../../chat.ts';
 import type { RoomHomes } from '../rooms/homes.ts';
 import { stateOf } from '../rooms/room-state.ts';
 import { attach } from './attachment.ts';
 import { editContent, isTooLong, postContent, reactionContent } from './content.ts';
+import type { Delivers } from './outbox.ts';
 import type { Sender } from './sender.ts';
 import { transactionOf } from './transaction.ts';
 
@@ -13,7 +14,7 @@ const MESSAGE = 'm.room.message';
 const PINS = 'm.room.pinned_events';
 
 /** The chat port on a homeserver: each effect becomes one event, the same one when it is delivered again. */
-export class MatrixChat implements Chat {
+export class MatrixChat implements Delivers {
   readonly #client: MatrixClient;
   readonly #sender: Sender;
   readonly #homes: RoomHomes;
@@ -24,9 +25,9 @@ export class MatrixChat implements Chat {
     this.#homes = homes;
   }
 
-  async deliver(effect: Effect, sent: SentPosts): Promise<string | null> {
+  async deliver(effect: Effect, sent: SentPosts, cause = effect): Promise<string | null> {
     const room = this.#homes.nowOf(effect.room);
-    const transaction = transactionOf(effect);
+    const transaction = transactionOf(cause);
     switch (effect.does) {
       case 'post':
         return this.#post(room, effect, transaction, sent);

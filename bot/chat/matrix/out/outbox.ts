@@ -2,10 +2,16 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { HTTPError } from 'matrix-js-sdk/lib/matrix.js';
 import type { Effect } from '../../../../core/desk/effect.ts';
 import type { Transport } from '../../../store/transport.ts';
-import type { Chat } from '../../chat.ts';
+import type { Chat, SentPosts } from '../../chat.ts';
+import { withLatestWords } from './latest-words.ts';
 import { RoomNotReady } from './sender.ts';
 import { transactionOf } from './transaction.ts';
 import { waitFor } from './wait-for.ts';
+
+/** `cause`: the effect as it was decided, by which a repeat is known, where it is said in other words by now. */
+export interface Delivers extends Chat {
+  deliver(effect: Effect, sent: SentPosts, cause?: Effect): Promise<string | null>;
+}
 
 /** What the outbox tells the rest. */
 export interface OutboxTold {
@@ -21,11 +27,11 @@ export interface OutboxTold {
  */
 export class Outbox {
   readonly #transport: Transport;
-  readonly #chat: Chat;
+  readonly #chat: Delivers;
   readonly #told: OutboxTold;
   readonly #busy = new Set<string>();
 
-  constructor(transport: Transport, chat: Chat, told: OutboxTold) {
+  constructor(transport: Transport, chat: Delivers, told: OutboxTold) {
     this.#transport = transport;
     this.#chat = chat;
     this.#told = told;
@@ -56,9 +62,10 @@ export class Outbox {
 
   async #work(room: string): Promise<void> {
     let tries = 0;
-    for (let effect = this.#next(room); effect !== null; effect = this.#next(room)) {
+    for (let next = this.#next(room); next !== null; next = this.#next(room)) {
+      const { effect, said } = next;
       try {
-        this.#sent(effect, await this.#chat.deliver(effect, this.#transport));
+        this.#sent(said, await this.#chat.deliver(said, this.#transport, effect));
         tries = 0;
       } catch (error) {
         if (error instanceof RoomNotReady) return;
@@ -70,9 +77,11 @@ export class Outbox {
     }
   }
 
-  #next(room: string): Effect | null {
-    const row = this.#transport.unsent().find((each) => each.room === room);
-    return row === undefined ? null : (row.body as Effect);
+  /** The oldest unsent of a room, as it was decided and as it is said by now. */
+  #next(room: string): { readonly effect: Effect; readonly said: Effect } | null {
+    const here = this.#transport.unsent().filter((each) => each.room === room);
+    const [effect, ...later] = here.map(({ body }) => body as Effect);
+    return effect === undefined ? null : { effect, said: withLatestWords(effect, later) };
   }
 
   /** Buttons are reactions of our own under the post, put there once it is known which event it is. */
