@@ -5,11 +5,30 @@ import { everyScanner, strangeRoom, strangeScanner } from './mentions/places.ts'
 import { type Finder, type Found, matchAt, type Scan, textAt } from './mentions/scan.ts';
 import { temperature } from './mentions/temperature.ts';
 import { tipsBySet } from './mentions/tip-set.ts';
+import { SET_WORDS, WHOLE } from './mentions/tip-set-words.ts';
 import { tipsByNumber } from './mentions/tips.ts';
 import type { Match } from './table.ts';
 
 /** Mentions that say themselves what they are: no time is looked for in them. */
 const ANCHORED: readonly Finder[] = [tipsBySet, tipsByNumber, loads, cycles, strangeScanner, everyScanner];
+
+/** Words that such a mention may begin with besides numbers, letters of tip ids and what the lexicon names. */
+const STARTS: ReadonlySet<string> = new Set([
+  ...WHOLE,
+  ...SET_WORDS,
+  ...'the both each two a t # : no nos num nr id ids'.split(' '),
+]);
+const START_TAGS: ReadonlySet<string> = new Set(['tip', 'load', 'scanner', 'autoclave-name']);
+
+/** False where no finder can find anything, as at three tokens of four. */
+function mayAnchor(scan: Scan, at: number): boolean {
+  const token = scan.tokens[at];
+  if (token === undefined || token.kind === 'number') return true;
+  if (matchAt(scan, at)?.senses.some((s) => START_TAGS.has(s.tag)) === true) return true;
+  return (
+    STARTS.has(token.text) || scan.names.tips.prefixes.has(token.text) || numberWord(token.text) !== undefined
+  );
+}
 
 /** Which tokens belong to mentions that cannot be times ("tip 5", "load 118", "surgery 2"). */
 export function blockedTokens(scan: Scan): boolean[] {
@@ -39,9 +58,9 @@ function holdsItsWords(scan: Scan, match: Match, at: number): boolean {
 /** The letters of "2nd" are no room's name. */
 export function ordinalTail(scan: Scan, at: number): boolean {
   return (
-    /^(st|nd|rd|th)$/.test(textAt(scan, at)) &&
     scan.tokens[at]?.spaced === false &&
-    scan.tokens[at - 1]?.kind === 'number'
+    scan.tokens[at - 1]?.kind === 'number' &&
+    /^(st|nd|rd|th)$/.test(textAt(scan, at))
   );
 }
 
@@ -60,6 +79,7 @@ export function anchoredAt(scan: Scan, at: number, match: Match | null): Found |
 }
 
 function anchorOf(scan: Scan, at: number, match: Match | null): Found | null {
+  if (!mayAnchor(scan, at)) return null;
   let best: Found | null = null;
   for (const find of ANCHORED) {
     const found = find(scan, at);

@@ -24,6 +24,9 @@ const SETS: ReadonlyMap<string, TipSet> = new Map([
   ['autoclaved', 'sterile'],
 ]);
 
+/** Every word that names a set. */
+export const SET_WORDS: readonly string[] = [...SETS.keys()];
+
 /** The set that a word names ("used", "dirty" → used). */
 export function setNamed(word: string): TipSet | undefined {
   return SETS.get(word);

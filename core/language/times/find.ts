@@ -2,8 +2,9 @@ import type { Token } from '../token.ts';
 import { phraseFrom } from './compose.ts';
 import { nowAt } from './now.ts';
 import type { Scan } from './scan.ts';
-import { TIME_STARTS } from './starts.ts';
+import { NEEDS_MORE, TIME_STARTS } from './starts.ts';
 import type { TimeContext, TimeSpan } from './time-span.ts';
+import { TIME_WORDS } from './vocabulary.ts';
 
 const NONE: readonly boolean[] = [];
 
@@ -21,7 +22,7 @@ export function findTimes(
   let i = 0;
   while (i < tokens.length) {
     const token = tokens[i];
-    if (token === undefined || blocked[i] === true || !mayStart(token)) {
+    if (token === undefined || blocked[i] === true || !mayStart(token, tokens[i + 1])) {
       i++;
       continue;
     }
@@ -32,6 +33,16 @@ export function findTimes(
   return spans;
 }
 
-function mayStart(token: Token): boolean {
-  return token.kind === 'number' || TIME_STARTS.has(token.text);
+/** Most words begin no time, and most of those that may ("at", "the") only with another word of time behind them. */
+function mayStart(token: Token, next: Token | undefined): boolean {
+  if (token.kind === 'number') return true;
+  if (!TIME_STARTS.has(token.text)) return false;
+  return !NEEDS_MORE.has(token.text) || (next !== undefined && mayGoOn(next));
 }
+
+function mayGoOn(next: Token): boolean {
+  return next.kind === 'number' || TIME_WORDS.has(next.text) || COUNTS.has(next.text);
+}
+
+/** "In another 20", "a little while ago": words between a cue and what it counts. */
+const COUNTS: ReadonlySet<string> = new Set(['another', 'say', 'little', 'good', 'instant', 'wee', 'dinner']);

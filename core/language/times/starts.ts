@@ -26,6 +26,13 @@ export const TIME_STARTS: ReadonlySet<string> = new Set([
   ).split(' '),
 ]);
 
+/** Those that tell no time alone: another word of time stands right behind them. */
+export const NEEDS_MORE: ReadonlySet<string> = new Set(
+  'at @ on in by for from since until till til before after between about around over during through of a an the this last next past all have not so'.split(
+    ' ',
+  ),
+);
+
 /** Words that may stand right after a cue besides these: "before we open", "over dinner". */
 export const AFTER_CUE: ReadonlySet<string> = new Set([
   ...TIME_STARTS,
