@@ -8,7 +8,7 @@ export function sayLocked(locked: LockedNotes, transport: Transport, now: number
   for (const { id, room, seen } of locked.overdue(now)) {
     const key = `locked/${room}/${new Date(seen).toISOString().slice(0, 10)}`;
     const message = lines(
-      'I could not read a note here: its key has not reached me. Please type it again. (Later notes may be meant too.)',
+      'I could not read a note here: its key has not reached me. Please type it again, and any later one that I left without a mark.',
     );
     const post: Effect = {
       does: 'post',
