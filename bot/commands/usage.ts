@@ -48,7 +48,14 @@ const USAGES: Readonly<Record<string, Usage>> = {
   rules: { does: 'Lists every rule, its value and where it comes from.', options: [PRACTICE] },
   health: { does: 'Says how the running program does.', options: [STORE] },
   verify: { does: 'Checks the whole record.', options: [STORE] },
-  repair: { does: 'Says what is damaged in the record and what can be saved.', options: [STORE, YES] },
+  repair: {
+    does: 'Says what is damaged in the record and what can be saved.',
+    options: [
+      '--from BACKUP      an archive, or a copy of the folder, to take from it what is damaged here',
+      STORE,
+      YES,
+    ],
+  },
   backup: { does: 'Writes the record to one archive: npm run backup -- FILE.tar.gz', options: [STORE] },
   restore: {
     does: 'Makes a folder from an archive: npm run restore -- FILE.tar.gz --store FOLDER',

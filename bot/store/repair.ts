@@ -96,7 +96,7 @@ export function doRepair(fs: FsLike, folder: string, plan: Repair): void {
 }
 
 /** It may be of lines that count no more: the next start works it out again. */
-function dropSnapshot(fs: FsLike, folder: string): void {
+export function dropSnapshot(fs: FsLike, folder: string): void {
   const { snapshot } = filesOf(folder);
   if (!fs.exists(snapshot)) return;
   fs.remove(snapshot);
@@ -115,7 +115,7 @@ function* patchedParts(fs: FsLike, path: string, patches: readonly Patch[]): Gen
 }
 
 /** Names and texts of the lines that are set aside go with them; the tables lose them at the next start. */
-function keepBeside(fs: FsLike, folder: string, after: number): void {
+export function keepBeside(fs: FsLike, folder: string, after: number): void {
   const { people, texts } = filesOf(folder);
   for (const [path, read] of [[people, readPerson] as const, [texts, readText] as const]) {
     if (!fs.exists(path)) continue;

@@ -166,6 +166,35 @@ describe('repair', () => {
     expect(aside.filter((name) => /2026-11-after-line-40/.test(name))).toHaveLength(1);
     await whole();
   });
+
+  test('with a backup, takes from it what is damaged: nothing is lost, and names and hash are as before', async () => {
+    const before = await whole();
+    const archive = join(here.path, `before-${turn}.tar.gz`);
+    await typed(backup, archive, ...at());
+    const text = readFileSync(journal(), 'utf8').split('\n');
+    text[40] = 'not a line';
+    writeFileSync(journal(), text.join('\n'));
+    const alone = await typed(repair, ...at());
+    expect(alone.out).toContain('"repair --from BACKUP"');
+    const plan = await typed(repair, '--from', archive, ...at());
+    expect([plan.code, plan.out.includes('Nothing was changed')]).toEqual([1, true]);
+    expect(plan.out).toContain(
+      'Line 41 (2026-11.jsonl, line 41: it does not read as a line of the record): taken from',
+    );
+    expect(readFileSync(journal(), 'utf8')).toBe(text.join('\n'));
+    const done = await typed(repair, '--from', archive, '--yes', ...at());
+    expect([done.code, headIn(done.out)]).toEqual([0, before]);
+    expect(await whole()).toBe(before);
+    const again = await typed(repair, '--from', archive, '--yes', ...at());
+    expect(again.out).toContain('Nothing to take from it');
+  });
+
+  test('a backup that is damaged itself is refused', async () => {
+    const copy = `${folder}-copy`;
+    cpSync(folder, copy, { recursive: true });
+    writeFileSync(join(copy, 'people.jsonl'), 'nobody\n');
+    await expect(typed(repair, '--from', copy, ...at())).rejects.toThrow('The backup is not whole itself');
+  });
 });
 
 /** All that the folder's files hold, but for those named. */
