@@ -1,51 +1,14 @@
 import { spawn } from 'node:child_process';
-import { chmodSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openMatrixDb, setFact } from '../../bot/chat/matrix/matrix-db.ts';
-import { readCredentials } from '../../bot/chat/matrix/sign-in/credentials.ts';
 import { House, houseIfPossible } from './house.ts';
 import { passwordLogin } from './password-login.ts';
-import { Person } from './person.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const house = await houseIfPossible();
-
-describe('secrets', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'scanward-secrets-'));
-  const path = join(folder, 'secrets');
-  afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-  test('a file that others can read is refused, with the way out', () => {
-    writeFileSync(path, 'SCANWARD_USER=scanward\n');
-    chmodSync(path, 0o644);
-    expect(() => readCredentials({}, path)).toThrow(/chmod 600/);
-  });
-
-  test('a file of the owner’s is read; the environment wins', () => {
-    writeFileSync(
-      path,
-      '# ours\nSCANWARD_HOMESERVER = matrix.example.org/\nSCANWARD_USER="scanward"\nSCANWARD_PASSWORD=a=b\n',
-    );
-    chmodSync(path, 0o600);
-    expect(readCredentials({ SCANWARD_USER: 'other' }, path)).toEqual({
-      homeserver: 'https://matrix.example.org',
-      user: 'other',
-      password: 'a=b',
-      token: null,
-      recoveryKey: null,
-    });
-  });
-
-  test('a line that is no secret of ours is named', () => {
-    writeFileSync(path, 'SCANWARD_USER=a\nPASSWORD=b\n');
-    chmodSync(path, 0o600);
-    expect(() => readCredentials({}, path)).toThrow(/Line 2/);
-  });
-});
 
 describe.skipIf(house === null)('signing in', () => {
   const { server, password } = house ?? ({} as House);
@@ -175,66 +138,4 @@ describe.skipIf(house === null)('signing in', () => {
     expect(session().device).not.toBe(before.device);
     expect(house.printed).not.toContain(session().token);
   });
-});
-
-const shortly = await houseIfPossible({ sessionSeconds: 15 });
-
-describe.skipIf(shortly === null)('a sign-in that runs out', () => {
-  afterAll(async () => shortly?.close());
-
-  test('it ends with 75, and the next start goes on with the same device and keys', async () => {
-    if (shortly === null) return;
-    const practice = shortly.practice(['!none:example.org']);
-    await shortly.startBot(practice);
-    const before = shortly.session();
-    expect(await new Promise((resolve) => shortly.bot?.once('exit', resolve))).toBe(75);
-    await shortly.startBot(practice);
-    const after = shortly.session();
-    expect(after.device).toBe(before.device);
-    expect(after.storageKey).toBe(before.storageKey);
-    expect(after.token).not.toBe(before.token);
-  });
-});
-
-const renewing = await houseIfPossible({ tokenSeconds: 6 });
-
-describe.skipIf(renewing === null)('tokens that run out and are renewed', () => {
-  const { server, password } = renewing ?? ({} as House);
-  let priya: Person;
-  afterAll(async () => {
-    priya?.stop();
-    await renewing?.close();
-  });
-  const answered = async (room: string) => {
-    const ask = await priya.say(room, "where's blue?");
-    await priya.until(() => priya.repliesTo(ask).length > 0, 'an answer', 30_000);
-  };
-  const tokenNow = () => renewing?.session().token;
-
-  test('it goes on under new tokens while it runs, and after a stop that outlasted its token', async () => {
-    if (renewing === null) return;
-    priya = await Person.signIn(server.url, 'priya', password);
-    const room = await priya.room(true, ['@scanward:example.org']);
-    const practice = renewing.practice([room]);
-    await renewing.startBot(practice);
-    await priya.untilJoined(room, '@scanward:example.org');
-    const before = renewing.session();
-    for (let life = 0; life < 3; life++) {
-      const used = tokenNow();
-      await expect.poll(tokenNow, { timeout: 30_000 }).not.toBe(used);
-      await answered(room);
-    }
-    await renewing.endBot('SIGKILL');
-    const kept = renewing.session();
-    expect(kept.device).toBe(before.device);
-    // Until the homeserver itself says that the kept token has run out.
-    const headers = { Authorization: `Bearer ${kept.token}` };
-    const status = async () =>
-      (await fetch(`${server.url}/_matrix/client/v3/account/whoami`, { headers })).status;
-    await expect.poll(status, { timeout: 30_000 }).toBe(401);
-    await renewing.startBot(practice, { SCANWARD_PASSWORD: '' });
-    await answered(room);
-    expect(renewing.session().device).toBe(before.device);
-    expect(renewing.session().storageKey).toBe(before.storageKey);
-  }, 120_000);
 });

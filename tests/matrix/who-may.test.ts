@@ -3,7 +3,6 @@ import { type House, houseIfPossible } from './house.ts';
 import { Person } from './person.ts';
 
 const BOT = '@scanward:example.org';
-const PATIENT = { timeout: 20_000, interval: 100 };
 const house = await houseIfPossible();
 
 describe.skipIf(house === null)('who may do what, and where', () => {
@@ -140,66 +139,5 @@ describe.skipIf(house === null)('who may do what, and where', () => {
           .some(({ content }) => /Taken: green scanner, by Dan/.test(String(content.body))),
       'what was taken',
     );
-  });
-
-  describe('in a direct message', () => {
-    let direct = '';
-    test.each(['encrypted', 'plain'])(
-      'a person may ask; what is told is not kept, and that is said, %s',
-      async (kind) => {
-        const { room_id } = await dan.client.createRoom({
-          invite: [BOT],
-          is_direct: true,
-          preset: 'trusted_private_chat' as never,
-          initial_state:
-            kind === 'plain'
-              ? []
-              : [
-                  {
-                    type: 'm.room.encryption',
-                    state_key: '',
-                    content: { algorithm: 'm.megolm.v1.aes-sha2' },
-                  },
-                ],
-        });
-        direct = room_id;
-        await dan.untilJoined(direct, BOT);
-        const answer = await answerTo(dan, direct, "where's green?");
-        expect(answer).toContain('Site 0');
-        expect(await answerTo(dan, direct, 'moved green to Site 1')).toMatch(/^Not recorded/);
-        expect(await answerTo(dan, direct, "where's green?")).toBe(answer);
-        // Nor by editing a question into a note.
-        const ask = await dan.say(direct, "where's blue?");
-        await replied(dan, ask);
-        await dan.edit(direct, ask, 'moved green to Site 1');
-        await dan.until(
-          () => dan.repliesTo(ask).some(({ content }) => /^Not recorded/.test(String(content.body))),
-          'that it was not recorded',
-        );
-        expect(await answerTo(dan, direct, "where's green?")).toBe(answer);
-      },
-    );
-
-    test('it is known after a restart, and left once somebody else is there', async () => {
-      if (house === null) return;
-      await house.endBot('SIGKILL');
-      await house.startBot(practice);
-      expect(await answerTo(dan, direct, "where's green?")).toContain('Site 0');
-      await dan.client.invite(direct, tom.id);
-      await tom.client.joinRoom(direct);
-      await dan.say(direct, 'hello Tom');
-      const member = () => dan.client.getRoom(direct)?.getMember(BOT)?.membership;
-      await dan.until(() => member() === 'leave', 'leaving');
-    });
-
-    test('notes are taken there where the practice file says so', async () => {
-      if (house === null) return;
-      await house.endBot('SIGTERM');
-      await house.startBot(house.practice([rooms.encrypted, rooms.plain], 'rules: {privateNotes: true}\n'));
-      const { room_id } = await dan.client.createRoom({ invite: [BOT], is_direct: true });
-      await dan.untilJoined(room_id, BOT);
-      await marked(dan, await dan.say(room_id, 'moved green to Site 1'));
-      await expect.poll(() => answerTo(dan, rooms.plain, "where's green?"), PATIENT).toContain('Site 1');
-    });
   });
 });
