@@ -217,20 +217,8 @@ export class Desk {
   #session(now: Instant): Omit<Session, 'draft'> | null {
     if (this.#standing === null) return null;
     const { practice, read, learned, timeline } = this.#standing;
-    const { notes, posts, questions, late, passing } = this.#memory;
-    return {
-      practice,
-      read,
-      learned,
-      timeline,
-      notes,
-      posts,
-      questions,
-      late,
-      passing,
-      looks: this.#looks,
-      now,
-    };
+    const { notes, posts, questions, late } = this.#memory;
+    return { practice, read, learned, timeline, notes, posts, questions, late, looks: this.#looks, now };
   }
 
   /** "The lead has not spoken that day" is asked of the record: so the first word of each person and day is kept. */

@@ -10,7 +10,7 @@ import type { Question } from '../rules/question.ts';
 import { type Instant, toIso } from '../time/instant.ts';
 import type { Message } from '../words/message.ts';
 import type { Effect, Post } from './effect.ts';
-import type { Cause, SaidMatter, Turn, TurnEntry, Versions } from './turn.ts';
+import type { Cause, Leans, SaidMatter, Turn, TurnEntry, Versions } from './turn.ts';
 
 /** What a post says besides its words; everything but `about` and `message` may be left out. */
 export interface PostParts {
@@ -42,6 +42,9 @@ export class Draft {
   reading: Reading | null = null;
   correction: Turn['correction'] | null = null;
   of: string | null = null;
+  leans: Leans | null = null;
+  /** It named a thing of ours and was not recorded, soon after the same person told something. */
+  passed = false;
   /** The note asks what is not answered any more. */
   unanswered = false;
   readonly #cause: Cause;
@@ -129,7 +132,8 @@ export class Draft {
       this.answered.length === 0 &&
       this.said.length === 0 &&
       this.putOff.length === 0 &&
-      !this.unanswered
+      !this.unanswered &&
+      !this.passed
     );
   }
 
@@ -146,6 +150,8 @@ export class Draft {
       ...some('setsAside', this.setsAside),
       ...(this.correction == null ? {} : { correction: this.correction }),
       ...(this.of === null ? {} : { of: this.of }),
+      ...(this.leans === null ? {} : { leans: this.leans }),
+      ...(this.passed ? { passed: true } : {}),
       ...some('asked', this.asked),
       ...some('answered', this.answered),
       ...some('said', this.said),

@@ -1,7 +1,6 @@
 import type { Archive } from '../record/archive.ts';
 import type { Instant } from '../time/instant.ts';
 import { instantOf } from './apply.ts';
-import { Passing } from './follow-on/passing.ts';
 import { LateNotes } from './late-notes.ts';
 import { NoteLog } from './note-log.ts';
 import { PostLog } from './post-log.ts';
@@ -16,7 +15,6 @@ export class Memory {
   readonly posts = new PostLog();
   readonly questions = new QuestionLog();
   readonly late = new LateNotes();
-  readonly passing = new Passing();
 
   /** `archive`: where old notes go; as it was when what is restored was saved. */
   constructor(archive: Archive) {

@@ -3,6 +3,7 @@ import type { Fact } from '../reading/fact.ts';
 import type { Archive } from '../record/archive.ts';
 import type { Instant } from '../time/instant.ts';
 import { OldNotes } from './old-notes.ts';
+import type { Leans } from './turn.ts';
 
 /** A note as the desk remembers it: enough to correct it, answer it and react to it. */
 export interface NoteLine {
@@ -16,6 +17,10 @@ export interface NoteLine {
   readonly asked: string;
   /** Taken back: nothing of it holds. */
   readonly gone: boolean;
+  /** Where what it says was taken from an earlier note. */
+  readonly leans?: Leans;
+  /** It named a thing of ours and was not recorded: "haven't done white yet". */
+  readonly passed?: true;
 }
 
 /** A note as it read from one event on: its own, or an edit's. */
@@ -103,6 +108,21 @@ export class NoteLog {
   /** An edit of it asks this now. */
   asksNow(id: string, asked: string): void {
     this.#change(id, ({ line, versions }) => ({ line: { ...line, asked }, versions }));
+  }
+
+  /** An edit of it is taken from an earlier note now, or no more. */
+  leansNow(id: string, leans: Leans | undefined): void {
+    this.#change(id, ({ line: { leans: _, ...line }, versions }) => ({
+      line: leans === undefined ? line : { ...line, leans },
+      versions,
+    }));
+  }
+
+  /** Notes that were taken from the note of that turn, oldest first. */
+  leaningOn(turn: number): readonly NoteLine[] {
+    return Array.from(this.#byId.values(), ({ line }) => line).filter(
+      ({ gone, leans }) => !gone && leans?.on === turn,
+    );
   }
 
   /** The note reads so since that event. */

@@ -1,6 +1,7 @@
 import { canonical } from '../reading/canonical.ts';
 import type { Fact } from '../reading/fact.ts';
 import { fact as factSchema } from '../reading/fact.ts';
+import type { Decision } from '../record/decision.ts';
 import { instantOf } from './apply.ts';
 import type { NoteLog } from './note-log.ts';
 import type { Cause, Turn } from './turn.ts';
@@ -24,6 +25,7 @@ export function rememberNote(notes: NoteLog, turn: Turn, number: number): void {
     if (note !== null) {
       notes.reads(note.id, cause.id, factsAt(turn, note.turn));
       notes.asksNow(note.id, canonical(turn.reading?.asks ?? []));
+      notes.leansNow(note.id, turn.leans);
     }
   }
   // A tick is taken back as a note is: by "undo", or by taking the reaction off.
@@ -40,12 +42,20 @@ function put(
 ): void {
   const asked = canonical(turn.reading?.asks ?? []);
   const noted = instantOf(turn.entries?.find(({ place }) => place === number)?.noted ?? heard);
-  notes.put({ id, turn: number, room, from, noted, asked, gone: false });
+  const leans = turn.leans === undefined ? {} : { leans: turn.leans };
+  const passed = turn.passed === undefined ? {} : { passed: turn.passed };
+  notes.put({ id, turn: number, room, from, noted, asked, gone: false, ...leans, ...passed });
 }
 
 function factsAt({ entries = [] }: Turn, place: number): readonly Fact[] {
   return entries.flatMap((entry) => {
-    const fact = entry.place === place ? factSchema.safeParse(entry.what) : null;
-    return fact?.success === true ? [fact.data] : [];
+    return entry.place === place && isFact(entry.what) ? [entry.what] : [];
   });
 }
+
+/** What a note may say, not what is decided about it. */
+function isFact(what: Fact | Decision): what is Fact {
+  return FACTS.has(what.kind);
+}
+
+const FACTS: ReadonlySet<string> = new Set(factSchema.options.map(({ shape }) => shape.kind.value));

@@ -5,7 +5,6 @@ import type { Vouched } from '../record/vouched.ts';
 import type { View } from '../rules/matter.ts';
 import type { Instant } from '../time/instant.ts';
 import type { Draft } from './draft.ts';
-import type { Passing } from './follow-on/passing.ts';
 import type { LateNotes } from './late-notes.ts';
 import type { Looks } from './looks.ts';
 import type { NoteLog } from './note-log.ts';
@@ -22,7 +21,6 @@ export interface Session {
   readonly posts: PostLog;
   readonly questions: QuestionLog;
   readonly late: LateNotes;
-  readonly passing: Passing;
   readonly looks: Looks;
   readonly now: Instant;
   readonly draft: Draft;

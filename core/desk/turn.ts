@@ -25,6 +25,10 @@ export interface Turn {
   readonly correction?: 'edited' | 'removed' | 'undone' | 'amended';
   /** Event id of the note that is corrected. */
   readonly of?: string;
+  /** What the note said was taken from an earlier one: from the note of that turn, as the same of other items or as what "it" meant. */
+  readonly leans?: Leans;
+  /** It named a thing of ours and was not recorded, soon after the same person told something: what follows may lean on it. */
+  readonly passed?: true;
   readonly asked?: readonly Question[];
   /** Keys of questions that were answered or have lapsed. */
   readonly answered?: readonly string[];
@@ -41,6 +45,11 @@ export interface Turn {
   /** Everything this turn concerns, for the index of what is only history. */
   readonly items: readonly string[];
   readonly made: Versions;
+}
+
+export interface Leans {
+  readonly on: number;
+  readonly how: 'same' | 'meant';
 }
 
 /** What brought the turn about. */

@@ -1,5 +1,7 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { canonical } from '../../reading/canonical.ts';
 import { type Fact, fact as factSchema } from '../../reading/fact.ts';
+import { MINUTE } from '../../time/instant.ts';
 import { lines } from '../../words/message.ts';
 import { correct } from '../corrections/correct.ts';
 import type { Target } from '../input.ts';
@@ -15,9 +17,11 @@ export function amend(
   target: Target | undefined,
 ): void {
   const { draft, timeline } = session;
-  const note = targetNote(session, speaker, target);
+  const amended = (one: NoteLine | null) =>
+    (one === null ? [] : factsAt(session, one)).map((fact) => replaced(fact, from, to, timeline.state.tips));
+  const note = noteToAmend(session, speaker, from, target, amended);
   const before = note === null ? [] : factsAt(session, note);
-  const after = before.map((one) => replaced(one, from, to, timeline.state.tips));
+  const after = amended(note);
   if (note === null || canonical(before) === canonical(after)) {
     const what =
       from === undefined ? 'Which note should say that' : `I find no note of yours here that says ${from}`;
@@ -26,6 +30,22 @@ export function amend(
     return;
   }
   correct(session, speaker, note, after, 'amended');
+}
+
+/** The note that a correction means; where the latest does not say what was wrong, the latest of the hour that does. */
+function noteToAmend(
+  session: Session,
+  speaker: Speaker,
+  from: string | undefined,
+  target: Target | undefined,
+  amended: (note: NoteLine) => readonly Fact[],
+): NoteLine | null {
+  const { notes, practice } = session;
+  const latest = targetNote(session, speaker, target);
+  const says = (note: NoteLine) => canonical(factsAt(session, note)) !== canonical(amended(note));
+  if (latest === null || target !== undefined || from === undefined || says(latest)) return latest;
+  const since = speaker.noted - ruleValue(practice, 'lateNoteMinutes') * MINUTE;
+  return notes.latestOf(speaker.room, speaker.from, (note) => note.noted >= since && says(note)) ?? latest;
 }
 
 function factsAt(session: Session, note: NoteLine): readonly Fact[] {

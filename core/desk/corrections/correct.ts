@@ -8,6 +8,7 @@ import { lines } from '../../words/message.ts';
 import { followUp } from '../after/follow-up.ts';
 import { speakFindings } from '../after/speak-findings.ts';
 import { strikeReplies } from '../after/strike-replies.ts';
+import { sayStillLeaning } from '../follow-on/still-leaning.ts';
 import type { NoteLine } from '../note-log.ts';
 import { enterFacts } from '../notes/enter-facts.ts';
 import { type Session, type Speaker, vouching } from '../session.ts';
@@ -68,6 +69,7 @@ export function correct(
   const changed = entered.filter((entry) => !same.includes(entry));
   if (changed.length > 0) followUp(session, reply, changed, []);
   else speakFindings(session, reply);
+  sayStillLeaning(session, note);
   return true;
 }
 

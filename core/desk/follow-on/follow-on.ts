@@ -4,6 +4,7 @@ import type { Fact } from '../../reading/fact.ts';
 import type { Reading } from '../../reading/reading.ts';
 import type { Line } from '../../words/message.ts';
 import type { Session } from '../session.ts';
+import type { Leans } from '../turn.ts';
 import { meantBy } from './meant-by.ts';
 import { sameAgain } from './same-again.ts';
 import type { Leaning } from './told.ts';
@@ -18,7 +19,7 @@ export interface Option {
 
 /** What a short note means by what was told before it: taken and read back, or asked. */
 export type FollowOn =
-  | { readonly sort: 'taken'; readonly facts: readonly Fact[]; readonly how: 'same' | 'meant' }
+  | { readonly sort: 'taken'; readonly facts: readonly Fact[]; readonly leans: Leans }
   /** With one option a yes or no; with none the note has to be typed again. */
   | { readonly sort: 'asked'; readonly head: Line; readonly options: readonly Option[] };
 

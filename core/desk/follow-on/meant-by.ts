@@ -4,12 +4,12 @@ import type { Fact } from '../../reading/fact.ts';
 import type { Item } from '../../reading/slots.ts';
 import { itemsOf } from '../../record/items-of.ts';
 import { capital, inWords, tipsInWords } from '../../rules/tips/tip-words.ts';
-import type { Instant } from '../../time/instant.ts';
 import { idOf, itemWords } from '../../words/item-words.ts';
 import type { Session } from '../session.ts';
 import type { FollowOn } from './follow-on.ts';
 import { fits, tightens } from './loosening.ts';
 import { otherThan } from './other-one.ts';
+import { passedSince } from './passing.ts';
 import { bare } from './same-again.ts';
 import { type Leaning, type Told, toldBefore } from './told.ts';
 
@@ -29,9 +29,10 @@ export function meantBy(session: Session, note: Leaning, pronoun: Pronoun): Foll
   const [only, more] = found.meant;
   if (only === undefined) return null;
   if (more !== undefined) return isOwn ? which(session, found.meant) : null;
-  const mayTake = isOwn && found.sure && only.fits && !session.passing.since(note, found.told);
+  const mayTake = isOwn && found.sure && only.fits && !passedSince(session, note, found.told?.line ?? null);
   const plain = only.facts.every((fact) => tightens(fact) && fact.by === undefined);
-  if (mayTake && plain) return { sort: 'taken', facts: only.facts, how: 'meant' };
+  if (found.told !== null && mayTake && plain)
+    return { sort: 'taken', facts: only.facts, leans: { on: found.told.line.turn, how: 'meant' } };
   if (!isOwn && !only.fits) return null;
   const label = only.facts.map((fact) => factWords(session.practice, bare(fact))).join('; ');
   return {
@@ -47,18 +48,18 @@ function referred(
   note: Leaning,
   pronoun: Pronoun,
   before: readonly Told[],
-): { readonly meant: readonly Meant[]; readonly sure: boolean; readonly told: Instant } {
+): { readonly meant: readonly Meant[]; readonly sure: boolean; readonly told: Told | null } {
   const whole = pronoun.standing === 'two' || pronoun.standing === 'several';
   const spans = whole ? before.slice(0, 1) : before;
   const read = spans.map((latest, n) => {
     const { sure, lists } = referents(session, note, pronoun, whole ? before : before.slice(n), latest);
     const all = lists.flatMap((items) => readAs(session, note, pronoun, items));
     const fitting = all.filter((one) => one.fits);
-    return { meant: fitting.length > 0 ? fitting : all, sure, told: latest.line.noted };
+    return { meant: fitting.length > 0 ? fitting : all, sure, told: latest };
   });
   const first = read.findIndex(({ meant }) => meant.length > 0);
   const latest = read[first];
-  if (latest === undefined) return { meant: [], sure: false, told: note.at };
+  if (latest === undefined) return { meant: [], sure: false, told: null };
   const things = new Set(read.flatMap(({ meant }) => meant.map(({ items }) => items.join())));
   return { ...latest, sure: latest.sure && (first === 0 || things.size === 1) };
 }

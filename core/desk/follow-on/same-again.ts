@@ -9,6 +9,7 @@ import type { Session } from '../session.ts';
 import type { FollowOn, Option } from './follow-on.ts';
 import { itemsNamed } from './items-named.ts';
 import { otherScanner } from './other-one.ts';
+import { passedSince } from './passing.ts';
 import { sameOf } from './same-of.ts';
 import { type Leaning, type Told, toldBefore } from './told.ts';
 
@@ -26,9 +27,9 @@ export function sameAgain(session: Session, note: Leaning, said: Sameness): Foll
     return facts === null ? [] : [{ items, facts }];
   });
   const [only] = same;
-  const isPlain = before === own && !said.doubted && !session.passing.since(note, before.line.noted);
+  const isPlain = before === own && !said.doubted && !passedSince(session, note, before.line);
   if (isPlain && same.length === 1 && only !== undefined)
-    return { sort: 'taken', facts: only.facts, how: 'same' };
+    return { sort: 'taken', facts: only.facts, leans: { on: before.line.turn, how: 'same' } };
   const items = only?.items ?? sorts[0] ?? [];
   return asked(session, items, optionsFor(session, before, items, when, before === own));
 }

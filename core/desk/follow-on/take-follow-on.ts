@@ -7,12 +7,13 @@ import { hintedLately, rememberHint } from '../notes/hint.ts';
 import { askPerson } from '../questions/ask-person.ts';
 import { buttonsFor } from '../questions/buttons.ts';
 import type { Session, Speaker } from '../session.ts';
+import type { Leans } from '../turn.ts';
 import { type FollowOn, followOn, type Option } from './follow-on.ts';
 
 /** What a short note tells by way of what was told before it, and how that is read back. */
 export interface Leant {
   readonly facts: readonly Fact[];
-  readonly how: 'same' | 'meant';
+  readonly leans: Leans;
 }
 
 /**
@@ -30,7 +31,7 @@ export function leant(
   const to = replyTo === undefined ? undefined : noteReplied(session, replyTo);
   if (to === null) return null;
   const meant = followOn(session, { id, room, from, at, ...(to === undefined ? {} : { to }) }, text, reading);
-  if (meant?.sort === 'taken') return { facts: meant.facts, how: meant.how };
+  if (meant?.sort === 'taken') return { facts: meant.facts, leans: meant.leans };
   return meant?.sort === 'asked' && ask(session, speaker, meant, place) ? 'asked' : null;
 }
 

@@ -37,6 +37,7 @@ export function onEdit(session: Session, input: EditInput): void {
   const leans = leaning !== null;
   const { filled, open } = leans ? { filled: [], open: [] } : fillGaps(session, speaker, read.gaps);
   const own = [...read.reading.facts, ...filled.map((one) => one.entry)];
+  if (leans && leaning !== 'asked') draft.leans = leaning.leans;
   const meant = leans ? (leaning === 'asked' ? [] : leaning.facts) : own;
   if (meant.length > 0 || session.timeline.ofTurn(note.turn).length > 0) {
     const byDeletion = input.byDeletion === true ? { typed: false as const } : {};

@@ -3,7 +3,7 @@ import type { Act } from '../../reading/act.ts';
 import { carryOut } from '../acts/carry-out.ts';
 import { closingWords } from '../acts/closing-words.ts';
 import { followUp } from '../after/follow-up.ts';
-import { namesThing } from '../follow-on/names-thing.ts';
+import { rememberPassing } from '../follow-on/passing.ts';
 import { leant, whyLeant } from '../follow-on/take-follow-on.ts';
 import type { NoteInput } from '../input.ts';
 import { STALE_MS } from '../late-notes.ts';
@@ -39,7 +39,7 @@ export function onNote(session: Session, input: NoteInput): void {
   if (waiting?.wholeNote !== true)
     takeNote(session, speaker, input, read, { answered: waiting !== null, mayLean });
   if (waiting === null && message === null) suggest(session, speaker, input, read);
-  rememberPassing(session, input, read);
+  rememberPassing(session, input, read.reading);
   if (message !== null) {
     draft.post(speaker.room, { about: 'privacy', message, replyTo: speaker.note, mentions: [speaker.from] });
   }
@@ -60,7 +60,8 @@ function takeNote(
   if (leaning !== null) {
     session.notes.explain(input.id, whyLeant(leaning));
     const entered = enterFacts(session, speaker, leaning.facts, session.draft.number);
-    followUp(session, speaker, entered, [], leaning.how);
+    session.draft.leans = leaning.leans;
+    followUp(session, speaker, entered, [], leaning.leans.how);
     return;
   }
   const { filled, open } = fillGaps(session, speaker, read.gaps);
@@ -71,18 +72,6 @@ function takeNote(
   askGaps(session, speaker, open);
   if (session.now - input.at <= STALE_MS) answerAsks(session, speaker, read, input.replyTo, input.text);
   else if (read.reading.asks.length > 0) session.draft.unanswered = true;
-}
-
-/** What named a thing of ours and was not recorded may be what the next note leans on; a mere question is not. */
-function rememberPassing(
-  { draft, passing, practice }: Session,
-  input: NoteInput,
-  { reading }: NoteRead,
-): void {
-  const { facts, asks, acts, plans, unclear } = reading;
-  const told = draft.entries.length > 0 || facts.length > 0;
-  const onlyAsked = asks.length + acts.length > 0 && plans.length + unclear.length === 0;
-  if (!told && !onlyAsked && namesThing(practice, input.text)) passing.said(input);
 }
 
 function isNoAnswer(act: NoteRead['reading']['acts'][number]): boolean {

@@ -5,10 +5,17 @@ const COUNTED: Short = ['08:00', 'rosa', 'tips 1 to 8 are sterile and on the she
 /** A room of North's, for what is told elsewhere. */
 export const NORTH = { room: '!north:example.org' };
 
+/** A line of a script that is no note: a restart. */
+export interface Between {
+  readonly at: string;
+  readonly restart: true;
+  readonly back?: string;
+}
+
 /** Plays notes after a count of Quay's tips; ids are `$2`, `$3`, … in order. `at`: scripts lines between, in order of time. */
 export async function heard(
   lines: readonly Short[],
-  between: readonly { readonly at: string }[] = [],
+  between: readonly Between[] = [],
   practice = PRACTICE,
 ): Promise<readonly Did[]> {
   const all = [...(script([COUNTED, ...lines]) as { readonly at: string }[]), ...between];
