@@ -47,7 +47,10 @@ const USAGES: Readonly<Record<string, Usage>> = {
   demo: { does: 'Plays an invented week.', options: [] },
   rules: { does: 'Lists every rule, its value and where it comes from.', options: [PRACTICE] },
   health: { does: 'Says how the running program does.', options: [STORE] },
-  verify: { does: 'Checks the whole record.', options: [STORE] },
+  verify: {
+    does: 'Checks the whole record.',
+    options: ['--expect N:HASH    whether line N still has the hash that was posted or written down', STORE],
+  },
   repair: {
     does: 'Says what is damaged in the record and what can be saved.',
     options: [

@@ -1,6 +1,8 @@
 import { parseArgs } from 'node:util';
 import { isSavedDesk } from '../../core/desk/saved-desk.ts';
 import { refoldTo } from '../keeper/refold.ts';
+import { PlainError } from '../plain-error.ts';
+import { type Expected, expectedIn, type Found } from '../store/expected-hash.ts';
 import type { Refold } from '../store/refold-check.ts';
 import { openStore } from '../store/store.ts';
 import { type Verdict, verifyRecord } from '../store/verify.ts';
@@ -13,21 +15,62 @@ export interface CommandIo {
 }
 
 /**
- * `verify [--store FOLDER]`: checks the whole record and prints its head hash. Everything that the snapshot holds is
- * worked out again from the journal's first line and held against it, and every row of history.db. Exit code: 0, or 1 with the first fault.
+ * `verify [--expect [N:]HASH] [--store FOLDER]`: checks the whole record and prints its head hash. Everything that the snapshot holds is
+ * worked out again from the journal's first line and held against it, and every row of history.db. `--expect`: whether
+ * the record still has a hash that was posted or written down. Exit code: 0, or 1 with the first fault.
  */
 export async function run(args: string[], io: CommandIo): Promise<number> {
-  const { values } = parseArgs({ args, options: { store: { type: 'string' } } });
+  const text = { type: 'string' } as const;
+  const { values } = parseArgs({ args, options: { store: text, expect: text } });
+  const expected = values.expect === undefined ? undefined : expectedOf(values.expect);
   const folder = recordFolder(values.store);
   const refold = refoldFor(folder);
-  const verdict = verifyRecord(folder, refold === null ? {} : { refold });
+  const verdict = verifyRecord(folder, { refold: refold ?? undefined, expected });
   if (verdict.fault !== null) {
     io.err(`Not whole: ${verdict.fault}`);
     io.err(`Lines 1 to ${verdict.head.n} stand. "repair" shows what can be done.`);
     return 1;
   }
   for (const line of goodNews(verdict)) io.out(line);
-  return 0;
+  if (verdict.expected === null) return 0;
+  const { what, words } = aboutExpected(verdict.expected, verdict.head.n);
+  io[what](words);
+  return what === 'out' ? 0 : 1;
+}
+
+function expectedOf(text: string): Expected {
+  const expected = expectedIn(text);
+  if (expected === null)
+    throw new PlainError(
+      '--expect takes the hash as it was posted or written down, with or without its number: 1234:5f2c… (16 characters of the hash at least).',
+    );
+  return expected;
+}
+
+function aboutExpected({ what, at, hash }: Found, lines: number): { what: 'out' | 'err'; words: string } {
+  switch (what) {
+    case 'stands':
+      return {
+        what: 'out',
+        words: `Line ${at} has the hash that you gave: no line up to it was changed since.`,
+      };
+    case 'is another':
+      return {
+        what: 'err',
+        words: `Line ${at} has another hash now: ${hash}. A line up to it was changed since, or the hash is mistyped.`,
+      };
+    case 'is gone':
+      return {
+        what: 'err',
+        words: `There is no line ${at} any more: the record has ${lines} lines. Lines are gone.`,
+      };
+    case 'is nowhere':
+      return {
+        what: 'err',
+        words:
+          'No line has that hash: a line up to where it was taken was changed since, or the hash is mistyped.',
+      };
+  }
 }
 
 /** More entries in memory than a running desk keeps, so that the fold never goes past the snapshot's place before it is cut there. */
@@ -49,7 +92,7 @@ function goodNews({ head, months, forgotten, snapshot, history }: Verdict): stri
   const lines = [
     `The record is whole: ${head.n} lines in ${months} monthly ${months === 1 ? 'file' : 'files'}.`,
     `Head hash: ${head.hash}`,
-    'Write it down or post it: if the record is changed later, this hash no longer fits.',
+    `Write it down: "npm run verify -- --expect ${head.n}:HASH" shows later whether it still fits.`,
   ];
   const beside = history ? 'The snapshot and every row of history.db were' : 'The snapshot was';
   if (snapshot !== 'none') lines.push(`${beside} held against ${snapshot}.`);

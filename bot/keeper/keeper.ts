@@ -7,6 +7,7 @@ import type { Chat } from '../chat/chat.ts';
 import type { Store } from '../store/store.ts';
 import { isTrouble } from '../store/trouble.ts';
 import { ClockWatch } from './clock-watch.ts';
+import { headPosts, nextHeadPost } from './head-posts.ts';
 import type { Heard } from './heard.ts';
 import { type MakeDesk, openDesk, turnOf } from './open-desk.ts';
 import { type Kept, Snapshots } from './snapshots.ts';
@@ -99,6 +100,7 @@ export class Keeper {
       if (this.#isHeld(now)) return;
       const turn = this.#desk.tick(now);
       if (turn !== null) this.#keep(turn, now);
+      this.#postHeads(now);
       this.#ifSpent(this.#snapshots.nightly(this.#desk, now));
     });
   }
@@ -107,12 +109,29 @@ export class Keeper {
   next(after: number): number | null {
     if (this.#store.readOnly !== null) return null;
     try {
-      return this.#desk.next(after);
+      return this.#next(after);
     } catch (error) {
       if (!isTrouble(error)) throw error;
       this.#reopen();
-      return this.#desk.next(after);
+      return this.#next(after);
     }
+  }
+
+  #next(after: number): number | null {
+    const times = [
+      this.#desk.next(after),
+      this.#desk.turns === 0 ? null : nextHeadPost(this.#desk.view(after)),
+    ];
+    const next = Math.min(...times.flatMap((at) => at ?? []));
+    return Number.isFinite(next) ? next : null;
+  }
+
+  /** No line of the journal has these: a key that was in the outbox before changes nothing. */
+  #postHeads(now: number): void {
+    if (this.#desk.turns === 0) return;
+    const { transport, head } = this.#store;
+    const posts = headPosts(this.#desk.view(now), head);
+    if (posts.length > 0) transport.enqueue(transport.enqueuedThrough(), posts.map(toRow));
   }
 
   /** What the desk knows, for commands that show it. */

@@ -1,6 +1,7 @@
 import canonicalize from 'canonicalize';
 import { Chain, type Head } from './chain.ts';
 import { openErasable } from './erasable.ts';
+import { type Expected, type Found, Lookout } from './expected-hash.ts';
 import { checkVersion, filesOf } from './folder.ts';
 import { type FsLike, machineFs } from './fs-port.ts';
 import type { HistoryLook } from './history/look.ts';
@@ -28,13 +29,23 @@ export interface Verdict {
   snapshot: 'none' | 'its place in the journal' | 'a full refold';
   /** Whether the rows of history.db were held against that refold too. */
   history: boolean;
+  /** What became of the hash that was expected; null where none was. */
+  expected: Found | null;
+}
+
+/** What is to be looked for. */
+export interface VerifyOptions {
+  fs?: FsLike;
+  refold?: Refold | undefined;
+  /** A hash that was written down: whether the record still has it. */
+  expected?: Expected | undefined;
 }
 
 /**
  * Reads the whole record as it lies on the disk and checks numbering, schema, canonical form, sums, chain, what is
  * kept beside the chain, and the snapshot and history.db (against `refold` where given). Takes no lock and changes nothing.
  */
-export function verifyRecord(folder: string, options: { fs?: FsLike; refold?: Refold } = {}): Verdict {
+export function verifyRecord(folder: string, options: VerifyOptions = {}): Verdict {
   const fs = options.fs ?? machineFs;
   const files = filesOf(folder);
   checkVersion(fs, folder, true);
@@ -43,7 +54,8 @@ export function verifyRecord(folder: string, options: { fs?: FsLike; refold?: Re
   const hasSnapshot = fs.exists(files.snapshot);
   const { snapshot, history } = lookAtBoth(fs, files, options.refold !== undefined);
   try {
-    return verified(fs, folder, { hasSnapshot, snapshot, history, refold: options.refold });
+    const lookout = options.expected === undefined ? null : new Lookout(options.expected);
+    return verified(fs, folder, { hasSnapshot, snapshot, history, refold: options.refold, lookout });
   } finally {
     history?.close();
   }
@@ -54,9 +66,14 @@ interface Beside {
   snapshot: Snapshot | null;
   history: HistoryLook | null;
   refold: Refold | undefined;
+  lookout: Lookout | null;
 }
 
-function verified(fs: FsLike, folder: string, { hasSnapshot, snapshot, history, refold }: Beside): Verdict {
+function verified(
+  fs: FsLike,
+  folder: string,
+  { hasSnapshot, snapshot, history, refold, lookout }: Beside,
+): Verdict {
   const files = filesOf(folder);
   const months = listMonths(fs, folder);
   const people = new People(fs, openErasable(fs, files.people, true));
@@ -70,6 +87,7 @@ function verified(fs: FsLike, folder: string, { hasSnapshot, snapshot, history, 
     forgotten: 0,
     snapshot: 'none',
     history: false,
+    expected: null,
   };
   let passed = snapshot === null || snapshot.n === 0;
   for (const { month, text, whole, number } of numbered(fs, months)) {
@@ -77,9 +95,11 @@ function verified(fs: FsLike, folder: string, { hasSnapshot, snapshot, history, 
     if (fault !== null) {
       return { ...verdict, head: chain.head, fault: `${month.name}.jsonl, line ${number}: ${fault}.` };
     }
+    lookout?.pass(chain.head);
     if (snapshot !== null && chain.head.n === snapshot.n) passed = chain.head.hash === snapshot.hash;
   }
   verdict.head = chain.head;
+  verdict.expected = lookout?.found() ?? null;
   verdict.forgotten = seals.forgotten;
   verdict.fault = tableFault(fs, files.people, readPerson) ?? tableFault(fs, files.texts, readText);
   if (!hasSnapshot) return verdict;

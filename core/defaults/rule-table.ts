@@ -3,6 +3,7 @@ import { calibrationRules } from './calibration.ts';
 import { dayRules } from './day.ts';
 import { faultRules } from './faults.ts';
 import { loadRules } from './loads.ts';
+import { recordRules } from './record.ts';
 import { rightsRules } from './rights.ts';
 import type { NumberRule, RuleDefault, SwitchRule } from './rule-default.ts';
 import { settlingRules } from './settling.ts';
@@ -22,6 +23,7 @@ export const ruleSections = {
   Faults: faultRules,
   'The day': dayRules,
   'Whose word is taken': rightsRules,
+  'The record': recordRules,
 } as const satisfies Record<string, Record<string, RuleDefault>>;
 
 /** The one table of every default: key → value, unit, bounds, why, and where it comes from. */
@@ -36,6 +38,7 @@ export const ruleTable = {
   ...faultRules,
   ...dayRules,
   ...rightsRules,
+  ...recordRules,
 } as const satisfies Record<string, RuleDefault>;
 
 export type RuleKey = keyof typeof ruleTable;

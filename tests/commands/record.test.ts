@@ -51,6 +51,42 @@ describe('verify', () => {
     expect(err).toMatch(/^Not whole: .*line \d+/);
     expect(err).toContain('repair');
   });
+
+  test('a hash that was written down: whether the record still has it, by number, by its beginning, or not at all', async () => {
+    const head = await whole();
+    const expecting = (text: string) => typed(verify, '--expect', text, ...at());
+    const n = /whole: (\d+) lines/.exec((await typed(verify, ...at())).out)?.[1];
+    const stands = `Line ${n} has the hash that you gave`;
+    for (const given of [head, `${n}:${head}`, `${n}: ${head.slice(0, 16).toUpperCase()}`]) {
+      const { code, out } = await expecting(given);
+      expect([code, out.includes(stands)]).toEqual([0, true]);
+    }
+    const early = /"prev":"([0-9a-f]{64})"/.exec(readFileSync(journal(), 'utf8').split('\n')[10] ?? '')?.[1];
+    expect((await expecting(`10:${early}`)).code).toBe(0);
+    expect(await expecting(`11:${early}`)).toMatchObject({
+      code: 1,
+      err: expect.stringContaining('another hash now'),
+    });
+    expect(await expecting(`999:${head}`)).toMatchObject({
+      code: 1,
+      err: expect.stringContaining('Lines are gone'),
+    });
+    expect(await expecting('0123456789abcdef')).toMatchObject({
+      code: 1,
+      err: expect.stringContaining('No line has that hash'),
+    });
+    await expect(expecting('12:zzz')).rejects.toThrow('--expect takes the hash');
+  });
+
+  test('a record written anew from the first line is whole in itself, and yet not the one whose hash was posted', async () => {
+    const head = await whole();
+    const into = join(here.path, `forged-${turn}`);
+    const args = ['--from', 'config/demo/week.jsonl', '--practice', 'config/practices/example.yaml'];
+    await typed(rebuild, ...args, '--store', into);
+    folder = into;
+    await whole();
+    expect((await typed(verify, '--expect', head, ...at())).code).toBe(1);
+  });
 });
 
 describe('rebuild', () => {

@@ -96,6 +96,7 @@ test('the defaults are the figures that were agreed', () => {
     correctOwnMinutes: 10,
     signedDevices: 'encrypted',
     privateNotes: false,
+    nightlyHash: false,
   });
 });
 
