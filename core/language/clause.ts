@@ -119,7 +119,9 @@ export class Clause {
 
   /** True where the clause tells what somebody means to do: base forms then say what would be done. */
   get intends(): boolean {
-    this.#intends ??= this.parts.some((part) => part.entity === undefined && hasTag(part, 'intend'));
+    this.#intends ??=
+      this.parts.some((part) => part.entity === undefined && hasTag(part, 'intend')) ||
+      takesTomorrow(this.parts);
     return this.#intends;
   }
   #intends: boolean | undefined;
@@ -170,3 +172,22 @@ export class Clause {
 }
 
 const CARRIERS = /^(did|have to|had to|managed to|got to|remembered to|going|go)$/;
+
+/** "Tomorrow at 10 I take Severn to Kestrel": the present of a day to come. */
+function takesTomorrow(parts: readonly Part[]): boolean {
+  const ahead = parts.some(
+    (p) =>
+      p.entity?.is === 'time' &&
+      p.entity.span.days.some(({ first }) => first.sort === 'offset' && first.days > 0),
+  );
+  return (
+    ahead &&
+    parts.some(
+      (p, i) =>
+        p.entity === undefined &&
+        /^(i|we)$/.test(p.text) &&
+        parts[i + 1]?.entity === undefined &&
+        parts[i + 1]?.senses.some((s) => s.sort === 'verb' && s.form === 'b') === true,
+    )
+  );
+}

@@ -101,6 +101,8 @@ export function cutAtActs(parts: readonly Part[]): (readonly Part[])[] {
     const before = starts[k - 1];
     const here = starts[k];
     if (before === undefined || here === undefined || before.tag === here.tag) continue;
+    // "Put tip 5 back on the shelf dirty": how it is is told of where it was put.
+    if (before.tag === 'sterile' && here.tag === 'use' && here.i === before.i + 1) continue;
     // "Scan done used tip 7": what has ended needs nothing more.
     if (
       before.tag === 'finish' &&

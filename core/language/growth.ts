@@ -1,7 +1,9 @@
 import type { NoteScope } from './clause.ts';
 import type { Draft } from './clauses.ts';
 import { type Interpretation, interpret } from './interpret.ts';
+import { isOpenSet } from './joins-of-tips.ts';
 import { hasTag, type Part } from './part.ts';
+import { LEAVING_OUT } from './spared.ts';
 import { supposition } from './supposition.ts';
 
 /** "Wiped blue, not red", "blue's calibrated, red still to do": what was not done to another is none of the clause before. */
@@ -9,6 +11,8 @@ export function leftOut(parts: readonly Part[]): boolean {
   const things = parts.some(
     (p) => p.entity?.is === 'scanner' || p.entity?.is === 'tips' || hasTag(p, 'lens') || hasTag(p, 'base'),
   );
+  const first = parts.find((p) => !p.mark);
+  if (things && first?.entity === undefined && LEAVING_OUT.test(first?.text ?? '')) return true;
   return (
     things &&
     parts.some(
@@ -53,7 +57,7 @@ function isToldNext(following: Draft | undefined): boolean {
 }
 
 /** "Retired 17, it's done 100": a number told of it is none of its kind. */
-function countsIt(next: Draft): boolean {
+export function countsIt(next: Draft): boolean {
   return (
     /^(it|he|she|that|this|they)$/.test(next.parts[0]?.text ?? '') &&
     next.parts.some((p) => p.entity?.is === 'tips' && !p.entity.named && p.entity.ids.length === 0)
@@ -67,6 +71,8 @@ function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: 
     return false;
   if (fillsLoad(read, next) || wearsTip(read, next, draft)) return true;
   if (next.sort !== 'entities' || next.sentence !== draft.sentence) return false;
+  // "All sterile but 4" leaves it out; of one thing nothing is left out, so "sent 3, but 4 …" begins anew.
+  if (next.joint === 'but' && read?.clause.parts.some(isOpenSet) !== true) return false;
   if (read !== null && hasOwnResult(next, read)) return false;
   const alone = interpret(next.parts, scope);
   return alone === null || (read !== null && isAdjunct(alone, read));

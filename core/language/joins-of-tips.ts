@@ -1,11 +1,35 @@
 import type { Draft } from './clauses.ts';
-import { hasSort, hasTag, type Part } from './part.ts';
+import { hasSort, hasTag, meantWord, type Part } from './part.ts';
 
 /** True for a word of looking at tips. */
 export function isLook(part: Part): boolean {
   if (hasTag(part, 'magnifier') || hasTag(part, 'inspection')) return true;
   return hasTag(part, 'check') && part.entity === undefined;
 }
+
+/** "All used tips are washed, only tip 7 not": told of what is left out in another order. */
+export function asSpared(draft: Draft): Draft {
+  const words = draft.parts.filter((p) => !p.mark);
+  const last = words.at(-1);
+  const turned =
+    words.length >= 3 &&
+    /^(only|just|but|but only|but just)$/.test(words[0]?.text ?? '') &&
+    last?.entity === undefined &&
+    /^(not|not yet|isn't|aren't|wasn't|weren't|hasn't|haven't)$/.test(last?.text ?? '') &&
+    words
+      .slice(1, -1)
+      .every(
+        (p) =>
+          p.entity?.is === 'tips' ||
+          hasTag(p, 'tip') ||
+          /^(and|&|,|is|are|was|were|has|have|number|the)$/.test(p.text),
+      );
+  return turned
+    ? { ...draft, parts: [EXCEPT, ...words.slice(1, -1).filter((p) => p.entity?.is === 'tips')] }
+    : draft;
+}
+
+const EXCEPT = meantWord('except', { sort: 'glue', tag: 'glue', form: '' });
 
 /** "All used ones - in the autoclave - not 5": those left out of a set, set off by a mark. */
 export function sparesOf(list: readonly Draft[], draft: Draft): boolean {
@@ -16,7 +40,7 @@ export function sparesOf(list: readonly Draft[], draft: Draft): boolean {
     (speaking.sentence === draft.sentence ||
       /^(except|bar|apart|excluding|barring|except for)$/.test(words[0]?.text ?? '')) &&
     speaking.parts.some(isOpenSet) &&
-    /^(except|bar|apart|excluding|minus|but|barring|not|other than|except for|save)$/.test(
+    /^(except|bar|apart|excluding|minus|but|barring|not|other than|except for|save|besides|aside|apart from)$/.test(
       words[0]?.text ?? '',
     ) &&
     words.some((p) => p.entity?.is === 'tips' && p.entity.which === undefined) &&
@@ -29,7 +53,8 @@ export function sparesOf(list: readonly Draft[], draft: Draft): boolean {
   );
 }
 
-function isOpenSet(part: Part): boolean {
+/** "All the used tips", with nobody left out yet. */
+export function isOpenSet(part: Part): boolean {
   return part.entity?.is === 'tips' && part.entity.which !== undefined && part.entity.except.length === 0;
 }
 

@@ -10,7 +10,7 @@ import {
   takesResult,
 } from './joins-of-loads.ts';
 import { coversAll, headTimeOf, isBookedTimes, isGreeting, isRunDay, spanIn } from './joins-of-times.ts';
-import { isLook, isVerdict, namesTheOne, sparesOf } from './joins-of-tips.ts';
+import { asSpared, isLook, isVerdict, namesTheOne, sparesOf } from './joins-of-tips.ts';
 import type { Output } from './output.ts';
 import { hasSort, hasTag, type Part } from './part.ts';
 import type { Sentence } from './segments.ts';
@@ -23,7 +23,8 @@ export function merged(
   out: Output,
 ): Draft[] {
   const list: Draft[] = [];
-  for (const draft of drafts) {
+  for (const said of drafts) {
+    const draft = asSpared(said);
     const last = list[list.length - 1];
     const span = draft.sort === 'time' ? spanIn(draft) : null;
     if (span !== null && last === undefined) {

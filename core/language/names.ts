@@ -67,8 +67,10 @@ export function addNames(table: Table, practice: Practice, learned: readonly Lea
   const name = (words: string, tag: string, ref: string) => {
     const phrase = phraseOf(words);
     if (phrase.length === 0) return;
-    const first = phrase[0] === 'the' ? phrase.slice(1) : phrase;
-    for (const form of [phrase, first, ['the', ...first]]) {
+    // "The back" without its article is the adverb.
+    const adverb = phrase.length === 2 && phrase[0] === 'the' && table.isGlue(phrase[1] ?? '');
+    const first = phrase[0] === 'the' && !adverb ? phrase.slice(1) : phrase;
+    for (const form of [phrase, first, phrase[0] === 'the' ? phrase : ['the', ...first]]) {
       if (form.length > 0) table.add(form, { sort: 'name', tag, form: '', ref });
     }
   };

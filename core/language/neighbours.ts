@@ -1,7 +1,7 @@
 import type { NoteScope } from './clause.ts';
 import type { Draft } from './clauses.ts';
 import { contrasted } from './contrast.ts';
-import { grow, jointOf, leftOut, MOST_TAKEN } from './growth.ts';
+import { countsIt, grow, jointOf, leftOut, MOST_TAKEN } from './growth.ts';
 import { type Interpretation, interpret } from './interpret.ts';
 import { hasTag, meantWord, type Part } from './part.ts';
 
@@ -57,6 +57,8 @@ function readAhead(
     return null;
   if (own.some((p) => p.entity !== undefined && p.entity.is !== 'person' && p.entity.is !== 'time'))
     return null;
+  // "They're sterile, except 4": the one that is not.
+  if (leftOut(next.parts)) return null;
   const objects = next.parts.filter((p) => p.entity?.is === 'scanner' || p.entity?.is === 'tips');
   return objects.length === 0 ? null : interpret([...own, ...objects], scope);
 }
@@ -71,9 +73,11 @@ function readDraft(
   const verb = previous === null ? undefined : previous.clause.parts[previous.result.verb];
   const bare =
     draft.sort === 'entities' &&
+    !countsIt(draft) &&
     previous !== null &&
     verb !== undefined &&
     draft.joint !== '' &&
+    draft.joint !== 'but' &&
     !leftOut(parts) &&
     verb.entity === undefined &&
     !(verb.text === 'off' && parts.some((p) => p.entity === undefined && p.text === 'on'));

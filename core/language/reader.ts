@@ -117,5 +117,7 @@ const LISTING = new Set([...'[]{}<>=|\\_@~^$%']);
 
 function backDay(span: TimeSpan, time: TimeContext): string | null {
   const stretch = resolveDays(span, time, 'back');
-  return stretch === null || stretch.doubt !== undefined ? null : stretch.from;
+  // "From last week" tells no day.
+  const whole = span.days.some(({ first }) => first.sort === 'week' || first.sort === 'month');
+  return stretch === null || stretch.doubt !== undefined || whole ? null : stretch.from;
 }

@@ -55,6 +55,7 @@ const CAUSES =
   /^(waiting|awaiting|engineer|the engineer|worn|worn out|broken|past it|faulty|error|leaking|recall)$/;
 
 function isFragment(parts: readonly Part[]): boolean {
+  if (countsUses(parts)) return true;
   if (parts.length > 8 || parts.some((p) => p.entity !== undefined && p.entity.is !== 'time')) return false;
   const trouble = parts.some(
     (p) => p.entity === undefined && (CAUSES.test(p.text) || TROUBLE.some((tag) => hasTag(p, tag))),
@@ -64,6 +65,20 @@ function isFragment(parts: readonly Part[]): boolean {
     /^(is|are|was|were|'s|it's|its|has|have|i|we|and|that's|will|need|needs|so|please|pls)$/.test(p.text),
   );
   return trouble && !finite && !parts.every((p) => hasSort(p, 'glue') && !CAUSES.test(p.text));
+}
+
+/** "Retired: 150 cycles", "binned - at its limit". */
+function countsUses(parts: readonly Part[]): boolean {
+  const said = parts.filter((p) => !p.mark);
+  const figure = said.some(
+    (p) =>
+      p.entity?.is === 'number' ||
+      (p.entity?.is === 'tips' && !p.entity.named && p.entity.ids.length === 0) ||
+      /^limit$/.test(p.text),
+  );
+  return (
+    said.length <= 6 && figure && said.some((p) => /^(cycles|uses|goes|runs|rounds|limit)$/.test(p.text))
+  );
 }
 
 /** The cause said just before as a fault of the same thing. */

@@ -97,6 +97,11 @@ export class Table {
     return senses?.some((s) => s.sort === 'noun' || s.sort === 'name' || s.sort === 'verb') === true;
   }
 
+  /** True for a word that tells nothing by itself ("back", "front"). */
+  isGlue(word: string): boolean {
+    return this.#root.next?.get(word)?.senses?.some((s) => s.sort === 'glue') === true;
+  }
+
   /** True for a small word of English ("at", "do", "in"): an id that is one is never typed for what it stands for. */
   isSmall(word: string): boolean {
     const senses = this.#root.next?.get(word)?.senses;

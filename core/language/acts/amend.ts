@@ -6,7 +6,7 @@ import { type ActText, textOf, wordsOf } from './act-text.ts';
 import { plainId, spokenId } from './item-id.ts';
 
 const SORRY =
-  /^(sory|um|uh|er|erm|said|is|och|gosh|my|fat|fingers|thumbs|confusion|correct|right|for the|for|everyone|thank you|oopsie|whoops|whoopsy|dear|wrote|it's|i|make|srry|sry|sorry|excuse me|lads|guys|everyone|pardon|oops|correction|whoops|i meant|meant|i mean|actually|no|make that|should be|should have been|should've been|that should be|that should have been|it was|was|that's|wrong|typo|apologies|soz|my bad|mistake|it should be|wait|edit|correct that to|change that to|change it to|scrap that|rather|not|that was|it's|its|it is|\*|corr|amend|amend that to|amendment|ah|oh|sry|my mistake|whoopsie|hang on|i should have said|i should've said|should say|should read|that should say|read|meant to say|meant to put|meant to type|supposed to be|change to|swap|to|and|instead|for|instead of|with|,|autocorrect|fat fingers|wrong tip|wrong number|wrong one|make it|i ment|ment|wasn't|wasnt|isn't|isnt|the|replace|mean|meaning|that one|instead|it wasn't|that wasn't|was actually|it was actually|please|pls|change|thats|tip|tips|scanner|load|number|in fact|to be|of|rather than|ah sorry|oh sorry|so sorry|bad|say|said|read|typed|put|wrote|i said|i put|i typed|i wrote|meant|all|just|one|that|it|this|is|be|have|been|should|would|'s)$/;
+  /^(sory|um|uh|er|erm|said|is|och|gosh|my|fat|fingers|thumbs|confusion|correct|right|for the|for|everyone|thank you|oopsie|whoops|whoopsy|dear|wrote|it's|i|make|srry|sry|sorry|excuse me|lads|guys|everyone|pardon|oops|correction|whoops|i meant|meant|i mean|actually|no|make that|should be|should have been|should've been|that should be|that should have been|it was|was|that's|wrong|typo|apologies|soz|my bad|mistake|it should be|wait|edit|correct that to|change that to|change it to|scrap that|scratch|scratch that|beg|your|i beg your pardon|beg your pardon|rather|not|that was|it's|its|it is|\*|corr|amend|amend that to|amendment|ah|oh|sry|my mistake|whoopsie|hang on|i should have said|i should've said|should say|should read|that should say|read|meant to say|meant to put|meant to type|supposed to be|change to|swap|to|and|instead|for|instead of|with|,|autocorrect|fat fingers|wrong tip|wrong number|wrong one|make it|i ment|ment|wasn't|wasnt|isn't|isnt|the|replace|mean|meaning|that one|instead|it wasn't|that wasn't|was actually|it was actually|please|pls|change|thats|tip|tips|scanner|load|number|in fact|to be|of|rather than|ah sorry|oh sorry|so sorry|bad|say|said|read|typed|put|wrote|i said|i put|i typed|i wrote|meant|all|just|one|that|it|this|is|be|have|been|should|would|'s)$/;
 
 interface Id {
   readonly at: number;
@@ -28,7 +28,7 @@ function idsIn(c: Clause): Id[] | null {
 
 const NOT = /^(not|instead of|rather than|wasn't|wasnt|isn't|isnt|it wasn't|that wasn't)$/;
 const CORRECTS =
-  /sorry|oops|correct|meant|i mean|make (that|it)|should|typo|actually|wrong|edit|mistake|whoops|ment|soz|amend|\*|that to|rather|it was|instead/;
+  /sorry|pardon|scratch|oops|correct|meant|i mean|make (that|it)|should|typo|actually|wrong|edit|mistake|whoops|ment|soz|amend|\*|that to|rather|it was|instead/;
 
 /** "Not 4, 5", "change 4 to 5", "4 should be 5": two ids that would otherwise be read as a list. */
 const TWO =

@@ -20,7 +20,7 @@ const AFTER_WRONG = new RegExp(`^${VERB}(?: ${WHAT})*(?: ${COURTESY})*$`);
 const TAKEN_BACK =
   /^(?:that |the |my )?(?:last|previous|above|latest) (?:one|entry|message|msg|note|post|line) (?:(?:please|pls|was|is|should be|to be|can be) )*(?:ignore|ignored|undo|undone|scrap|scratch|delete|deleted|disregard|wrong|a mistake|mistake)(?: (?:wrong|sorry|please|it was|i was)(?: .*)?)?$/;
 const TOOK_BACK = new RegExp(
-  `^(?:i )?take (?:that|it|this|the last one|my last(?: one| note)?) back(?: ${COURTESY})*$`,
+  `^(?:i )?take (?:(?:that|it|this|the last one|my last(?: one| note)?) back|back what i (?:wrote|said|typed|put|sent))(?: ${COURTESY})*$`,
 );
 /** "Wipe that", "wipe it", "bin that", "remove it" may be the scanner and the tip, where nothing is said of a note. */
 const OF_THINGS = /^(?:wipe|bin|scrub|remove|strike|forget|ignore|cancel|never mind|nevermind)\b/;

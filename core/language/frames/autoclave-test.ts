@@ -30,7 +30,12 @@ export const autoclaveTest: Frame = {
       ),
     );
     if (outcome === null) {
-      if (c.has('neg') || (!c.has('do', 'finish', 'run') && c.word(/^(done|did|complete)$/) < 0)) return null;
+      if (
+        c.has('neg') ||
+        /^no( .*)?$/.test(c.parts[first.at - 1]?.text ?? '') ||
+        (!c.has('do', 'finish', 'run') && c.word(/^(done|did|complete)$/) < 0)
+      )
+        return null;
       return result(facts, first.at, { about: 'outcome', slot: 'outcome', form: 'outcome' });
     }
     // "Daily helix ok": the sort of test, not a habit.

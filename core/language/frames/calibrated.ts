@@ -7,24 +7,15 @@ import { type Frame, made, result } from './frame.ts';
 
 export const calibrated: Frame = {
   name: 'calibrated',
-  on: ['calibrate'],
+  on: ['calibrate', 'scanner'],
   read(c) {
-    const verb = c.at('calibrate');
+    const verb = c.at('calibrate') >= 0 ? c.at('calibrate') : passesAlone(c);
     if (verb < 0 || c.has('caltip')) return null;
-    const past = c.form('calibrate', 'd') >= 0;
+    const past = c.form('calibrate', 'd') >= 0 || c.at('calibrate') < 0;
     const noun = c.form('calibrate', 'n') >= 0;
     const outcome = outcomeOf(c);
     c.useTags('calibrate', 'finish', 'do', 'take', 'run', 'have', 'turn', 'come', 'go', 'redo', 'get');
-    const refused =
-      /^(wouldn't|wont|won't|wouldnt|couldn't|couldnt|can't|cant|cannot|will not|refuses to|refused to|doesn't|doesnt)$/;
-    const balks =
-      c.parts.some(
-        (part, i) =>
-          i < verb &&
-          i >= verb - 5 &&
-          (refused.test(part.text) ||
-            (/^(didn't|didnt|did not)$/.test(part.text) && (c.first('scanner')?.at ?? 99) < i)),
-      ) && c.word(/^(i|we)$/) < 0;
+    const balks = wouldNot(c, verb);
     const scanners = everyOne(c) ?? scannersOf(c);
     const retried = balks ? null : passedAfterAll(c);
     if (retried !== null) {
@@ -71,11 +62,55 @@ export const calibrated: Frame = {
           },
         ),
       ),
-      past ? c.form('calibrate', 'd') : verb,
+      past && c.at('calibrate') >= 0 ? c.form('calibrate', 'd') : verb,
       scanners.missing,
     );
   },
 };
+
+const REFUSED =
+  /^(wouldn't|wont|won't|wouldnt|couldn't|couldnt|can't|cant|cannot|will not|refuses to|refused to|doesn't|doesnt)$/;
+
+/** "Blue wouldn't calibrate": said of the scanner, not of whoever tried. */
+function wouldNot(c: Clause, verb: number): boolean {
+  const scanner = c.first('scanner')?.at ?? 99;
+  const refuses = c.parts.some(
+    (part, i) =>
+      i < verb &&
+      i >= verb - 5 &&
+      (REFUSED.test(part.text) || (/^(didn't|didnt|did not)$/.test(part.text) && scanner < i)),
+  );
+  return refuses && c.word(/^(i|we)$/) < 0;
+}
+
+/** "Gray passed", "Otter failed again": a scanner passes or fails nothing else; −1 where more is said. */
+function passesAlone(c: Clause): number {
+  const [scanner, more] = c.entities('scanner');
+  const verb = c.word(/^(passed|failed|pass|passed ok|passed fine|passes|fails)$/);
+  const plain = c.parts.every(
+    (p) =>
+      p.mark ||
+      (p.entity === undefined
+        ? TRIES.test(p.text) ||
+          p.senses.some((s) => s.sort === 'glue' || s.tag === 'pass' || s.tag === 'fail')
+        : p.entity.is === 'scanner' || p.entity.is === 'time' || p.entity.is === 'number'),
+  );
+  if (
+    scanner === undefined ||
+    more !== undefined ||
+    (verb !== scanner.at + 1 &&
+      !(
+        verb === scanner.at + 2 &&
+        /^(has|just|then|now|only|finally|'s)$/.test(c.parts[scanner.at + 1]?.text ?? '')
+      ))
+  )
+    return -1;
+  if (!plain || scanner.entity.ids.length !== 1 || c.scope.strange > 0.5) return -1;
+  c.useTags('pass', 'fail');
+  return verb;
+}
+
+const TRIES = /^(try|rd|nd|st|th|attempt|go|time|again|retry)$/;
 
 /** "Calibrated all 3": as many as there are; nothing else is calibrated. */
 function everyOne(c: Clause): ScannersSaid | null {

@@ -1,7 +1,9 @@
 import type { Clause } from '../clause.ts';
+import type { Result } from '../result.ts';
 import { type ItemsSaid, itemSlots, itemsOf } from '../roles/items.ts';
-import { placeOf } from '../roles/place.ts';
+import { type PlaceSaid, placeOf } from '../roles/place.ts';
 import { type Frame, made, result } from './frame.ts';
+import { leftFrom } from './left-from.ts';
 import { useOrigins } from './moved.ts';
 
 interface Going {
@@ -44,12 +46,11 @@ export const departed: Frame = {
     // "Left the Green for Park Road": where to, of two places.
     const aims = c.entities('site').filter(({ at }) => /^(to|for)$/.test(c.prep(at))).length === 1;
     const place = placeOf(c, (prep) => (aims ? /^(to|for)$/ : /^(to|for|at|in|)$/).test(prep));
+    if (!aims && leftFrom(c) >= 0) return leaving(c);
     if (aims) for (const { at } of c.entities('site')) c.use(at);
     const going = goingOf(c, place !== null);
     if (going === null || (going.onlyTaking && place === null)) return null;
-    // "Right scanner going in surgery 2" goes nowhere.
-    if (going.onlyTaking && place !== null && /^(in|at)$/.test(c.prep(place.at))) return null;
-    if (going.onlyLeft && place !== null && /^(at|in)$/.test(c.prep(place.at))) return null;
+    if (staysHere(c, going, place)) return null;
     const items = itemsOf(c, {});
     // "It's at high street now, took it in the car": how it came.
     if (
@@ -84,6 +85,24 @@ export const departed: Frame = {
     return result([made('departed', { ...itemSlots(items), ...site }, said)], going.verb, lacking);
   },
 };
+
+/** "Left the docks with the scanner": from where, and nothing of where to. */
+function leaving(c: Clause): Result | null {
+  const verb = c.form('leave', 'd');
+  const items = itemsOf(c, {});
+  if (items === null) return null;
+  c.use(verb, leftFrom(c));
+  return result([made('departed', itemSlots(items), { items: items.said })], verb, items.missing);
+}
+
+/** "Right scanner going in surgery 2", "left blue at North", "moving purple to op 3": it never leaves the house. */
+function staysHere(c: Clause, going: Going, place: PlaceSaid | null): boolean {
+  if (place === null) return false;
+  const still =
+    (going.onlyTaking && /^(in|at)$/.test(c.prep(place.at))) ||
+    (going.onlyLeft && /^(at|in)$/.test(c.prep(place.at)));
+  return still || (going.onlyTaking && place.room !== undefined && c.entities('site').length === 0);
+}
 
 /** "Left blue on the side": somebody left it, it did not leave. */
 function leavesItself(items: ItemsSaid, verb: number): boolean {

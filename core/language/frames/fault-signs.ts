@@ -74,7 +74,9 @@ function pack(c: Clause): Sign | null {
   const wet = c.word(
     /^(wet|damp|soaked|soaking|soaking wet|sopping|soggy|torn|moist|still wet|ripped|burst|wet through|came open|come open)$/,
   );
-  if (wet >= 0 && c.entities('tips').some(({ entity }) => entity.named)) return { sort: 'pack', at: wet };
+  const ofTip = c.entities('tips').some(({ at, entity }) => entity.named || c.parts[at + 1]?.text === "'s");
+  if (wet >= 0 && ofTip && (pouch >= 0 || c.entities('tips').some(({ entity }) => entity.named)))
+    return { sort: 'pack', at: pouch >= 0 ? pouch : wet, also: [wet] };
   return null;
 }
 

@@ -34,9 +34,25 @@ function isOfAnyTip(c: Clause): boolean {
   return noun > 0 && c.entities('tips').length === 0 && /^(a|an|any)$/.test(c.parts[noun - 1]?.text ?? '');
 }
 
+/** "Loki is down", "Bertha's out for service": of a machine, and nothing of where. */
+function isDown(c: Clause): number {
+  const [first, be, down, ...rest] = c.parts.filter((p) => !p.mark);
+  const machine = first?.entity?.is === 'autoclave' || first?.entity?.is === 'scanner';
+  const is =
+    be?.entity === undefined && /^(is|'s|has been|went|gone|is still|'s still)$/.test(be?.text ?? '');
+  if (!machine || !is || !/^(down|down again|out)$/.test(down?.text ?? '') || down === undefined) return -1;
+  const on = rest.every((p) => p.entity?.is === 'time' || DOWN_FOR.test(p.text));
+  return on && (down.text !== 'out' || rest.some((p) => /^(service|servicing|repair)$/.test(p.text)))
+    ? c.parts.indexOf(down)
+    : -1;
+}
+
+const DOWN_FOR =
+  /^(again|for|service|servicing|repair|repairs|the|now|until|till|further|notice|at|moment|today|at the moment|just|a|while)$/;
+
 export const held: Frame = {
   name: 'held',
-  on: ['hold', 'use', 'release', 'safe', 'leave'],
+  on: ['hold', 'use', 'release', 'safe', 'leave', 'word:down', 'word:out'],
   read(c) {
     const direct = c.form('hold', 'd');
     const ban = forbidden(c);
@@ -47,7 +63,7 @@ export const held: Frame = {
         : c.word(/^leave$/) >= 0 && c.word(/^alone$/) > c.word(/^leave$/)
           ? c.word(/^leave$/)
           : -1;
-    const verb = ban >= 0 ? ban : direct >= 0 ? direct : alone;
+    const verb = [ban, direct, alone, isDown(c)].find((i) => i >= 0) ?? -1;
     if (verb < 0 || isOfAnyTip(c)) return null;
     if (alone >= 0) c.use(c.word(/^alone$/));
     if (

@@ -11,6 +11,17 @@ const OVER = /^(out|out of|finished|done|complete|completed|came out|is finish|f
 /** True where a number alone may be a load's: beside a result or figures, or where a long one is over. */
 function mayBeBare(c: Clause): boolean {
   if (c.has('fail') || c.word(/pass/) >= 0 || c.entities('cycle').length > 0) return true;
+  // "The strip in 55 never turned".
+  if (
+    c.has('strip') &&
+    c
+      .entities('tips')
+      .some(
+        ({ at, entity }) =>
+          !entity.named && entity.ids.length === 0 && /^(in|of|on|from)$/.test(c.parts[at - 1]?.text ?? ''),
+      )
+  )
+    return true;
   const mild = /^(ok|okay|fine|good)$/.test(c.parts[c.word(OVER)]?.text ?? '');
   if (c.parts.length > 8 || c.word(OVER) < 0 || (mild && c.scope.strange > 0)) return false;
   return c

@@ -37,7 +37,11 @@ export const loadStarted: Frame = {
       .map((tag) => c.form(tag, 'dgs'))
       .filter((i) => i >= 0);
     const on = c.word(/^(on|in|into|running|going|away|off|underway|under way)$/);
-    const tips = tipsOf(c, { bare: true, before: false });
+    const tips = tipsOf(c, {
+      bare: true,
+      before: false,
+      skip: (at) => at === load.said[0] && !load.entity.named,
+    });
     if (verbs.length === 0 && on < 0 && tips === null) return null;
     if (c.word(/^out$/) >= 0) return null;
     c.use(...verbs, on);

@@ -3,6 +3,7 @@ import { hasTag } from '../part.ts';
 import { type ItemsSaid, itemSlots, itemsOf } from '../roles/items.ts';
 import { type PlaceSaid, placeOf, placeSlots } from '../roles/place.ts';
 import { type Frame, made, result } from './frame.ts';
+import { leftFrom } from './left-from.ts';
 
 const MOVING = [
   'move',
@@ -74,6 +75,12 @@ function holdingRoom(c: Clause): number | undefined {
   return at > 0 && at <= 2 ? at : undefined;
 }
 
+/** "Moving purple to op 3": from room to room is done as it is said. */
+function movingToRoom(c: Clause, place: PlaceSaid): number | undefined {
+  if (place.room === undefined || c.entities('site').length > 0) return undefined;
+  return ['move', 'take', 'bring', 'put'].map((tag) => c.form(tag, 'g')).find((i) => i >= 0);
+}
+
 export const moved: Frame = {
   name: 'moved',
   on: ['site', 'room', 'come', 'scanner', 'get', 'bring'],
@@ -86,11 +93,14 @@ export const moved: Frame = {
     )
       return null;
     const place = placeOf(c, (prep) => prep !== 'from' && prep !== 'of') ?? hereOf(c);
-    if (place === null || wearsTips(c)) return null;
+    if (place === null || wearsTips(c) || leftFrom(c) >= 0) return null;
     // "Got tip 3, it was in bay 1": found there.
     if (c.word(/^got$/) === 0 && c.word(/^was$/) > 0) return null;
     const verb =
-      MOVING.map((tag) => c.form(tag, 'ds')).find((i) => i >= 0) ?? holdingRoom(c) ?? c.word(STILL);
+      MOVING.map((tag) => c.form(tag, 'ds')).find((i) => i >= 0) ??
+      movingToRoom(c, place) ??
+      holdingRoom(c) ??
+      c.word(STILL);
     if (!isArrival(c, place, verb)) return null;
     const items = movable(c);
     if (items === null || isForSterilising(c, place, items)) return null;

@@ -42,6 +42,8 @@ export const closed: Frame = {
     const when = forward(c, place?.site ?? null, 'shut');
     if (when === null) return null;
     c.use(verb, c.word(/^(clinic|practice)$/));
+    const why = c.word(/^(for|because|as|due to|owing to)$/, verb);
+    if (why >= 0) for (let i = why; i < c.parts.length; i++) c.use(i);
     c.useTags('shut', 'be', 'intend', 'roomword');
     const slots = { ...siteSlot(place), days: when.time.days };
     return {

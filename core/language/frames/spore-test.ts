@@ -11,7 +11,7 @@ const POSITIVE =
   /^(positive|growth|pos|grew|grown|showed growth|shown growth|\+ve|turned yellow|gone yellow|yellow)$/;
 
 const RUNNING =
-  /^(in|on|running|incubating|started|set|set off|cooking|brewing|cultured|reading|going|set up|in the incubator|under way|in progress|pending)$/;
+  /^(in|on|went in|gone in|running|incubating|started|set|set off|cooking|brewing|cultured|reading|going|set up|in the incubator|under way|in progress|pending)$/;
 
 export const sporeTest: Frame = {
   name: 'spore-test',
@@ -22,6 +22,7 @@ export const sporeTest: Frame = {
     c.useTags(
       'spore',
       'come',
+      'go',
       'be',
       'show',
       'do',

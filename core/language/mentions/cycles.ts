@@ -8,7 +8,7 @@ export const cycles: Finder = (scan, from) => {
   const first = spokenHeat(scan, from) ?? decimalNumber(scan, from);
   if (first === null) return null;
   const heat = degreesOf(scan, first.value, first.to);
-  if (heat !== null) return heldFor(scan, heat);
+  if (heat !== null) return heldFor(scan, heat, from);
   const minutes = minutesOf(scan, first.value, first.to, false);
   if (minutes === null || !/^(at|@)$/.test(textAt(scan, minutes.to))) return null;
   const other = spokenHeat(scan, minutes.to + 1) ?? decimalNumber(scan, minutes.to + 1);
@@ -32,14 +32,12 @@ function spokenHeat(scan: Scan, from: number): { value: number; to: number } | n
 
 interface Heat {
   readonly celsius: number;
-  /** The token of its figures. */
-  readonly from: number;
   readonly to: number;
   readonly unit: boolean;
 }
 
 /** How long a temperature was held, where that is said; the temperature alone only with its unit. */
-function heldFor(scan: Scan, heat: Heat): Found | null {
+function heldFor(scan: Scan, heat: Heat, from: number): Found | null {
   let at = heat.to;
   while (HOLDS.has(textAt(scan, at)) && at < heat.to + 2) at++;
   const hold = decimalNumber(scan, at);
@@ -48,7 +46,7 @@ function heldFor(scan: Scan, heat: Heat): Found | null {
   const minutes = hold === null ? null : minutesOf(scan, hold.value, hold.to, bare);
   if (minutes !== null)
     return { entity: { is: 'cycle', celsius: heat.celsius, minutes: minutes.value }, to: minutes.to };
-  return heat.unit || printed(scan, heat.from)
+  return heat.unit || printed(scan, from)
     ? { entity: { is: 'cycle', celsius: heat.celsius }, to: heat.to }
     : null;
 }
@@ -70,7 +68,7 @@ function degreesOf(scan: Scan, value: number, at: number): Heat | null {
   const unit = spacedUnit(scan, at) ?? unitAt(scan, at);
   const fahrenheit = unit.letter === 'f' || (unit.letter !== 'c' && value >= 245 && value <= 290);
   const celsius = fahrenheit ? Math.round(((value - 32) * 50) / 9) / 10 : value;
-  return celsius >= 105 && celsius <= 145 ? { celsius, from: at - 1, to: unit.to, unit: unit.to > at } : null;
+  return celsius >= 105 && celsius <= 145 ? { celsius, to: unit.to, unit: unit.to > at } : null;
 }
 
 /** "270 F": above a hundred the letter may stand apart. */

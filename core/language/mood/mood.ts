@@ -8,14 +8,19 @@ export function moodOf(c: Clause, verb: number, future: boolean): Mood {
   const pivot = pivotOf(c, verb);
   const cues = cuesOf(c, pivot);
   if (cues.doubt && !(cues.oblige && formsAt(c.parts[pivot]).includes('b'))) return 'doubted';
-  if (cues.neg || cues.urge || cues.oblige || requests(c) || c.has('habit')) return 'void';
+  if (cues.neg || cues.urge || cues.oblige || requests(c) || isHabit(c, pivot)) return 'void';
   const forms = formsAt(c.parts[pivot]);
   const past = isPast(c, pivot, forms, cues.intend);
   if (cues.intend && isMeant(c, pivot, forms, past)) return 'planned';
   if (past) return future ? 'planned' : 'stated';
   if (forms.includes('s')) return future ? 'planned' : 'stated';
   if (forms.includes('g')) return future || !PROGRESS.has(tagAt(c, pivot)) ? 'planned' : 'stated';
-  return c.carries ? 'planned' : 'void';
+  return c.carries || (future && c.intends) ? 'planned' : 'void';
+}
+
+/** "Every tip gets washed before bagging", "usually sent on Fridays": told of always. */
+function isHabit(c: Clause, pivot: number): boolean {
+  return c.has('habit') || c.parts[pivot - 1]?.text === 'gets';
 }
 
 /** What is under way is a fact already: nothing more needs to happen for it. */
