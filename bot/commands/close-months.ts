@@ -10,6 +10,7 @@ import { openStore, type Store } from '../store/store.ts';
 import { plainly } from '../store/trouble.ts';
 import { recordFolder } from '../store/which-folder.ts';
 import { practiceOf } from './export.ts';
+import { stillHeld } from './still-held.ts';
 import type { CommandIo } from './verify.ts';
 
 const everything = { from: null, to: null, site: null, item: null };
@@ -60,8 +61,7 @@ function closeNow(store: Store, before: string, to: string, rows: readonly strin
   io.out(`${to}: ${rows.length - 1} entries, written and read back. Keep it safe.`);
   const { through, texts, people } = store.closeMonths(before);
   io.out(`Lines 1 to ${through} are closed: ${texts} texts and ${people} names were erased.`);
-  io.out(
-    'The lines stay, with pseudonyms, and the record still verifies. Older backups still hold everything.',
-  );
+  io.out('The lines stay, with pseudonyms, and the record still verifies.');
+  for (const line of stillHeld(store.folder)) io.out(line);
   return 0;
 }

@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util';
 import { PlainError } from '../plain-error.ts';
 import { openStore } from '../store/store.ts';
 import { recordFolder } from '../store/which-folder.ts';
+import { stillHeld } from './still-held.ts';
 import type { CommandIo } from './verify.ts';
 
 const USAGE =
@@ -17,7 +18,8 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   const options = { person: text, line: text, store: text, yes: { type: 'boolean' } } as const;
   const { values } = parseArgs({ args, options });
   const what = whatOf(values.person, values.line);
-  const store = openStore(recordFolder(values.store));
+  const folder = recordFolder(values.store);
+  const store = openStore(folder);
   try {
     if (store.readOnly !== null) throw new PlainError(store.readOnly);
     if ('line' in what && (what.line < 1 || what.line > store.head.n))
@@ -37,9 +39,8 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
           ? 'No line of the record names that person. Names are spelt as the chat spells them.'
           : `The record now calls that person ${pseudonym}. Take the name out of the practice file too.`,
       );
-    io.out(
-      'The record still verifies. Backups made before, and the chat itself, still hold what was forgotten.',
-    );
+    io.out('The record still verifies.');
+    for (const line of stillHeld(folder)) io.out(line);
     return 0;
   } finally {
     store.close();

@@ -1,6 +1,7 @@
-import { cpSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { openMatrixDb, setFact } from '../../bot/chat/matrix/matrix-db.ts';
 import { run as backup } from '../../bot/commands/backup.ts';
 import { run as closeMonths } from '../../bot/commands/close-months.ts';
 import { run as exportRecord } from '../../bot/commands/export.ts';
@@ -137,6 +138,21 @@ describe('forget', () => {
     expect(out).toMatch(/calls that person p\d+/);
     expect(everyByte(['practice'])).not.toContain('@tom:example.org');
     expect(await whole()).toBe(head);
+  });
+
+  test('says where it still is: archives and chat, what a repair put aside, the ledger room', async () => {
+    const args = ['--person', '@tom:example.org', '--yes', ...at()];
+    const first = await typed(forget, ...args);
+    expect(first.out).toContain('Backups made before, and the chat itself, still hold it.');
+    expect(first.out).not.toMatch(/set-aside|ledger/);
+    mkdirSync(join(folder, 'set-aside'));
+    writeFileSync(join(folder, 'set-aside', 'texts-before-repair.txt'), '@tom:example.org');
+    const db = openMatrixDb(folder);
+    setFact(db, 'ledger', '{}');
+    db.close();
+    const { out } = await typed(forget, ...args);
+    expect(out).toContain(join(folder, 'set-aside'));
+    expect(out).toContain('ledger room loses it when Scanward is next started on Matrix');
   });
 
   test('a line that there is not is refused with what there is', async () => {
