@@ -53,6 +53,19 @@ describe('messages', () => {
     expect(content['m.relates_to']).toEqual({ 'm.in_reply_to': { event_id: '$1' } });
   });
 
+  test('an answer goes into the thread in which it was asked for; what rings stays in the room', () => {
+    expect(postContent(post(hello), '$1', '$0')).toMatchObject({
+      'm.relates_to': {
+        rel_type: 'm.thread',
+        event_id: '$0',
+        is_falling_back: false,
+        'm.in_reply_to': { event_id: '$1' },
+      },
+    });
+    const loud = post(hello, ['@rosa:example.org']);
+    expect(postContent(loud, '$1', '$0')['m.relates_to']).toEqual({ 'm.in_reply_to': { event_id: '$1' } });
+  });
+
   test('an edit holds the whole new message, relates to the old one, and rings nobody', () => {
     const content = editContent(hello, '$1');
     expect(content.body).toBe('* Ready: green <scanner> & more');

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type House, houseIfPossible } from './house.ts';
 import { openFile } from './open-file.ts';
 import { Person } from './person.ts';
-import { mentionsOf, type Seen } from './seen.ts';
+import { mentionsOf, relationOf, type Seen } from './seen.ts';
 
 /** Polling of a real server on a busy machine. */
 const PATIENT = { timeout: 20_000, interval: 100 };
@@ -120,6 +120,27 @@ describe.skipIf(house === null)('notes in real chat rooms', () => {
     await priya.react(room, question, '2\ufe0f\u20e3');
     await expect.poll(() => answerTo(room, ask), PATIENT).toMatch(done);
   });
+
+  test.each(['encrypted', 'plain'] as const)(
+    'what is asked in a thread is answered there, %s',
+    async (kind) => {
+      const room = rooms[kind];
+      const root = await dan.say(room, 'wiped down blue');
+      await marked(root);
+      const ask = await dan.say(room, "where's blue?", {
+        'm.relates_to': {
+          rel_type: 'm.thread',
+          event_id: root,
+          is_falling_back: true,
+          'm.in_reply_to': { event_id: root },
+        },
+      });
+      await priya.until(() => priya.repliesTo(ask).length > 0, 'an answer');
+      const content = priya.repliesTo(ask)[0]?.content ?? {};
+      expect(relationOf(content)).toMatchObject({ rel_type: 'm.thread', event_id: root });
+      expect(String(content.body)).toMatch(/blue/i);
+    },
+  );
 
   test('a typed number in reply does the same', async () => {
     const note = await priya.say(rooms.plain, 'wiped down the scanner');

@@ -25,6 +25,7 @@ import { Edits } from './sync/edits.ts';
 import { Listener } from './sync/listener.ts';
 import { LockedNotes, PATIENCE_MS } from './sync/locked-notes.ts';
 import { SyncStore } from './sync/sync-store.ts';
+import { Threads } from './sync/threads.ts';
 
 /** The chat on a homeserver: sync → inbox → desk → journal → outbox → homeserver. */
 export class MatrixBot {
@@ -34,6 +35,7 @@ export class MatrixBot {
   readonly #outbox: Outbox;
   readonly #listener: Listener;
   readonly #edits: Edits;
+  readonly #threads: Threads;
   readonly #locked: LockedNotes;
   readonly #posted: Posted;
   readonly #pulse: Pulse;
@@ -49,6 +51,7 @@ export class MatrixBot {
     const homes = new RoomHomes(db, listed);
     this.#sender = new Sender(client, db);
     this.#edits = new Edits(db);
+    this.#threads = new Threads(db);
     this.#listener = new Listener(client, homes, (event) => this.#edits.originalOf(event));
     this.#locked = new LockedNotes(db);
     this.#posted = new Posted(db);
@@ -58,7 +61,7 @@ export class MatrixBot {
       homeserver: parts.session.homeserver,
       privateRoomOf: (person) => homes.privateRoomOf(person),
     });
-    this.#outbox = new Outbox(transport, new MatrixChat(client, this.#sender, homes), {
+    this.#outbox = new Outbox(transport, new MatrixChat(client, this.#sender, homes, this.#threads), {
       gaveUp: (effect, why) => gaveUp(effect, why, { say, transport }),
       failed: parts.failed,
     });
@@ -93,11 +96,12 @@ export class MatrixBot {
   async keep(sync: ISyncResponse, since: string | null): Promise<void> {
     const { keeper, now } = this.#parts;
     const back = since === null ? recordCameBack(this.#parts) : null;
-    const { heard, locked, echoes, edits } = await this.#listener.read(sync, since, back);
+    const { heard, locked, echoes, edits, threads } = await this.#listener.read(sync, since, back);
     if (back !== null) sayRebuilt(this.#parts, heard, now());
     this.#locked.keep(locked, now());
     if (locked.length > 0) setTimeout(() => this.#rounds.soon(true), PATIENCE_MS);
     this.#edits.keep(edits);
+    this.#threads.keep(threads);
     this.#health.answer(heard);
     keeper.receive(heard, sync.next_batch);
     this.#outbox.echoed(echoes);

@@ -11,11 +11,20 @@ export type Content = Readonly<Record<string, unknown>>;
  */
 const MOST_BYTES = 40_000;
 
-/** A post as a message: a notice, or `m.text` where phones are to ring (phones are silent at notices). */
-export function postContent(post: Post, replyTo: string | null): Content {
+/**
+ * A post as a message: a notice, or `m.text` where phones are to ring (phones are silent at notices). `thread`: what the
+ * thread of the note hangs on that is answered. The answer goes there; what rings stays in the room, for everybody to see.
+ */
+export function postContent(post: Post, replyTo: string | null, thread: string | null = null): Content {
   const { mentions } = post;
-  const relation = replyTo === null ? {} : { 'm.relates_to': { 'm.in_reply_to': { event_id: replyTo } } };
-  return { ...words(post.message, mentions), ...relation };
+  if (replyTo === null) return words(post.message, mentions);
+  const inReply = { 'm.in_reply_to': { event_id: replyTo } };
+  const isThreaded = thread !== null && mentions.length === 0;
+  const inThread = { rel_type: 'm.thread', event_id: thread, is_falling_back: false };
+  return {
+    ...words(post.message, mentions),
+    'm.relates_to': isThreaded ? { ...inThread, ...inReply } : inReply,
+  };
 }
 
 /** A message in place of an earlier one of ours. Nobody's phone rings again for it. */

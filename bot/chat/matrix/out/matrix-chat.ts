@@ -4,6 +4,7 @@ import { toText } from '../../../show/text.ts';
 import type { SentPosts } from '../../chat.ts';
 import type { RoomHomes } from '../rooms/homes.ts';
 import { stateOf } from '../rooms/room-state.ts';
+import type { Threads } from '../sync/threads.ts';
 import { attach } from './attachment.ts';
 import { editContent, isTooLong, postContent, reactionContent } from './content.ts';
 import type { Delivers } from './outbox.ts';
@@ -18,11 +19,13 @@ export class MatrixChat implements Delivers {
   readonly #client: MatrixClient;
   readonly #sender: Sender;
   readonly #homes: RoomHomes;
+  readonly #threads: Threads;
 
-  constructor(client: MatrixClient, sender: Sender, homes: RoomHomes) {
+  constructor(client: MatrixClient, sender: Sender, homes: RoomHomes, threads: Threads) {
     this.#client = client;
     this.#sender = sender;
     this.#homes = homes;
+    this.#threads = threads;
   }
 
   async deliver(effect: Effect, sent: SentPosts, cause = effect): Promise<string | null> {
@@ -59,7 +62,8 @@ export class MatrixChat implements Delivers {
     const replyTo = post.replyTo === undefined ? null : (sent.eventIdOf(post.replyTo) ?? post.replyTo);
     // A key of a post that never went out is no event that could be replied to.
     const known = replyTo?.startsWith('$') === true ? replyTo : null;
-    const event = await this.#sender.send(room, MESSAGE, postContent(post, known), transaction);
+    const thread = known === null ? null : this.#threads.rootOf(known);
+    const event = await this.#sender.send(room, MESSAGE, postContent(post, known, thread), transaction);
     if (isTooLong(post.message)) {
       const file = { name: `${post.about}.txt`, type: 'text/plain', content: toText(post.message) };
       await this.#file(room, file, `${transaction}-file`);

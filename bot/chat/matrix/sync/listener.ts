@@ -8,6 +8,7 @@ import { editTakenBack } from './edit-taken-back.ts';
 import { readGap } from './gap.ts';
 import { type ReadBack, readBack } from './read-back.ts';
 import { type RawEvent, readEvent } from './read-event.ts';
+import { type InThread, threadOf } from './threads.ts';
 import { fields, type ReadEvent, toHeard } from './to-heard.ts';
 
 /** What one sync brought. */
@@ -19,6 +20,7 @@ export interface Brought {
   readonly echoes: readonly Echo[];
   /** Edits by their ids, so that taking one away brings back what stood before. */
   readonly edits: readonly { readonly id: string; readonly original: string }[];
+  readonly threads: readonly InThread[];
 }
 
 export interface Echo {
@@ -50,7 +52,7 @@ export class Listener {
    */
   async read(sync: ISyncResponse, since: string | null, back: ReadBack | null = null): Promise<Brought> {
     const echoes: Echo[] = [];
-    const brought = { heard: [] as Heard[], locked: [], echoes, edits: [] };
+    const brought = { heard: [] as Heard[], locked: [], echoes, edits: [], threads: [] };
     if (since === null && back === null) return brought;
     for (const [room, joined] of Object.entries(sync.rooms?.join ?? {})) {
       if (this.#isLedger(room)) brought.echoes.push(...joined.timeline.events.map(fields).flatMap(echoIn));
@@ -134,12 +136,14 @@ export class Listener {
       locked: { id: string; room: string; event: RawEvent }[];
       echoes: Echo[];
       edits: { id: string; original: string }[];
+      threads: InThread[];
     },
   ): Promise<void> {
     if (event.sender === this.#me) {
       brought.echoes.push(...echoIn(event));
       return;
     }
+    brought.threads.push(...threadOf(event));
     const read = await readEvent(this.#client, event, at);
     if (read === 'locked') {
       brought.locked.push({ id: String(event.event_id), room: at.room, event });
