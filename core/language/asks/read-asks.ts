@@ -9,6 +9,8 @@ import { type EntityOf, hasTag, type Part } from '../part.ts';
 import type { Segment, Sentence } from '../segments.ts';
 import { type Ask, type AskResult, useBeside } from './ask.ts';
 import { asks } from './asks.ts';
+import { phrases } from './phrases/all.ts';
+import { phraseIn, SURE } from './phrases/phrase.ts';
 
 /**
  * Reads the question in a sentence, if there is one, and gives back what is left of the sentence to be read as a
@@ -18,12 +20,16 @@ export function readAsks(sentence: Sentence, scope: NoteScope, out: Output): Sen
   const segments = cutAtQuestion(sentence.segments);
   const from = questionStart({ ...sentence, segments });
   if (from < 0) {
+    if (namesNotice(segments) && knownIn(segments, 0, false, scope, out) === 0) return null;
     rememberFor(segments, scope);
     return sentence;
   }
   const asked = segments.slice(from);
   const strong = sentence.question || asked.some((s) => opensQuestion(s.parts));
   rememberFor(segments.slice(0, from), scope);
+  const known = knownIn(segments, from, strong, scope, out);
+  if (known >= 0)
+    return known === 0 ? null : { ...sentence, segments: segments.slice(0, known), question: false };
   const put = whatIsAsked(segments, from, strong, sentence.question, scope);
   if (put !== null) {
     const { found, start } = put;
@@ -33,6 +39,34 @@ export function readAsks(sentence: Sentence, scope: NoteScope, out: Output): Sen
   }
   if (!sentence.question && !plainlyAsks(asked)) return sentence;
   return from === 0 ? null : { ...sentence, segments: segments.slice(0, from), question: false };
+}
+
+/** "Morning briefing", "spore test results": what is asked for by its name alone, with no word of asking. */
+function namesNotice([segment, next]: readonly Segment[]): boolean {
+  if (segment === undefined || next !== undefined || segment.parts.length > 7) return false;
+  return segment.parts.some((p) => p.entity === undefined && NOTICE.test(p.text));
+}
+
+const NOTICE =
+  /^(?:summary|brief|briefing|round up|roundup|round-up|sitrep|results|dates?|hours|incidents|failures|commands|cycles|run down|run-down|state of play|locations?|training|temp|temperature|bookings|list|loads|log|reset|checklist)$/;
+
+/** Puts the question that is known by its whole wording; gives back the segment that it begins with, −1 where there is none. */
+function knownIn(
+  segments: readonly Segment[],
+  from: number,
+  question: boolean,
+  scope: NoteScope,
+  out: Output,
+): number {
+  for (const start of from === 0 ? [0] : [0, from]) {
+    const parts = joined(segments.slice(start));
+    const put = phraseIn(phrases, parts, question, scope);
+    if (put === null) continue;
+    out.weighIn(SURE, 0, strangeIn(parts));
+    out.ask(put.result.made, put.name, put.clause, put.result.missing);
+    return start;
+  }
+  return -1;
 }
 
 /** The ask, and the segment from which the sentence is spent on it. */
@@ -130,7 +164,7 @@ function questionStart(sentence: Sentence): number {
       (p) =>
         hasTag(p, 'record') ||
         hasTag(p, 'incident') ||
-        /^(help|trace|enough|history|timeline|status|contents|details|overview|rundown|look back|look-back|lookback)$/.test(
+        /^(help|trace|enough|history|timeline|status|contents|details|overview|rundown|look back|look-back|lookback|who can|who knows)$/.test(
           p.text,
         ) ||
         hasTag(p, 'anyq') ||

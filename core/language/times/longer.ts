@@ -91,10 +91,18 @@ function unitAt(scan: Scan, i: number, which: Which): Parsed<Day> | null {
     return { value: { sort: 'weekend', offset: OFFSETS[which.value] }, next: start + 1 };
   if (!said && !(textAt(scan, i) === 'all' && unit === 'week')) return null;
   if (unit === 'wk') return { value: { sort: 'week', offset: OFFSETS[which.value] }, next: start + 1 };
-  if (unit === 'week' || unit === 'month' || unit === 'year')
-    return { value: { sort: unit, offset: OFFSETS[which.value] }, next: start + 1 };
-  return null;
+  const one = unitOf(unit, textAt(scan, start + 1));
+  return one === null ? null : { value: { sort: one, offset: OFFSETS[which.value] }, next: start + 1 };
 }
+
+/** "Last months log" is typed for "last month's log". */
+function unitOf(unit: string, next: string): 'week' | 'month' | 'year' | null {
+  if (unit === 'week' || unit === 'month' || unit === 'year') return unit;
+  if (!OF_IT.test(next)) return null;
+  return unit === 'weeks' ? 'week' : unit === 'months' ? 'month' : unit === 'years' ? 'year' : null;
+}
+
+const OF_IT = /^(?:logs?|logbook|records?|reports?|notes|loads|scans|incidents?|summary|figures|history)$/;
 
 /** "October", "last October", "October 2026"; "may", "march", "june" and short forms only after a cue or with 's. */
 function monthAt(scan: Scan, which: Which, cue: DateCue): Parsed<Day> | null {

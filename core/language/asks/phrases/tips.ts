@@ -1,0 +1,27 @@
+import { asksAt, form, type Phrases } from './phrase.ts';
+
+/** Tips with the word for them left out: only tips are spoken of so among us. */
+export const tips: Phrases = {
+  name: 'ask:tips',
+  phrases: [
+    {
+      form: form(
+        'whats (?:still )?(?:dirty|used|needs? (?:sterilising|autoclaving|washing|to go in autoclave|to go off))(?: then)?',
+        'what (?:still )?needs (?:sterilising|autoclaving|washing|bagging|to go in autoclave|to go in|to be sterilised|to be autoclaved)',
+        'whats (?:left |waiting )?(?:to (?:sterilise|autoclave|wash|bag|go in autoclave))',
+        'dirty tips',
+        'used tips',
+      ),
+      asked: true,
+      make: asksAt('tips', { filter: 'used' }),
+    },
+    {
+      form: form(
+        'whats (?:still )?(?:clean|sterile|ready to use|good to use|available)(?: and (?:ready|sterile|on shelf))?',
+        "(?:whats|what have we got) (?:left )?(?:clean|sterile|on shelf|that's clean|that's sterile)",
+      ),
+      asked: true,
+      make: asksAt('tips', { filter: 'sterile' }),
+    },
+  ],
+};
