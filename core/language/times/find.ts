@@ -45,4 +45,14 @@ function mayGoOn(next: Token): boolean {
 }
 
 /** "In another 20", "a little while ago": words between a cue and what it counts. */
-const COUNTS: ReadonlySet<string> = new Set(['another', 'say', 'little', 'good', 'instant', 'wee', 'dinner']);
+const COUNTS: ReadonlySet<string> = new Set([
+  'another',
+  'say',
+  'little',
+  'good',
+  'instant',
+  'wee',
+  'dinner',
+  'months',
+  'years',
+]);
