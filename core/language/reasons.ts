@@ -25,6 +25,8 @@ export function reasonAfter(
     next.joint === '';
   if (!joined) return null;
   const because = isReason(next.joint) && drafts[at]?.sentence === next.sentence;
+  // "Not to be used, the cable's frayed": a clause of its own is a fault too.
+  if (!because && tellsFault(next.parts)) return { text: wordsOf(next.parts, scope), taken: 0 };
   if (!because && !isFragment(next.parts)) return null;
   return { text: wordsOf(next.parts, scope), taken: 1 };
 }
@@ -36,7 +38,8 @@ function reasonInside(clause: Clause, scope: NoteScope): string | null {
     at >= 0
       ? at
       : clause.parts.findIndex(
-          (p, i) => p.text === 'for' && TROUBLE.some((tag) => hasTag(clause.parts[i + 1], tag)),
+          (p, i) =>
+            p.text === 'for' && TROUBLE.some((tag) => tag !== 'repair' && hasTag(clause.parts[i + 1], tag)),
         );
   const worn =
     cause < 0
@@ -65,6 +68,27 @@ function isFragment(parts: readonly Part[]): boolean {
     /^(is|are|was|were|'s|it's|its|has|have|i|we|and|that's|will|need|needs|so|please|pls)$/.test(p.text),
   );
   return trouble && !finite && !parts.every((p) => hasSort(p, 'glue') && !CAUSES.test(p.text));
+}
+
+const SIGNS = ['crack', 'scratch', 'tear', 'fog', 'sick', 'dead', 'cold', 'disconnect', 'fray', 'fail'];
+
+/** "The cable's frayed", "connection breaks all the time": a part of the thing, and what is wrong with it as a verb says it. */
+function tellsFault(parts: readonly Part[]): boolean {
+  const said = parts.filter((p) => !p.mark);
+  if (said.length > 8 || said.some((p) => p.entity !== undefined && p.entity.is !== 'time')) return false;
+  const subject = said.findIndex(
+    (p) =>
+      p.entity === undefined &&
+      hasSort(p, 'noun') &&
+      p.senses.every((s) => s.sort === 'noun' || s.form === 'n' || s.form === 'b'),
+  );
+  const verb = said.findIndex(
+    (p, i) =>
+      i > subject &&
+      (p.senses.some((s) => s.sort === 'verb' && s.form === 's' && SIGNS.includes(s.tag)) ||
+        (/^('s|is|are|has)$/.test(said[i - 1]?.text ?? '') && SIGNS.some((tag) => hasTag(p, tag)))),
+  );
+  return subject >= 0 && verb > subject;
 }
 
 /** "Retired: 150 cycles", "binned - at its limit". */

@@ -28,7 +28,8 @@ export function readStatements(sentences: readonly Sentence[], scope: NoteScope,
     if (draft === undefined || draft.quoted || draft.sentence === supposed) continue;
     if (repeats(all, draft.sentence)) continue;
     const cut = supposition(draft.parts);
-    if (cut >= 0 && !isAside(draft, drafts[i + 1])) supposed = draft.sentence;
+    if (cut >= 0 && !isAside(draft, drafts[i + 1]) && !isOnlyUntil(draft, drafts[i + 1]))
+      supposed = draft.sentence;
     if (cut === 0) continue;
     const own = cut > 0 ? draft.parts.slice(0, cut) : draft.parts;
     const found = clauseFrom(own, pending, drafts, i, previous, scope);
@@ -57,6 +58,12 @@ function isAside(draft: Draft, next: Draft | undefined): boolean {
     (p) => p.entity === undefined && hasTag(p, 'suppose') && /^(before|when)/.test(p.text),
   );
   return aside && next?.joint === ',';
+}
+
+/** "Out of action till further notice, the cable's frayed": what is set off behind is no longer a matter of time. */
+function isOnlyUntil(draft: Draft, next: Draft | undefined): boolean {
+  const until = draft.parts.find((p) => p.entity === undefined && hasTag(p, 'suppose'));
+  return /^(till?|until|til)$/.test(until?.text ?? '') && /^[-,:;(]|--$/.test(next?.joint ?? '');
 }
 
 /** "Example: tip 4 on blue", "fwd: …", "said nobody ever": words that nobody here says for true. */

@@ -9,9 +9,9 @@ export const calibrated: Frame = {
   name: 'calibrated',
   on: ['calibrate', 'scanner'],
   read(c) {
-    const verb = c.at('calibrate') >= 0 ? c.at('calibrate') : passesAlone(c);
+    const verb = toldBy(c);
     if (verb < 0 || c.has('caltip')) return null;
-    const past = c.form('calibrate', 'd') >= 0 || c.at('calibrate') < 0;
+    const past = isPast(c);
     const noun = c.form('calibrate', 'n') >= 0;
     const outcome = outcomeOf(c);
     c.useTags('calibrate', 'finish', 'do', 'take', 'run', 'have', 'turn', 'come', 'go', 'redo', 'get');
@@ -67,6 +67,16 @@ export const calibrated: Frame = {
     );
   },
 };
+
+/** The word that tells of it: a calibration, or a result that only one can have. */
+function toldBy(c: Clause): number {
+  const at = c.at('calibrate');
+  return at >= 0 ? at : passesAlone(c);
+}
+
+function isPast(c: Clause): boolean {
+  return c.form('calibrate', 'd') >= 0 || c.at('calibrate') < 0;
+}
 
 const REFUSED =
   /^(wouldn't|wont|won't|wouldnt|couldn't|couldnt|can't|cant|cannot|will not|refuses to|refused to|doesn't|doesnt)$/;

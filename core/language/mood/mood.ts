@@ -1,4 +1,5 @@
 import type { Clause, Mood } from '../clause.ts';
+import { hasTag } from '../part.ts';
 import { cuesOf, requests } from './cues.ts';
 import { formsAt, pivotOf } from './forms.ts';
 import { isMeant, isPast } from './past.ts';
@@ -20,7 +21,10 @@ export function moodOf(c: Clause, verb: number, future: boolean): Mood {
 
 /** "Every tip gets washed before bagging", "usually sent on Fridays": told of always. */
 function isHabit(c: Clause, pivot: number): boolean {
-  return c.has('habit') || c.parts[pivot - 1]?.text === 'gets';
+  const done = ['wash', 'bag', 'wipe', 'clean', 'calibrate', 'send', 'sterilise', 'cover', 'check', 'use'];
+  return (
+    c.has('habit') || (c.parts[pivot - 1]?.text === 'gets' && done.some((tag) => hasTag(c.parts[pivot], tag)))
+  );
 }
 
 /** What is under way is a fact already: nothing more needs to happen for it. */
