@@ -16,7 +16,9 @@ export function leftOut(parts: readonly Part[]): boolean {
   return (
     things &&
     parts.some(
-      (p) => p.entity === undefined && ['neg', 'oblige', 'intend', 'doubt'].some((tag) => hasTag(p, tag)),
+      (p) =>
+        p.entity === undefined &&
+        (/^(next|later|afterwards)$/.test(p.text) || ['neg', 'oblige', 'intend', 'doubt'].some((tag) => hasTag(p, tag))),
     )
   );
 }
@@ -82,6 +84,9 @@ function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: 
 function isAnotherAct(next: Draft, read: Interpretation): boolean {
   const says = (words: RegExp) => next.parts.some((p) => p.entity === undefined && words.test(p.text));
   const tips = next.parts.some((p) => p.entity?.is === 'tips');
+  // "Sent 3 and 5, kept 7 back", "Kofi wiped Otter and Bríd did Heron".
+  if (next.parts.some((p) => p.entity === undefined && /^(kept|left|saved|skipped|missed)$/.test(p.text))) return true;
+  if (next.parts.some((p, i) => p.entity?.is === 'person' && /^(did|has|had|took|used|wiped|washed|done)$/.test(next.parts[i + 1]?.text ?? ''))) return true;
   // "Took 4 off blue, put 9 on": another tip.
   if (read.frame.name === 'removed' && says(/^on$/)) return true;
   // "Blue is in surgery 2, tip 4's on it"; "moved blue to surgery 4 and put 7 on her".

@@ -6,6 +6,7 @@ import { frames } from './frames/all.ts';
 import type { Frame } from './frames/frame.ts';
 import type { Part } from './part.ts';
 import type { Result } from './result.ts';
+import { tellsOfSpared } from './spared.ts';
 import { mayLackVerb } from './stray.ts';
 
 export interface Interpretation {
@@ -53,6 +54,7 @@ export function interpret(parts: readonly Part[], scope: NoteScope): Interpretat
     const result = frame.read(clause);
     if (result === null || result.made.length === 0 || lacksItems(result) || mayLackVerb(clause, result))
       continue;
+    if (tellsOfSpared(clause, result)) continue;
     useMood(clause, result);
     const raw = weigh(clause);
     const evidence = {

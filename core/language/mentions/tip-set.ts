@@ -7,6 +7,8 @@ import { BARRING, barring, FILLERS, NOUNS, setBySense, setNamed, WHOLE } from '.
 /** "All the used tips bar 3", "the rest of the bagged ones", "all tips". */
 export const tipsBySet: Finder = (scan, from) => {
   const head = textAt(scan, from);
+  const stated = allBut(scan, from);
+  if (stated !== null) return stated;
   if (!WHOLE.has(head) && head !== 'the' && setNamed(head) === undefined) return null;
   const lead = leadOf(scan, from);
   if (lead === null) return null;
@@ -25,10 +27,68 @@ export const tipsBySet: Finder = (scan, from) => {
   return withExceptions(scan, which ?? 'all', at + 1, lead.rest);
 };
 
+/** How many words may tell what is so of all but some: "everything is back on the shelf bar 3". */
+const MOST_SAID = 7;
+
+/**
+ * "Everything's sterile but 4 and 6", "all of em bagged bar 3": all, and those left out stand at the end. Without this the
+ * ones left out would be the only ones named.
+ */
+function allBut(scan: Scan, from: number): Found | null {
+  const head = textAt(scan, from);
+  if ((head !== 'all' && head !== 'everything') || !(opens(scan, from) || ofThem(scan, from))) return null;
+  let to = from + 1;
+  if (head === 'all' && textAt(scan, to) === 'of') to++;
+  if (/^(?:them|em|'em)$/.test(textAt(scan, to))) to++;
+  // "All but 3 are sterile": those left out are named at once.
+  if (barring(scan, to) > 0) return withExceptions(scan, 'all', to, false);
+  // "All the used tips", "everything bagged is in": which of them is said.
+  if (FILLERS.has(textAt(scan, to)) || NOUNS.has(textAt(scan, to)) || NOUNS.has(textAt(scan, to + 1)))
+    return null;
+  if (head === 'everything' && relativeSet(scan, to) !== null) return null;
+  for (let at = to + 1; at <= to + MOST_SAID && !isHard(textAt(scan, at)); at++) {
+    const spared = sparedAt(scan, at);
+    // "All good but 4 is cracked" goes on to tell of 4.
+    if (spared === null) continue;
+    if (!/^$|^[^\p{L}\p{N}]/u.test(textAt(scan, spared.to))) return null;
+    const entity: TipsSaid = {
+      is: 'tips',
+      ids: [],
+      unknown: [],
+      choices: [],
+      which: 'all',
+      except: [],
+      named: true,
+    };
+    return { entity, to };
+  }
+  return null;
+}
+
+/** "They're all sterile bar 4". */
+function ofThem(scan: Scan, at: number): boolean {
+  return /^(?:they're|theyre|they|are|'re|re)$/.test(textAt(scan, at - 1));
+}
+
+/** The tips named behind "bar", "except". */
+function sparedAt(scan: Scan, at: number): ReturnType<typeof tipList> {
+  const from = barring(scan, at);
+  if (from < 0) return null;
+  const noun = endOfTag(scan, from, 'tip');
+  return tipList(scan, noun > 0 ? noun : from, 'several');
+}
+
+function isHard(text: string): boolean {
+  return text === '' || /^[.!?;\n]$/.test(text);
+}
+
 /** "All used bar 3", "all washed are in": the noun goes unsaid. */
 function bareSet(scan: Scan, from: number, which: TipSet, at: number, rest: boolean): Found | null {
   // "Used ones - all washed": the set was named before.
   const named = scan.tokens[from - 1]?.kind === 'mark' && NOUNS.has(textAt(scan, from - 2));
+  // "All sterile but 4 and 6 are dirty" goes on to tell of those.
+  const spared = textAt(scan, at) === 'but' ? sparedAt(scan, at) : null;
+  if (spared !== null && /^(is|are|were|was)$/.test(textAt(scan, spared.to))) return null;
   const bare = !named && (barring(scan, at) > 0 || AFTER_SET.test(textAt(scan, at)));
   return bare ? withExceptions(scan, which, at, rest) : null;
 }
@@ -82,7 +142,7 @@ function leadOf(scan: Scan, from: number): { to: number; whole: boolean; rest: b
 }
 
 function isSet(which: TipSet | undefined, whole: boolean, noun: string, head: string): boolean {
-  if (which === undefined) return whole && noun === 'tips';
+  if (which === undefined) return whole && (noun === 'tips' || /^(?:every|each)$/.test(head));
   return whole || noun === 'tips' || (noun === 'ones' && head === 'the');
 }
 

@@ -50,8 +50,17 @@ function restOf(c: Clause, wanted: TipsWanted): TipsFound | null {
   return { ...set, which: 'all', except: [...named].sort(compareIds) };
 }
 
+/** "Used 6 rather than 5", "instead of 5 I used 6": what was not taken. */
+function isPassedOver(c: Clause, at: number): boolean {
+  const of = /^(tip|number|no)$/.test(c.parts[at - 1]?.text ?? '') ? at - 2 : at - 1;
+  return /^(rather than|instead of|in place of|as opposed to)$/.test(c.parts[of]?.text ?? '');
+}
+
 function tipsSaid(c: Clause, wanted: TipsWanted): TipsFound | null {
-  const all = c.entities('tips').filter(({ at }) => !wanted.skip?.(at));
+  const mentioned = c.entities('tips').filter(({ at }) => !wanted.skip?.(at));
+  const passedOver = mentioned.filter(({ at }) => isPassedOver(c, at));
+  c.use(...passedOver.flatMap(({ at }) => [at, at - 1]));
+  const all = mentioned.filter((one) => !passedOver.includes(one));
   const noun = c.at('tip');
   const sure = all.filter(({ entity }) => entity.named);
   const named =
@@ -63,12 +72,8 @@ function tipsSaid(c: Clause, wanted: TipsWanted): TipsFound | null {
     c.use(...named.map(({ at }) => at), noun);
     return spared;
   }
-  if (
-    brokenList(
-      c,
-      named.map(({ at }) => at),
-    )
-  ) {
+  const places = named.map(({ at }) => at);
+  if (brokenList(c, places) || onlySome(c, named)) {
     c.use(...named.map(({ at }) => at), noun);
     return {
       ids: [],
@@ -119,6 +124,14 @@ function besideSet(c: Clause, at: number): boolean {
   );
   const entity = c.parts[next]?.entity;
   return entity?.is === 'tips' && entity.which !== undefined;
+}
+
+/** "Some of the used ones", "half of them": which is not said. */
+function onlySome(c: Clause, named: readonly { at: number; entity: TipsSaid }[]): boolean {
+  return named.some(({ at, entity }) => {
+    const before = `${c.parts[at - 2]?.text ?? ''} ${c.parts[at - 1]?.text ?? ''}`;
+    return entity.which !== undefined && /\b(some|half|most|few|several|many|part|couple|bits|one|two|three|four|five) of$/.test(before);
+  });
 }
 
 /** "Tips 13 ot 18": one word that nobody knows between two ids may be "to", "and" or "or". */

@@ -21,6 +21,12 @@ const LONGEST = 26;
 const SHORTEST = 8;
 /** More strange words than this and the note speaks of something else. */
 const STRANGEST = 2;
+/** Words that deny or leave out are what they are, never another's slip: without them a note says the opposite. */
+const KEPT: ReadonlySet<string> = new Set(
+  'not never no none except excepting bar barring but besides minus apart aside excluding save without other than'.split(
+    ' ',
+  ),
+);
 /** By how much another choice must explain the note better. */
 const BETTER = 1.4;
 
@@ -40,8 +46,9 @@ export function bySlips(
   const ours = tokens.length > 1 && namesOurs(first.parts);
   if (!ours && tokens.length > SHORTEST) return own;
   const choice = new Choice(first.read.score + BETTER);
+  const denies = tokens.some(({ text }) => KEPT.has(text));
   for (const [i, token] of tokens.entries()) {
-    if (hangsOnNumber(tokens, i)) continue;
+    if (!mayBeSlip(tokens, i, spelling, denies)) continue;
     if (!ours && (token.text.length < 3 || spelling.isWord(token.text))) continue;
     for (const { word, near } of spelling.alternatives(token)) {
       const other = read(tokens.with(i, { ...token, text: word }));
@@ -50,6 +57,16 @@ export function bySlips(
     }
   }
   return choice.taken ?? own;
+}
+
+/**
+ * No word that denies or leaves out, and beside such a word no known one: "all of them but 4" must not become "all of the"
+ * and something told of 4.
+ */
+function mayBeSlip(tokens: readonly Token[], i: number, spelling: Spelling, denies: boolean): boolean {
+  const text = tokens[i]?.text ?? '';
+  if (hangsOnNumber(tokens, i) || KEPT.has(text)) return false;
+  return !denies || (text.length >= 3 && !spelling.isWord(text));
 }
 
 /** Something is said by it and nothing strange is left; a fact only where a note of ours, or a longer word, gives it. */
