@@ -13,7 +13,9 @@ export function startWarmUp(session: Session, speaker: Speaker, entries: readonl
   for (const scanner of session.timeline.state.scanners.values()) {
     const fitted = scanner.tipFitted;
     if (fitted === null || !entries.some((entry) => entry.id === fitted.entry)) continue;
-    if (warmUpEnds(session, scanner) === null) continue;
+    const ends = warmUpEnds(session, scanner);
+    // Told of late, it is warm already: the ready mark comes at once.
+    if (ends === null || ends <= session.now) continue;
     session.draft.react(speaker.room, speaker.note, WAITING);
   }
 }

@@ -50,6 +50,13 @@ describe('warm-up', () => {
     expect([...marks(did, '$3'), ...marks(did, '$4')]).toEqual(['09:00:00 👍', '09:14:00 👍']);
   });
 
+  test('a tip that went on ten minutes ago is warm: nothing is waited for', async () => {
+    const did = await lived(`${READY}
+      09:14 tom@hbr tip 3 on kestrel at 09:04
+      end 09:20`);
+    expect(marks(did, '$3')).toEqual(['09:14:00 👍', '09:14:00 🟢']);
+  });
+
   test('a tip that is warned of gets no marks; one that is sterile on a scanner not wiped gets both', async () => {
     const unsafe = await lived(`${READY}
       09:00 tom@hbr used tip 3
