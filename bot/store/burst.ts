@@ -1,5 +1,6 @@
 import type { Head } from './chain.ts';
 import { type JournalLine, parseLine, schemaVersion, writeLine } from './line.ts';
+import { LineBuffer } from './line-buffer.ts';
 import type { People, Person } from './people.ts';
 import { type Keeper, sealTurn } from './seal.ts';
 import type { Text, Texts } from './texts.ts';
@@ -13,6 +14,7 @@ export interface NewTurn {
 
 /** Lines made and not yet written, with what has to be kept beside them first. */
 export interface Burst {
+  /** Good until the next burst is made. */
   bytes: Uint8Array;
   lines: JournalLine[];
   head: Head;
@@ -22,45 +24,43 @@ export interface Burst {
   lastLength: number;
 }
 
+/** One for all: a burst is written before the next is made. */
+const buffer = new LineBuffer();
+const none = Buffer.alloc(0);
+
 const instant = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(?:\.\d{1,9})?Z$/;
 
 /** Makes the lines that follow `head`. People met and texts taken are in memory only. Throws TypeError on no JSON. */
 export function makeBurst(head: Head, turns: readonly NewTurn[], people: People, texts: Texts): Burst {
-  const burst: Burst = { bytes: Buffer.alloc(0), lines: [], head, met: [], taken: [], lastLength: 0 };
-  const all: Buffer[] = [];
+  const burst: Burst = { bytes: none, lines: [], head, met: [], taken: [], lastLength: 0 };
+  buffer.clear();
   for (const turn of turns) {
     if (!instant.test(turn.at)) {
       throw new TypeError(`"${turn.at}" is not an instant in UTC such as 2026-11-23T08:05:00Z.`);
     }
-    all.push(addLine(burst, turn, people, texts));
+    addLine(burst, turn, people, texts);
   }
-  burst.bytes = all.length === 1 && all[0] !== undefined ? all[0] : Buffer.concat(all);
+  burst.bytes = buffer.between(0, buffer.length);
   return burst;
 }
 
-function addLine(burst: Burst, { at, turn }: NewTurn, people: People, texts: Texts): Buffer {
+function addLine(burst: Burst, { at, turn }: NewTurn, people: People, texts: Texts): void {
   const n = burst.head.n + 1;
   const met: Person[] = [];
   const sealed = sealTurn(turn, keeperOf(n, met, burst.taken, people, texts));
   const named = met.length > 0 ? people.commitments(met) : null;
   const prev = burst.head.hash;
-  const { bytes, sum, hash } = writeLine({
-    n,
-    at,
-    prev,
-    people: named,
-    sealed: sealed.pointers,
-    turn: sealed.text,
-  });
+  const start = buffer.length;
+  const parts = { n, at, prev, people: named, sealed: sealed.pointers, turn: sealed.text };
+  const { sum, hash, length } = writeLine(parts, buffer);
   const line: JournalLine = { n, at, v: schemaVersion, prev, sum, turn };
   if (named !== null) line.people = named;
   if (sealed.pointers.length > 0) line.sealed = sealed.pointers;
-  if (sealed.changed) line.turn = readAgain(bytes, burst.taken, people);
+  if (sealed.changed) line.turn = readAgain(buffer.between(start, start + length - 1), burst.taken, people);
   burst.lines.push(line);
-  burst.met.push(...met);
+  if (met.length > 0) burst.met.push(...met);
   burst.head = { n, hash };
-  burst.lastLength = bytes.length;
-  return bytes;
+  burst.lastLength = length;
 }
 
 function keeperOf(n: number, met: Person[], taken: Text[], people: People, texts: Texts): Keeper {
@@ -82,7 +82,7 @@ function keeperOf(n: number, met: Person[], taken: Text[], people: People, texts
 
 /** The turn as a refold will see it, where that is not what was given. */
 function readAgain(bytes: Buffer, taken: readonly Text[], people: People): unknown {
-  const line = parseLine(bytes.toString('utf8', 0, bytes.length - 1));
+  const line = parseLine(bytes.toString('utf8'));
   if (line === null) throw new TypeError('The turn does not make a line of the record.');
   const textOf = (k: number): string => taken.find((text) => text.k === k)?.text ?? '';
   openLine(line, { nameOf: (pseudonym) => people.nameOf(pseudonym), textOf });

@@ -1,5 +1,6 @@
 import {
   closeSync,
+  constants,
   existsSync,
   fdatasyncSync,
   fstatSync,
@@ -18,6 +19,11 @@ import {
 export interface FsLike {
   /** Opens a file; `a` appends and makes the file, `w` empties it, `r+` reads and cuts. */
   open(path: string, flags: 'r' | 'r+' | 'a' | 'w'): number;
+  /**
+   * Opens a file to append to it. `writesThrough`: what is written is on the disk when the write comes back, as after
+   * `datasync` (O_DSYNC), where the system has that; it saves a call and some 10 µs a line.
+   */
+  openToAppend(path: string): { fd: number; writesThrough: boolean };
   close(fd: number): void;
   /** Reads up to `length` bytes at `position` of the file into `into` from its start; returns how many came. */
   read(fd: number, into: Uint8Array, length: number, position: number): number;
@@ -39,6 +45,13 @@ export interface FsLike {
 /** The machine's own file system. Files are made for their owner alone: the record names people. */
 export const machineFs: FsLike = {
   open: (path, flags) => openSync(path, flags, 0o600),
+  openToAppend: (path) => {
+    const { O_APPEND, O_CREAT, O_DSYNC, O_WRONLY } = constants;
+    // Windows has no such flag, and Node then no such number.
+    const writesThrough = Number.isInteger(O_DSYNC) && O_DSYNC > 0;
+    if (!writesThrough) return { fd: openSync(path, 'a', 0o600), writesThrough };
+    return { fd: openSync(path, O_APPEND | O_CREAT | O_WRONLY | O_DSYNC, 0o600), writesThrough };
+  },
   close: (fd) => closeSync(fd),
   read: (fd, into, length, position) => readSync(fd, into, 0, length, position),
   write: (fd, bytes) => writeSync(fd, bytes),

@@ -23,6 +23,7 @@ export interface JournalFile {
 /** Opens the journal for appending after `end`, which is known to be the end of the newest file. */
 export function openJournalFile(fs: FsLike, folder: string, end: Place | null): JournalFile {
   let fd = -1;
+  let writesThrough = false;
   let open: string | null = null;
   let at = end;
   let broken: string | null = null;
@@ -30,16 +31,16 @@ export function openJournalFile(fs: FsLike, folder: string, end: Place | null): 
   const openMonth = (month: string, size: number): void => {
     if (open === month) return;
     const isNew = !fs.exists(monthPath(folder, month));
-    const next = fs.open(monthPath(folder, month), 'a');
+    const next = fs.openToAppend(monthPath(folder, month));
     try {
-      if (fs.size(next) !== size) throw new StoreTrouble(`${month}.jsonl was changed by something else`);
+      if (fs.size(next.fd) !== size) throw new StoreTrouble(`${month}.jsonl was changed by something else`);
       if (isNew) syncFolder(fs, journalFolder(folder));
     } catch (cause) {
-      fs.close(next);
+      fs.close(next.fd);
       throw cause;
     }
     if (fd !== -1) fs.close(fd);
-    fd = next;
+    ({ fd, writesThrough } = next);
     open = month;
   };
   const breakOff = (cause: unknown): void => {
@@ -70,7 +71,7 @@ export function openJournalFile(fs: FsLike, folder: string, end: Place | null): 
         openMonth(month, size);
         started = true;
         writeAll(fs, fd, bytes);
-        fs.datasync(fd);
+        if (!writesThrough) fs.datasync(fd);
       } catch (cause) {
         if (started) takeBack(size);
         throw new StoreTrouble(

@@ -1,6 +1,7 @@
 import { hash } from 'node:crypto';
 import { crc32 } from 'node:zlib';
 import canonicalize from 'canonicalize';
+import type { LineBuffer } from './line-buffer.ts';
 
 /** The schema version that this program writes. */
 export const schemaVersion = 1;
@@ -49,22 +50,30 @@ export interface LineParts {
   turn: string;
 }
 
-/** A line written: its text with the line end, as bytes, with its sum and hash. */
+/** A line written: its sum and hash, and how many bytes it takes with its line end. */
 export interface WrittenLine {
-  bytes: Buffer;
   sum: string;
   hash: string;
+  length: number;
 }
 
-/** Writes a line as RFC 8785 canonical JSON; members are in its order: at, n, people, prev, sealed, sum, turn, v. */
-export function writeLine(parts: LineParts): WrittenLine {
+/** Characters of `,"sum":"01234567"`. */
+const sumLength = 17;
+
+/**
+ * Adds a line to `into` as RFC 8785 canonical JSON; members are in its order: at, n, people, prev, sealed, sum, turn, v. Its
+ * bytes are made once, and sum and hash are taken of them: cold after a sync, each walk through the text counts.
+ */
+export function writeLine(parts: LineParts, into: LineBuffer): WrittenLine {
   const people = parts.people === null ? '' : `"people":${canonicalize(parts.people)},`;
   const sealed = parts.sealed.length === 0 ? '' : `,"sealed":${JSON.stringify(parts.sealed)}`;
-  const before = `{"at":"${parts.at}","n":${parts.n},${people}"prev":"${parts.prev}"${sealed}`;
-  const after = `,"turn":${parts.turn},"v":${schemaVersion}}`;
-  const sum = hexOf(crc32(after, crc32(before)));
-  const text = `${before},"sum":"${sum}"${after}`;
-  return { bytes: Buffer.from(`${text}\n`), sum, hash: hashOfLine(text) };
+  const start = into.length;
+  const hole = into.add(`{"at":"${parts.at}","n":${parts.n},${people}"prev":"${parts.prev}"${sealed}`);
+  const rest = into.leave(sumLength);
+  const end = into.add(`,"turn":${parts.turn},"v":${schemaVersion}}\n`);
+  const sum = hexOf(crc32(into.between(rest, end - 1), crc32(into.between(start, hole))));
+  into.put(`,"sum":"${sum}"`, hole);
+  return { sum, hash: hashOfLine(into.between(start, end - 1)), length: end - start };
 }
 
 /** CRC-32 of a text's UTF-8 bytes, 8 hex digits. */

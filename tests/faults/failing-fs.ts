@@ -16,6 +16,11 @@ export class FailingFs {
     this.#failure = failure;
     this.fs = {
       open: (path, flags) => this.#call('open', () => machineFs.open(path, flags)),
+      // Where every call fails in turn, syncing is one by itself, as on a system that does not write through.
+      openToAppend: (path) =>
+        typeof failure === 'string'
+          ? machineFs.openToAppend(path)
+          : { fd: this.#call('open', () => machineFs.open(path, 'a')), writesThrough: false },
       close: (fd) => machineFs.close(fd),
       read: (fd, into, length, position) =>
         this.#call('read', () => machineFs.read(fd, into, length, position)),

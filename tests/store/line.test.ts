@@ -2,6 +2,7 @@ import canonicalize from 'canonicalize';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hashOfLine, headOf, parseLine, prevOf, sumHolds, writeLine } from '../../bot/store/line.ts';
+import { LineBuffer } from '../../bot/store/line-buffer.ts';
 import { sealTurn } from '../../bot/store/seal.ts';
 import { openLine } from '../../bot/store/unseal.ts';
 
@@ -10,15 +11,11 @@ const nobody = { person: () => 'p1', text: () => ({ ref: 1, sealed: 'x' }) };
 
 function textOf(turn: unknown, people: Record<string, string> | null = null): string {
   const { text, pointers } = sealTurn(turn, nobody);
-  const { bytes } = writeLine({
-    n: 7,
-    at: '2026-11-23T08:05:00Z',
-    prev,
-    people,
-    sealed: pointers,
-    turn: text,
-  });
-  return bytes.toString('utf8').slice(0, -1);
+  const buffer = new LineBuffer();
+  const parts = { n: 7, at: '2026-11-23T08:05:00Z', prev, people, sealed: pointers, turn: text };
+  const { length } = writeLine(parts, buffer);
+  expect(length).toBe(buffer.length);
+  return buffer.between(0, length).toString('utf8').slice(0, -1);
 }
 
 describe('a line of the journal', () => {
@@ -57,15 +54,34 @@ describe('a line of the journal', () => {
   });
 
   it('has the hash of its bytes', () => {
-    const { bytes, hash } = writeLine({
-      n: 1,
-      at: '2026-11-23T08:05:00Z',
-      prev,
-      people: null,
-      sealed: [],
-      turn: '"é"',
-    });
-    expect(hash).toBe(hashOfLine(bytes.toString('utf8').slice(0, -1)));
+    const parts = { n: 1, at: '2026-11-23T08:05:00Z', prev, people: null, sealed: [], turn: '"é"' };
+    const buffer = new LineBuffer();
+    const { hash, length } = writeLine(parts, buffer);
+    expect(hash).toBe(hashOfLine(buffer.between(0, length).toString('utf8').slice(0, -1)));
+  });
+
+  it('is the same whatever was written before it into the same memory, and however long', () => {
+    const parts = { n: 1, at: '2026-11-23T08:05:00Z', prev, people: null, sealed: [] };
+    const buffer = new LineBuffer();
+    fc.assert(
+      fc.property(
+        fc.array(fc.string({ unit: 'binary', maxLength: 40_000, size: 'max' }), { maxLength: 4 }),
+        (texts) => {
+          buffer.clear();
+          for (const text of texts) {
+            const line = { ...parts, turn: JSON.stringify(text) };
+            const start = buffer.length;
+            const { sum, hash, length } = writeLine(line, buffer);
+            const written = buffer.between(start, start + length).toString('utf8');
+            const alone = new LineBuffer();
+            expect(writeLine(line, alone)).toEqual({ sum, hash, length });
+            expect(written).toBe(alone.between(0, length).toString('utf8'));
+            expect(sumHolds(written.slice(0, -1))).toBe(true);
+          }
+        },
+      ),
+      { numRuns: 30 },
+    );
   });
 });
 
