@@ -18,7 +18,8 @@ export function leftOut(parts: readonly Part[]): boolean {
     parts.some(
       (p) =>
         p.entity === undefined &&
-        (/^(next|later|afterwards)$/.test(p.text) || ['neg', 'oblige', 'intend', 'doubt'].some((tag) => hasTag(p, tag))),
+        (/^(next|later|afterwards)$/.test(p.text) ||
+          ['neg', 'oblige', 'intend', 'doubt'].some((tag) => hasTag(p, tag))),
     )
   );
 }
@@ -85,8 +86,16 @@ function isAnotherAct(next: Draft, read: Interpretation): boolean {
   const says = (words: RegExp) => next.parts.some((p) => p.entity === undefined && words.test(p.text));
   const tips = next.parts.some((p) => p.entity?.is === 'tips');
   // "Sent 3 and 5, kept 7 back", "Kofi wiped Otter and Bríd did Heron".
-  if (next.parts.some((p) => p.entity === undefined && /^(kept|left|saved|skipped|missed)$/.test(p.text))) return true;
-  if (next.parts.some((p, i) => p.entity?.is === 'person' && /^(did|has|had|took|used|wiped|washed|done)$/.test(next.parts[i + 1]?.text ?? ''))) return true;
+  if (next.parts.some((p) => p.entity === undefined && /^(kept|left|saved|skipped|missed)$/.test(p.text)))
+    return true;
+  if (
+    next.parts.some(
+      (p, i) =>
+        p.entity?.is === 'person' &&
+        /^(did|has|had|took|used|wiped|washed|done)$/.test(next.parts[i + 1]?.text ?? ''),
+    )
+  )
+    return true;
   // "Took 4 off blue, put 9 on": another tip.
   if (read.frame.name === 'removed' && says(/^on$/)) return true;
   // "Blue is in surgery 2, tip 4's on it"; "moved blue to surgery 4 and put 7 on her".
@@ -184,9 +193,8 @@ function separate(read: Interpretation, next: Draft, scope: NoteScope): boolean 
     parts.filter(
       (p) => p.entity?.is === 'tips' || p.entity?.is === 'scanner' || hasTag(p, 'lens') || hasTag(p, 'base'),
     ).length;
-  const timed = (parts: readonly Part[]) =>
-    parts.some((p) => p.entity?.is === 'time' && p.entity.span.clocks.length > 0);
-  const both = timed(next.parts) && timed(read.clause.parts) && things(next.parts) === 1;
+  const timed = (parts: readonly Part[]) => parts.some((p) => p.entity?.is === 'time');
+  const both = read.frame.name !== 'booked' && timed(next.parts) && timed(read.clause.parts) && things(next.parts) === 1;
   if (!both && (things(next.parts) < 2 || things(read.clause.parts) < 2)) return false;
   return interpret([verb, ...next.parts], scope) !== null;
 }

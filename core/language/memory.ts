@@ -14,6 +14,16 @@ export function rememberFacts(read: Interpretation, memory: Memory): void {
   const at = read.result.made.find(({ entry }) => typeof entry.site === 'string')?.entry;
   if (typeof at?.site === 'string')
     memory.place = { site: at.site, ...(typeof at.room === 'string' ? { room: at.room } : {}) };
+  // "Both off and washed": what follows is of both too.
+  const first = read.result.made[0];
+  const tips = first?.entry.tips;
+  if (
+    Array.isArray(tips) &&
+    typeof first?.said.tips === 'string' &&
+    memory.tips !== null &&
+    tips.length > memory.tips.ids.length
+  )
+    memory.tips = { ...memory.tips, ids: tips.map(String) };
   const items = read.result.made[0]?.entry.items;
   if (Array.isArray(items) && items.length > 0) memory.items = items.map(String);
   if (ids.length > 0) memory.scanners = [...new Set(ids)];

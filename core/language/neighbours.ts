@@ -97,7 +97,17 @@ function readDraft(
   if (alone === null && previous?.frame.name === 'inspected' && isVerdictOnTips(parts))
     return interpret([LOOKED, ...parts], scope);
   if (alone !== null || !bare) return alone;
-  return interpret([verb, ...parts], scope);
+  return interpret(proVerb(parts, verb) ?? [verb, ...parts], scope);
+}
+
+/** "Kofi wiped Otter and Bríd did Heron": who did the same to another. */
+function proVerb(parts: readonly Part[], verb: Part): readonly Part[] | null {
+  const did = parts[1];
+  const told =
+    parts[0]?.entity?.is === 'person' &&
+    did?.entity === undefined &&
+    /^(did|has|had|done)$/.test(did?.text ?? '');
+  return told ? [...parts.slice(0, 1), verb, ...parts.slice(2)] : null;
 }
 
 /** "Tip 6 had residue; tip 4 was clean": what the same look showed of another. */

@@ -101,17 +101,28 @@ class Builder {
   }
 
   end(question: boolean): void {
+    const tagged = isTagged([...this.#segments.flatMap((s) => s.parts), ...this.#current]);
     this.join('');
     if (this.#segments.length > 0)
       this.sentences.push({
         segments: this.#segments,
-        question: question && !this.#doubts(),
+        question: (question || tagged) && !this.#doubts(),
         quoted: this.#quoted,
       });
     this.#segments = [];
     this.#quoted = this.#quoting && this.#quoted;
   }
 }
+
+/** "5 is sterile isn't it", "blue's been done, hasn't it": told to be told again. */
+function isTagged(parts: readonly Part[]): boolean {
+  const words = parts.filter((p) => !p.mark).slice(-2);
+  const text = words.map((p) => (p.entity === undefined ? p.text : '')).join(' ');
+  return parts.length > 3 && TAG.test(text);
+}
+
+const TAG =
+  /(?:^| )(?:(?:isn't|isnt|wasn't|wasnt|aren't|arent|weren't|hasn't|hasnt|haven't|havent|didn't|didnt|doesn't|won't|ain't) ?(?:it|they|he|she|we|that|you)|innit)$/;
 
 /** The sentences of a note, cut into segments at marks and joining words. */
 export function sentencesOf(parts: readonly Part[], spaced: (part: Part) => boolean): Sentence[] {

@@ -43,8 +43,8 @@ export const removed: Frame = {
     if (direct >= 0 && !hasTag(c.parts[direct], 'remove')) return null;
     c.use(direct, took, off);
     const tips = tipsOf(c, { bare: direct >= 0 || took >= 0 || c.parts.length <= 5 });
-    if (tips === null || (tips.said !== undefined && typeof tips.said === 'string' && direct < 0 && took < 0))
-      return null;
+    const both = c.word(/^(both|both of them)$/) >= 0;
+    if (tips === null || (typeof tips.said === 'string' && direct < 0 && took < 0 && !both)) return null;
     namedScanner(c);
     c.useTags('get');
     return result([made('removed', tipSlots(tips), { tips: tips.said })], verb, tips.missing, 0.5);

@@ -40,7 +40,7 @@ function swapsFrom(scan: Scan, at: number): boolean {
 /** Numbers with no word "tip" beside them: "4 and 6", taken for tips only where nothing else claims them. */
 export const tipsBare: Finder = (scan, at) => {
   if (numberWord(textAt(scan, at)) !== undefined) return tipsInWords(scan, at);
-  if (!isNumber(scan, at) || !standsFree(scan, at)) return null;
+  if (!isNumber(scan, at) || !standsFree(scan, at) || COUNTS_DOWN.test(scan.note)) return null;
   if (/^(at|@)$/.test(textAt(scan, at - 1)) && !/^(look|looked|looking)$/.test(textAt(scan, at - 2)))
     return null;
   const list = tipList(scan, at, 'no');
@@ -51,6 +51,9 @@ export const tipsBare: Finder = (scan, at) => {
     return null;
   return { entity: said(list, false), to: list.to };
 };
+
+/** "2 washed, 3 to go": numbers alone count there. */
+const COUNTS_DOWN = /\b\d+ (?:more )?to go\b/i;
 
 /** "Bagged thirty one to thirty four", "one, three and eight are pouched": in words only where a verb stands beside them. */
 function tipsInWords(scan: Scan, at: number): Found | null {

@@ -5,6 +5,12 @@ import { formsAt } from './forms.ts';
 const WEAK_REQUEST =
   /^(please|pls|plz|plese|pleae|kindly|someone|somebody|everyone|everybody|whoever|always|go and|try|try to|try 2|lets|let's|tell|ask|mind|must)$/;
 
+/** A word of asking that what follows may yet tell of; "tell Kofi 5 is sterile" never does. */
+function isWeak(c: Clause, i: number): boolean {
+  const text = c.parts[i]?.text ?? '';
+  return WEAK_REQUEST.test(text) && !(text === 'tell' && c.parts[i + 1]?.entity?.is === 'person');
+}
+
 interface Cues {
   neg: boolean;
   intend: boolean;
@@ -31,7 +37,7 @@ export function cuesOf(c: Clause, verb: number): Cues {
     if (hasTag(part, 'intend')) cues.intend = true;
     if (hasTag(part, 'oblige')) cues.oblige = true;
     if (!hasTag(part, 'request')) continue;
-    if (WEAK_REQUEST.test(part.text)) cues.request = true;
+    if (isWeak(c, i)) cues.request = true;
     else cues.urge = true;
   }
   return cues;

@@ -130,7 +130,10 @@ function besideSet(c: Clause, at: number): boolean {
 function onlySome(c: Clause, named: readonly { at: number; entity: TipsSaid }[]): boolean {
   return named.some(({ at, entity }) => {
     const before = `${c.parts[at - 2]?.text ?? ''} ${c.parts[at - 1]?.text ?? ''}`;
-    return entity.which !== undefined && /\b(some|half|most|few|several|many|part|couple|bits|one|two|three|four|five) of$/.test(before);
+    return (
+      entity.which !== undefined &&
+      /\b(some|half|most|few|several|many|part|couple|bits|one|two|three|four|five) of$/.test(before)
+    );
   });
 }
 

@@ -91,7 +91,9 @@ function hourAt(
   }
   if (gluedAt(scan, next) === 'ish' && hour >= 1 && hour <= 12 && !countedAfter(scan, next + 1))
     return made(timeOf(hour, 0, null), next);
-  if (halfOfDayAt(scan, next) && hour >= 1 && hour <= 12 && !idBefore(scan, i))
+  // "Used 3 this morning" speaks of tip 3.
+  const tip = textAt(scan, next) === 'this' && TAKES_TIP.test(textAt(scan, i - 1));
+  if (halfOfDayAt(scan, next) && hour >= 1 && hour <= 12 && !tip && !idBefore(scan, i))
     return made(timeOf(hour, 0, null), next);
   if (cue === 'none' || cue === 'evident') return null;
   if (gluedAt(scan, next) === 'h' && cue === 'strong')
@@ -100,6 +102,9 @@ function hourAt(
   if (hour < 1 || hour > 12 || !bareAllowed(scan, i, next, cue)) return null;
   return made(timeOf(hour, 0, null, leadingZero), next);
 }
+
+const TAKES_TIP =
+  /^(used|use|washed|bagged|pouched|sent|scrubbed|rinsed|dropped|binned|lost|found|fitted|put|took|removed|checked|inspected|cleaned|autoclaved|wash|bag|retired)$/;
 
 /** "At 16 I will calibrate": at the head of a note, with who does it after it, no room and no tip. */
 function headsPlan(scan: Scan, i: number, next: number): boolean {
