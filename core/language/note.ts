@@ -19,8 +19,13 @@ function scored(out: Output, scope: NoteScope): Scored {
 
 type Shared = Omit<NoteScope, 'memory' | 'headTime'>;
 
-/** Reads a note that has been cut into parts: acts, asks, then clause by clause what happened. */
-export function readNote(allParts: readonly Part[], shared: Shared, spaced: (part: Part) => boolean): Scored {
+/** Reads a note that has been cut into parts: acts, asks, then clause by clause what happened; `onlyActs` stops after the first. */
+export function readNote(
+  allParts: readonly Part[],
+  shared: Shared,
+  spaced: (part: Part) => boolean,
+  onlyActs = false,
+): Scored {
   const memory: Memory = {
     tips: null,
     named: [],
@@ -40,7 +45,7 @@ export function readNote(allParts: readonly Part[], shared: Shared, spaced: (par
   scope.sentences = sentences.length;
   scope.signature = signed?.name ?? null;
   if (!speaksOfUs(parts) && parts.length > 12) return scored(out, scope);
-  if (actsOf(parts, sentences, scope, out)) return scored(out, scope);
+  if (actsOf(parts, sentences, scope, out) || onlyActs) return scored(out, scope);
   const statements: Sentence[] = [];
   for (const sentence of sentences) {
     const rest = sentence.quoted ? null : readAsks(sentence, scope, out);

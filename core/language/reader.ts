@@ -37,13 +37,12 @@ export const makeReader: MakeReader = (practice, learned = []) => {
       withSpokenNumbers(withSpokenMarks(raw.filter((token) => !FILLER.test(token.text)))),
     );
     const tokens = asRestated(typed, table) ?? typed;
-    const read = (words: readonly Token[]) =>
-      readTokens(words, { note, typedNeeds, table, names, time, chatSites });
-    const first = read(tokens);
+    const around: Around = { note, typedNeeds, table, names, time, chatSites };
+    const first = readTokens(tokens, around);
     const asked = mayAsk(first.read.read) ? first.asked() : null;
     if (asked !== null) return asked;
     return first.strange > 0 || first.read.score <= 0
-      ? bySlips(tokens, first, spelling, read)
+      ? bySlips(tokens, first, spelling, (words) => readTokens(words, around, true))
       : first.read.read;
   };
 };
@@ -68,7 +67,8 @@ interface Around {
   readonly chatSites: readonly string[];
 }
 
-function readTokens(tokens: readonly Token[], around: Around): TokensRead {
+/** `again`: read with another word, which is of use only as an act, or where it leaves no strange word. */
+function readTokens(tokens: readonly Token[], around: Around, again = false): TokensRead {
   const { note, typedNeeds, table, names, time, chatSites } = around;
   const texts = tokens.map((token) => token.text);
   const scan: Scan = { note, tokens, texts, table, names, matches: [], anchored: [] };
@@ -97,7 +97,7 @@ function readTokens(tokens: readonly Token[], around: Around): TokensRead {
   const typed = (from: Part, to: Part) => note.slice(offset(from)[0], offset(to)[1]);
   const reread = (others: readonly Part[]) => readNote(others, { ...shared, strange: 0 }, spaced).read;
   return {
-    read: readNote(parts, shared, spaced),
+    read: readNote(parts, shared, spaced, again && strange >= 1),
     strange,
     parts,
     asked: () => askOfUnknown(parts, names, typed, reread),

@@ -59,8 +59,11 @@ export function mayAnswer(c: Clause): boolean {
 function isEdge(c: Clause, part: Part): boolean {
   if (EDGES.has(firstWord(textOf(part)))) return true;
   const typed = c.scope.note.slice(...c.scope.offset(part)).toLowerCase();
-  return EDGES.has(typed) || EDGES.has(firstWord(calmed(typed)));
+  return EDGES.has(typed) || (HELD_OR_MARKED.test(typed) && EDGES.has(firstWord(calmed(typed))));
 }
+
+/** Typed with letters held down or with marks: "yesss", "it’s". */
+const HELD_OR_MARKED = /(.)\1\1|[^a-z0-9']/u;
 
 function firstWord(text: string): string {
   const end = text.indexOf(' ');

@@ -6,8 +6,11 @@ import { type ActText, textOf } from './act-text.ts';
 import { plainId } from './item-id.ts';
 
 /** Words that may stand beside the answer to "which one?". */
-const BESIDE =
-  /^(the|please|pls|number|option|one|no|no.|ta|thanks|x|it's|its|that|was|it|it was|yes|yeah|sorry|that one|i meant|in|at|to|xx|um|oh|tip|scanner|'s|that's|choice|erm|of|err|er)$/;
+const BESIDE: ReadonlySet<string> = new Set(
+  "the|please|pls|number|option|one|no|no.|ta|thanks|x|it's|its|that|was|it|it was|yes|yeah|sorry|that one|i meant|in|at|to|xx|um|oh|tip|scanner|'s|that's|choice|erm|of|err|er".split(
+    '|',
+  ),
+);
 
 /** "2nd", "the 3rd one". */
 const PLACE = /^(?:the )?(\d)(?:st|nd|rd|th)(?: one)?(?: please| pls| ta)?$/;
@@ -23,13 +26,25 @@ export function pick(c: Clause, text: ActText): Made | null {
     return null;
   const place = c.parts.length <= MOST_PARTS_OF_PLACE ? PLACE.exec(text.typed)?.[1] : undefined;
   if (place !== undefined) return made('pick', { choice: place });
-  const typed = c.scope.note.slice(...spanOf(c));
-  if (/\d[.,:]\d|\d{6}|^\W*:|(\p{L})\1\1/u.test(typed)) return null;
-  const [solid, more] = c.parts.filter((p) => p.entity !== undefined || (!p.mark && !BESIDE.test(textOf(p))));
-  if (more !== undefined) return null;
+  const solids = solidsIn(c);
+  if (solids === 'many' || ILL_TYPED.test(c.scope.note.slice(...spanOf(c)))) return null;
+  const [solid] = solids;
   const choice =
     solid === undefined ? oneAlone(c) : (figureOf(c, solid) ?? nameOf(solid) ?? wordOf(c, solid));
   return choice === null ? null : made('pick', { choice });
+}
+
+/** A part of a number, a code, letters held down: no choice. */
+const ILL_TYPED = /\d[.,:]\d|\d{6}|^\W*:|(\p{L})\1\1/u;
+
+/** What is not said beside a choice; more than one thing is none. */
+function solidsIn(c: Clause): readonly Part[] | 'many' {
+  const solids: Part[] = [];
+  for (const part of c.parts) {
+    if (part.entity === undefined && (part.mark || BESIDE.has(textOf(part)))) continue;
+    if (solids.push(part) > 1) return 'many';
+  }
+  return solids;
 }
 
 function spanOf(c: Clause): readonly [number, number] {

@@ -4,6 +4,7 @@ import { bearsOutside } from '../evidence/patience.ts';
 import { strangeIn } from '../evidence/strange.ts';
 import { LONGEST_CLAUSE } from '../interpret.ts';
 import { opensQuestion } from '../mood/questions.ts';
+import { needing, needsMetIn } from '../needs/needs.ts';
 import type { Output } from '../output.ts';
 import { type EntityOf, hasTag, type Part } from '../part.ts';
 import type { Segment, Sentence } from '../segments.ts';
@@ -103,6 +104,7 @@ function joined(segments: readonly Segment[]): readonly Part[] {
 
 /** "Load 32 failed where did those tips go": typed or dictated in one breath, the result and the question are two. */
 function cutAtQuestion(segments: readonly Segment[]): readonly Segment[] {
+  if (!segments.some(({ parts }) => parts.some((p) => hasTag(p, 'wh')))) return segments;
   return segments.flatMap((segment) => {
     const at = segment.parts.findIndex((p, i) => i > 1 && p.entity === undefined && hasTag(p, 'wh'));
     const before = segment.parts.slice(0, at);
@@ -160,32 +162,28 @@ function questionStart(sentence: Sentence): number {
   if (sentence.question)
     return segments.length > 1 && segments[0] !== undefined && isGreeting(segments[0]) ? 0 : 0;
   const record = segments.findIndex((s) =>
-    s.parts.some(
-      (p) =>
-        hasTag(p, 'record') ||
-        hasTag(p, 'incident') ||
-        /^(help|trace|enough|history|timeline|status|contents|details|overview|rundown|look back|look-back|lookback|who can|who knows)$/.test(
-          p.text,
-        ) ||
-        hasTag(p, 'anyq') ||
-        hasTag(p, 'wh'),
-    ),
+    s.parts.some((p) => ASKING_WORDS.has(p.text) || p.senses.some((sense) => ASKING_TAGS.has(sense.tag))),
   );
   if (record >= 0) return 0;
-  const opening = segments[0]?.parts ?? [];
-  return OPENS_ASK.test(
-    opening
-      .slice(0, 9)
-      .map((p) => p.text)
-      .join(' '),
-  )
-    ? 0
-    : -1;
+  const opening = (segments[0]?.parts ?? []).slice(0, 9);
+  if (!opening.some((p) => (needsMetIn(p.text) & OPENING) !== 0)) return -1;
+  return OPENS_ASK.test(opening.map((p) => p.text).join(' ')) ? 0 : -1;
 }
+
+/** What a sentence that is put as no question may ask with all the same. */
+const ASKING_TAGS: ReadonlySet<string> = new Set(['record', 'incident', 'anyq', 'wh']);
+const ASKING_WORDS: ReadonlySet<string> = new Set(
+  'help|trace|enough|history|timeline|status|contents|details|overview|rundown|look back|look-back|lookback|who can|who knows'.split(
+    '|',
+  ),
+);
 
 /** Bare openings that ask for something to be found, shown or told. */
 const OPENS_ASK =
   /^((hi|hello|hey|please|pls|so|ok|right|sorry|lads|can you|could you) )*(need to (find|know)\b|everything that\b|calibration (steps|procedure)|looking for\b|locate\b|find\b|date of\b|show\b|gimme\b|full list\b|all tips\b|all the tips\b|tips? status|latest\b|last (cal|calibration|temp|temperature|scan|wipe|move)|look back|do a look back|track\b|print\b|explain\b|learned words|learnt words|tell me\b|time ?line|instructions|commands|options|never .* before|setting up\b|\w+ \w+ (keeps|keep) (fog|mist|steam)|\w+ keeps (fog|mist|steam))/;
+
+/** What such an opening needs to stand in it. */
+const OPENING = needing(OPENS_ASK);
 
 function isGreeting(segment: Segment): boolean {
   return segment.parts.every((p) => p.senses.some((s) => s.sort === 'glue'));
