@@ -7,7 +7,7 @@ import type { Matter, Rule, Stage, View } from './matter.ts';
 import { outOfQuiet, sayableOf } from './out-of-quiet.ts';
 import { scannerRules } from './scanner/rules.ts';
 import { tipRules } from './tips/rules.ts';
-import { remembered } from './watch/remembered.ts';
+import { atThisLook, remembered } from './watch/remembered.ts';
 
 /** Every rule there is, in the order in which posts that fall due together are made: people first. */
 const rules: readonly Rule[] = [...incidentRules, ...loadRules, ...scannerRules, ...tipRules, ...dayRules];
@@ -26,6 +26,10 @@ export interface Unsaid {
 
 /** Everything that is open or will fall due, said or not. A key is given once: the first rule that gives it has it. */
 export function waitingMatters(view: View): readonly Waiting[] {
+  return atThisLook(view, askEveryRule);
+}
+
+function askEveryRule(view: View): readonly Waiting[] {
   const byKey = new Map<string, Waiting>();
   for (const ask of asked)
     for (const waiting of ask(view, ''))

@@ -6,18 +6,23 @@ import type { State } from '../record/state.ts';
 /**
  * Chat room for what concerns a site: of those that serve it the one that serves the fewest (the site's own before one
  * for all), the first in the file's order. Where the file lists none for it, the room in which the thing (`last`, such
- * as a scanner's `lastNoted`), else anything at the site, was spoken of last; else the first listed; else the room of
+ * as a scanner's `lastNoted`; asked only where it matters), else anything at the site, was spoken of last; else the first listed; else the room of
  * the last note of all. `null`: no room is known yet.
  */
 export function chatRoomFor(
   { practice, state }: { readonly practice: Practice; readonly state: State },
   siteId: string,
-  last: Mark | null = null,
+  last: () => Mark | null = nothing,
 ): string | null {
   const own = ownRoom(practice, siteId);
   if (own !== null) return own;
-  if (last !== null && last.room !== '') return last.room;
+  const spoken = last();
+  if (spoken !== null && spoken.room !== '') return spoken.room;
   return lastRoom(marksAt(state, siteId)) ?? practice.chat[0]?.room ?? lastRoom(marksAt(state, null));
+}
+
+function nothing(): null {
+  return null;
 }
 
 /** The first of those that serve the fewest sites. */

@@ -20,7 +20,8 @@ function returns(day: SupplyDay): Instant[] {
     const loadBefore = sent[sent.length - capacity];
     sent.push(Math.max(instant, loadBefore ?? instant) + turnaround);
   }
-  return [...inLoad, ...sent].filter((back) => back + turnaround >= day.now);
+  const hasPassed = day.hasPassed ?? ((at: Instant) => at < day.now);
+  return [...inLoad, ...sent].filter((back) => !hasPassed(back + turnaround));
 }
 
 /**

@@ -43,6 +43,8 @@ export interface SupplyDay {
   /** From a scan's start until its tip can be sent; 30 when absent (assumed). */
   readonly scanMinutes?: number;
   readonly now: Instant;
+  /** Whether an instant has gone by; where it is left out `now` tells. */
+  readonly hasPassed?: (at: Instant) => boolean;
   readonly end: Instant;
   readonly otherSites?: readonly Spare[];
 }

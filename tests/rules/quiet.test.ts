@@ -58,7 +58,7 @@ describe('chat room of a site', () => {
 
   it('where none is listed, the one in which it was spoken of last; none before anything was', () => {
     const given = new Given(without);
-    expect(chatRoomFor(given, 'quay', given.state.scanners.get('A')?.lastNoted)).toBeNull();
+    expect(chatRoomFor(given, 'quay', () => given.state.scanners.get('A')?.lastNoted ?? null)).toBeNull();
     given.note(
       '2026-11-25 09:00',
       { kind: 'wiped', scanner: 'A', part: 'all' },
@@ -69,6 +69,8 @@ describe('chat room of a site', () => {
       { kind: 'wiped', scanner: 'B', part: 'all' },
       { room: '!two:example.org' },
     );
-    expect(chatRoomFor(given, 'quay', given.state.scanners.get('A')?.lastNoted)).toBe('!one:example.org');
+    expect(chatRoomFor(given, 'quay', () => given.state.scanners.get('A')?.lastNoted ?? null)).toBe(
+      '!one:example.org',
+    );
   });
 });

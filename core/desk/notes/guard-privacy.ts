@@ -62,10 +62,17 @@ function bare<T extends object>(entry: T): T {
 
 /** Names of the practice's own people, places and things, in lower case, word by word. */
 function ownNames(practice: Practice): ReadonlySet<string> {
+  const known = names.get(practice);
+  if (known !== undefined) return known;
   const named = [...practice.sites, ...practice.scanners, ...practice.autoclaves, ...practice.people];
   const rooms = practice.sites.flatMap((site) => site.rooms);
   const words = [...named, ...rooms]
     .flatMap((one) => [one.name, ...one.also])
     .flatMap((name) => name.split(/\s+/));
-  return new Set(words.map((word) => word.toLowerCase()));
+  const own = new Set(words.map((word) => word.toLowerCase()));
+  names.set(practice, own);
+  return own;
 }
+
+/** A practice is never changed, only replaced. */
+const names = new WeakMap<Practice, ReadonlySet<string>>();

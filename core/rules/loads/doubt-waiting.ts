@@ -86,7 +86,7 @@ function matterOf(view: View, { item, id, mark, site: at, about, name, what }: D
   if (site === null) return null;
   // Asked where the doubt was noted, unless that room belongs to another site, with hours of its own.
   const here = mark.room !== '' && sitesOfRoom(practice, mark.room).includes(site);
-  const room = here ? mark.room : chatRoomFor(view, site, mark);
+  const room = here ? mark.room : chatRoomFor(view, site, () => mark);
   if (room === null || room === '') return null;
   const asked = mark.noted + ruleValue(practice, 'questionMinutes') * MINUTE;
   return {

@@ -87,7 +87,7 @@ interface Due {
 function due(view: View, { rule, test, autoclave, days, last, from }: Due): Matter | null {
   const { practice, state } = view;
   const site = autoclave.site ?? siteOfRoom(practice, from.mark.room) ?? practice.sites[0]?.id ?? null;
-  const room = site === null ? null : chatRoomFor(view, site, from.mark);
+  const room = site === null ? null : chatRoomFor(view, site, () => from.mark);
   if (site === null || room === null) return null;
   const zone = zoneOf(practice, site);
   // From that day's opening on: midnight is no time to have been waiting since.

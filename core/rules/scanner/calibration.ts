@@ -22,7 +22,7 @@ export const calibrationRule = eachScanner(calibrationMatters);
 function calibrationMatters(view: View, scanner: ScannerState): readonly Matter[] {
   const { site } = scanner;
   if (site === null) return [];
-  const room = chatRoomFor(view, site, scanner.lastNoted);
+  const room = chatRoomFor(view, site, () => scanner.lastNoted);
   if (room === null) return [];
   const matter = (key: string, since: Instant, stages: Matter['stages']): Matter => ({
     key,

@@ -19,12 +19,13 @@ export const coverRule = eachScanner(coverMatters);
 function coverMatters(view: View, scanner: ScannerState): readonly Matter[] {
   const { practice, said } = view;
   const { site, usedOn, uncovered } = scanner;
-  const last = lastOf(view.state, scanner);
-  if (site === null || last === null || usedOn === null) return [];
+  if (site === null || usedOn === null) return [];
   if (scanner.covered !== null || scanner.tip !== null || scanner.scan !== null) return [];
+  const last = lastOf(view.state, scanner);
+  if (last === null) return [];
   const since = uncovered ?? last;
   const key = `${RULE}|scanner:${scanner.id}|${spellOf(scanner, since).entry}`;
-  const room = chatRoomFor(view, site, last);
+  const room = chatRoomFor(view, site, () => last);
   if (room === null) return [];
   if (said.saidAt(key, 'first') === null) {
     const away = scanner.departed !== null || scanner.missing !== null;

@@ -22,7 +22,7 @@ function wipeMatters(view: View, scanner: ScannerState): readonly Matter[] {
   if (dirtySince === null || finished === null || site === null) return [];
   // Known by the last wipe-down, so that only a wipe-down settles it, however many scans come between.
   const key = `${RULE}|scanner:${scanner.id}|since ${scanner.lastWipe?.entry ?? 'the start'}`;
-  const room = chatRoomFor(view, site, scanner.lastNoted);
+  const room = chatRoomFor(view, site, () => scanner.lastNoted);
   const posted = said.saidAt(key, 'first') !== null;
   // The next scan has its own warning, and a scanner that is not here cannot be wiped here.
   const moot = scanner.scan !== null || scanner.departed !== null || scanner.missing !== null;

@@ -78,7 +78,7 @@ export function nearLimits(view: View): readonly Matter[] {
 function nearLimit(view: View, tip: TipState, limit: number): Matter | null {
   const { practice, state } = view;
   const site = tip.site ?? practice.sites[0]?.id ?? null;
-  const room = site === null ? null : chatRoomFor(view, site, tip.spoken);
+  const room = site === null ? null : chatRoomFor(view, site, () => tip.spoken);
   if (site === null || room === null) return null;
   // The load that brought it here; a tip that began near its limit has none, and is spoken of at once.
   const ended = tip.load === null ? null : (state.loads.get(tip.load)?.finished?.at ?? null);

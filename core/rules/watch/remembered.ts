@@ -43,3 +43,12 @@ function workOut<V extends Moment, T>(
     watch.grounds = asking;
   }
 }
+
+/** What `work` gives, once for as long as the same view shows the same: a turn asks several times what waits. */
+export function atThisLook<T>(view: View, work: (view: View) => T): T {
+  const watch = watchAt(view);
+  if (watch === null || watch.grounds !== null) return work(view);
+  if (!watch.looks.has(work)) watch.looks.set(work, work(view));
+  // What `work` gave under this very key.
+  return watch.looks.get(work) as T;
+}

@@ -27,6 +27,8 @@ export class Watch implements Present {
   grounds: Grounds | null = null;
   /** By what gives them: see `remembered`. */
   readonly answers = new Map<object, Map<string, Answer<unknown>>>();
+  /** By what gives them, at this very look: see `atThisLook`. */
+  readonly looks = new Map<object, unknown>();
   recordTurn = 0;
   talkTurn = 0;
   #now: Instant;
@@ -55,11 +57,15 @@ export class Watch implements Present {
 
   /** Looks at things as they are now. */
   look(state: State, now: Instant, changes: Changes): void {
-    this.#now = now;
     const before = this.#changes;
+    const sameTalk = before?.talk === changes.talk;
+    const sameRecord = before?.record === changes.record && this.#state === state;
+    if (sameTalk && sameRecord && this.#now === now) return;
+    this.looks.clear();
+    this.#now = now;
     this.#changes = changes;
-    if (before?.talk !== changes.talk) this.talkTurn += 1;
-    if (before?.record === changes.record && this.#state === state) return;
+    if (!sameTalk) this.talkTurn += 1;
+    if (sameRecord) return;
     this.#state = state;
     this.recordTurn += 1;
     this.#watched.refresh();

@@ -12,7 +12,7 @@ const RULE = 'rest-of-count';
 /** A count that told half of a site's tips or more: the rest is listed once. */
 export const restOfCountRule = eachSite((view, { id: site, name }) => {
   const counted = view.state.sites.get(site)?.stocktake ?? null;
-  const room = counted === null ? null : chatRoomFor(view, site, counted);
+  const room = counted === null ? null : chatRoomFor(view, site, () => counted);
   const rest = counted === null ? [] : unknownTips(view.state, site).filter((id) => isUntold(view.state, id));
   if (counted === null || room === null || rest.length === 0) return [];
   const key = `${RULE}|site:${site}|${counted.entry}`;

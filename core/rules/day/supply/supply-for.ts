@@ -6,7 +6,8 @@ import { foreseeSupply, type SupplyOutlook } from '../../../supply/shortage.ts';
 import type { Spare, SupplyDay } from '../../../supply/supply-day.ts';
 import { type LearnedTurnaround, learnTurnaround } from '../../../supply/turnaround.ts';
 import { type Instant, MINUTE } from '../../../time/instant.ts';
-import { addDays, type LocalDate, localDateOf, startOfDay } from '../../../time/zone.ts';
+import { addDays, type LocalDate, startOfDay } from '../../../time/zone.ts';
+import { hasCome, today as todayIn } from '../../clock.ts';
 import type { View } from '../../matter.ts';
 import { sterileStock } from '../../tips/sterile-stock.ts';
 import type { BookedScan } from './bookings-on.ts';
@@ -45,53 +46,63 @@ export function supplyFor(view: View, siteId: string, date: LocalDate): SiteSupp
   const day = supplyDay(view, site, date);
   const start = startOfDay(date, site.timezone);
   const short = shortOn(day, start);
-  let outlook: SupplyOutlook | null = null;
-  const known = day.tips.map((tip) =>
-    tip.state === 'unknown' ? { ...tip, state: 'sterile' as const } : tip,
-  );
+  const spares = short === null ? [] : sparesOf(view, site, day.end);
   return {
     site: siteId,
     date,
     booked: bookingsToCome(view, site, date),
-    sterile: sterileStock(view, siteId).map(({ id }) => id),
+    sterile: sterileStock({ state: view.state, now: day.now }, siteId).map(({ id }) => id),
     unknown: day.tips.filter((tip) => tip.state === 'unknown').map(({ id }) => id),
     short,
-    certain: isCounted(view, siteId) || shortOn({ ...day, tips: known }, start) !== null,
+    certain: isCounted(view, siteId) || (short !== null && shortOn(withUnknown(day), start) !== null),
     turnaround: turnaroundOf(view, siteId),
-    // Rules ask at every look whether the site is short, and seldom what to do about it.
+    // Rules ask again and again whether the site is short, and seldom what to do about it.
     get outlook() {
-      outlook ??= foreseeSupply(day);
-      return outlook;
+      return foreseeSupply({ ...day, now: view.now, otherSites: spares });
     },
   };
+}
+
+/** The day if every tip of which nothing is known were sterile. */
+function withUnknown(day: SupplyDay): SupplyDay {
+  const tips = day.tips.map((tip) => (tip.state === 'unknown' ? { ...tip, state: 'sterile' as const } : tip));
+  return { ...day, tips };
 }
 
 function isCounted({ state }: View, site: string): boolean {
   return state.sites.get(site)?.stocktake != null;
 }
 
+/**
+ * From the beginning of today: only the scans still to come are in it, so where the hour itself makes no difference the
+ * same is not worked out again.
+ */
 function supplyDay(view: View, site: Site, date: LocalDate): SupplyDay {
+  const capacity = ruleValue(view.practice, 'tipsPerLoad', { site: site.id });
   const end = startOfDay(addDays(date, 1), site.timezone) - 1;
-  const spares = view.practice.sites
+  const now = startOfDay(todayIn(view, site.timezone), site.timezone);
+  return {
+    tips: tipsOnHand(view.state, site.id, now),
+    bookings: tipsNeeded(view, site, end),
+    turnaround: turnaroundOf(view, site.id),
+    now,
+    hasPassed: (at) => hasCome(view, at + 1),
+    end,
+    ...(capacity > 0 ? { capacityPerLoad: capacity } : {}),
+  };
+}
+
+function sparesOf(view: View, site: Site, end: Instant): readonly Spare[] {
+  return view.practice.sites
     .filter(({ id }) => id !== site.id)
     .map((other) => spareOf(view, other, end))
     .filter(({ sterile }) => sterile > 0);
-  const capacity = ruleValue(view.practice, 'tipsPerLoad', { site: site.id });
-  return {
-    tips: tipsOnHand(view.state, site.id, view.now),
-    bookings: tipsNeeded(view, site, end),
-    turnaround: turnaroundOf(view, site.id),
-    now: view.now,
-    end,
-    otherSites: spares,
-    ...(capacity > 0 ? { capacityPerLoad: capacity } : {}),
-  };
 }
 
 /** An instant for every tip that the scans up to `end` take, today's and each later day's. */
 function tipsNeeded(view: View, site: Site, end: Instant): Instant[] {
   const each = ruleValue(view.practice, 'tipsPerScan', { site: site.id });
-  const today = localDateOf(view.now, site.timezone);
+  const today = todayIn(view, site.timezone);
   const needed: Instant[] = [];
   for (let ahead = 0; ahead <= FURTHEST_DAYS; ahead++) {
     const scans = bookingsToCome(view, site, addDays(today, ahead));
