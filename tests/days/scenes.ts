@@ -1,8 +1,8 @@
 import { Readers } from '../../core/desk/readers.ts';
-import { makeReader } from '../../core/language/reader.ts';
 import { parsePractice } from '../../core/practice/parse.ts';
 import type { Practice } from '../../core/practice/practice.ts';
 import type { Instant } from '../../core/time/instant.ts';
+import { makeTimedReader } from './timed-reader.ts';
 
 /** Where and when generated days begin. Each has two sites (`quay`, `north`), two scanners, five tips, and Rosa as its lead. */
 export interface Scene {
@@ -74,7 +74,7 @@ rules: {loadTable: uk${rules}}
     file,
     start: Date.parse(start),
     practice: parsed.practice,
-    readers: new Readers(makeReader),
+    readers: new Readers(makeTimedReader),
     sites,
   };
 }

@@ -53,11 +53,14 @@ function isWet(entries: readonly Entry[], tip: string): boolean {
   const start = lastLoad(entries, tip);
   const begun = entries[start]?.fact;
   if (begun?.kind !== 'load-started') return false;
-  const after = entries.slice(start + 1);
+  const later = entries.slice(start + 1);
+  // A number may come round on the same day: what follows then is of the other load.
+  const again = later.findIndex(({ fact }) => fact.kind === 'load-started' && fact.load === begun.load);
+  const after = again < 0 ? later : later.slice(0, again);
   const end = after.findLastIndex(({ fact }) => 'load' in fact && fact.load === begun.load);
   const result = after[end]?.fact;
   if (result?.kind !== 'load-finished' || result.dry !== false) return false;
-  return !after.slice(end + 1).some(({ fact }) => isLetGo(fact, tip, begun.load));
+  return !later.slice(end + 1).some(({ fact }) => isLetGo(fact, tip, begun.load));
 }
 
 /** Two positive spore tests and no negative one ever: what was loaded before the second is recalled. */

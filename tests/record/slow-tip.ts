@@ -80,7 +80,7 @@ function isGoodEnd(entries: readonly Entry[], n: number, tip: string): boolean {
 /** The number of the load that this entry says is good. */
 function numberPassed(entries: readonly Entry[], entry: Entry, n: number, tip: string): string | null {
   const { fact } = entry;
-  if (fact.kind === 'load-released' && entry.from === LEAD) return fact.load;
+  if (fact.kind === 'load-released' && entry.from === LEAD) return numberIn(fact.load);
   if (fact.kind === 'released' && entry.from === LEAD) {
     // By its number, or by the tip's own name: "or some of its tips".
     const load = fact.items.find((item) => item.startsWith('load:'));
@@ -98,6 +98,11 @@ function numberPassed(entries: readonly Entry[], entry: Entry, n: number, tip: s
   if (fact.celsius !== undefined && fact.minutes !== undefined && !holds(fact.celsius, fact.minutes))
     return null;
   return celsius === undefined || inBand(celsius) || fact.celsius === undefined ? fact.load : null;
+}
+
+/** What is decided about a load names it by autoclave and date too: "big/118@2026-11-23". */
+function numberIn(load: string): string {
+  return load.replace(/^.*\//, '').replace(/@.*$/, '');
 }
 
 /** HTM 01-05: 134–137 °C 3 min, 126–129 °C 10 min, 121–124 °C 15 min (from memory, see tests/standards). */
