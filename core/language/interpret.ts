@@ -6,7 +6,7 @@ import { frames } from './frames/all.ts';
 import type { Frame } from './frames/frame.ts';
 import type { Part } from './part.ts';
 import type { Result } from './result.ts';
-import { tellsOfSpared } from './spared.ts';
+import { withoutSpared } from './spared.ts';
 import { mayLackVerb } from './stray.ts';
 
 export interface Interpretation {
@@ -51,10 +51,10 @@ export function interpret(parts: readonly Part[], scope: NoteScope): Interpretat
   let bestScore = Number.NEGATIVE_INFINITY;
   for (const frame of tried(parts)) {
     const clause = new Clause(parts, scope);
-    const result = frame.read(clause);
+    const told = frame.read(clause);
+    const result = told === null ? null : withoutSpared(clause, told);
     if (result === null || result.made.length === 0 || lacksItems(result) || mayLackVerb(clause, result))
       continue;
-    if (tellsOfSpared(clause, result)) continue;
     useMood(clause, result);
     const raw = weigh(clause);
     const evidence = {

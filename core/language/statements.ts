@@ -1,6 +1,7 @@
 import type { NoteScope } from './clause.ts';
 import { type Draft, draftsOf, sortOf } from './clauses.ts';
 import { emit } from './emit.ts';
+import { trustIn } from './good-news.ts';
 import { jointOf } from './growth.ts';
 import type { Interpretation } from './interpret.ts';
 import { merged } from './joins.ts';
@@ -40,11 +41,25 @@ export function readStatements(sentences: readonly Sentence[], scope: NoteScope,
     }
     pending = [];
     i += found.taken;
-    i += emit(found.read, drafts, i, scope, out);
+    i += told(found.read, drafts, i, cut, scope, out);
     previous = found.read;
     remember(found.read.clause.parts, scope.memory);
     rememberFacts(found.read, scope.memory);
   }
+}
+
+/** Tells what was read, as far as it may be believed; how many drafts after it belonged to it. */
+function told(
+  read: Interpretation,
+  drafts: readonly Draft[],
+  at: number,
+  cut: number,
+  scope: NoteScope,
+  out: Output,
+): number {
+  const trust = trustIn(read.clause, read.result, drafts[at]?.parts ?? [], cut);
+  if (trust === 'asked') out.doubted(read);
+  return trust === 'taken' ? emit(read, drafts, at, scope, out) : 0;
 }
 
 function waiting(pending: readonly Part[], draft: Draft, own: readonly Part[]): readonly Part[] {

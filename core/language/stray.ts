@@ -35,6 +35,6 @@ export function mayBeDenied(c: Clause, { verb, made }: Result): boolean {
 }
 
 /** What would make something count as safe to use. */
-function isGood(entry: Readonly<Record<string, unknown>>): boolean {
+export function isGood(entry: Readonly<Record<string, unknown>>): boolean {
   return entry.outcome === 'passed' || entry.kind === 'sterile' || entry.kind === 'released';
 }

@@ -21,6 +21,8 @@ export function outcomeOf(c: Clause, except: readonly number[] = []): OutcomeSai
   let found: OutcomeSaid | null = null;
   for (const [i, part] of c.parts.entries()) {
     if (part.entity !== undefined || except.includes(i)) continue;
+    // "Didn't fail" is no word on how it came out.
+    if (hasTag(part, 'fail') && hasTag(c.parts[i - 1], 'neg')) continue;
     if (hasTag(part, 'fail')) found = { outcome: 'failed', at: i };
     else if (hasTag(part, 'pass')) found = passedAt(c, i, found);
   }
