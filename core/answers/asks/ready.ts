@@ -15,6 +15,7 @@ import { type Line, lines, type Message } from '../../words/message.ts';
 import { nameOf } from '../../words/people-words.ts';
 import { placeWords } from '../../words/place-words.ts';
 import type { Answer, AskView } from '../answer-view.ts';
+import { autoclavesAt } from '../autoclaves-at.ts';
 import { scannersAt } from '../scanners-at.ts';
 import { answerLoad } from './load.ts';
 import { whereLine } from './where.ts';
@@ -31,7 +32,11 @@ function messageOf(item: Item, id: string, view: AskView): Message {
   if (item.startsWith('scanner:')) return scannerMessage(id, view);
   if (item.startsWith('tip:')) return tipMessage(id, view);
   if (item.startsWith('calibration-tip:')) return [{ line: whereLine(item, view) }];
-  return [{ line: autoclaveLine(view.state.autoclaves.get(id), id, view) }];
+  if (id !== '' || view.practice.autoclaves.length === 0)
+    return [{ line: autoclaveLine(view.state.autoclaves.get(id), id, view) }];
+  // Which of them was not said
+  const each = autoclavesAt(undefined, undefined, view);
+  return [{ points: each.map((autoclave) => autoclaveLine(autoclave, autoclave.id, view)) }];
 }
 
 /** Those that stand where it is asked, else every one; what is ready first. */

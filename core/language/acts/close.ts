@@ -6,6 +6,13 @@ import { textOf } from './act-text.ts';
 /** Said behind it and no reason: "close that incident please", "the incident is closed now". */
 const COURTESY = /^(?:please|pls|now|thanks|thank you|ta|so|for us|for me)$/i;
 
+/** "Are there any incidents to close" asks for them. */
+function opensAsked({ parts: [first] }: Clause): boolean {
+  return first !== undefined && ASKED.test(textOf(first));
+}
+
+const ASKED = /^(?:are|is|any|which|what|whats|how|have|has|there|list|show|when|who)\b/;
+
 /** "That incident can be closed", "we can close the incident": leave given is the closing. */
 function withoutLeave(c: Clause): Clause {
   const parts = c.parts.filter(
@@ -16,7 +23,7 @@ function withoutLeave(c: Clause): Clause {
 
 /** "Incident closed: reported, patient followed up": closing it, with what was done in its own words. */
 export function close(whole: Clause): Made | null {
-  if (whole.at('incident') < 0) return null;
+  if (whole.at('incident') < 0 || opensAsked(whole)) return null;
   const c = withoutLeave(whole);
   const incident = c.at('incident');
   const shut = c.at('shut');

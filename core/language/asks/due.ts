@@ -16,6 +16,7 @@ export const due: Ask = {
       return null;
     if (/to do with|thing to do|what (it|he|she|they|that|this) |^(have|got) any left/.test(text))
       return null;
+    if (/\btips? (still )?left\b/.test(text)) return null;
     if (c.has('clean', 'sterile') || /\bones\b/.test(text)) return null;
     if (c.has('other') || /for (lunch|tea|dinner|breakfast)/.test(text)) return null;
     if (

@@ -21,7 +21,8 @@ export function readAsks(sentence: Sentence, scope: NoteScope, out: Output): Sen
   const segments = cutAtQuestion(sentence.segments);
   const from = questionStart({ ...sentence, segments });
   if (from < 0) {
-    if (namesNotice(segments) && knownIn(segments, 0, false, scope, out) === 0) return null;
+    if (scope.sentences === 1 && namesNotice(segments) && knownIn(segments, 0, false, scope, out) === 0)
+      return null;
     rememberFor(segments, scope);
     return sentence;
   }

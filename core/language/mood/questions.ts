@@ -4,7 +4,7 @@ import { hasTag, type Part } from '../part.ts';
 function isSubordinate(parts: readonly Part[], next: Part): boolean {
   if (next.mark || next.entity !== undefined) return false;
   if (
-    /^(did|was|were|is|are|'s|has|have|had|will|do|does|should|can|could|would|must|shall|last|next|we|you|u|i)$/.test(
+    /^(did|was|were|is|are|'s|has|have|had|will|do|does|should|can|could|would|must|shall|last|next|we|you|u|i|(do|did|can|could|should|shall|may|must|have|will) (we|i|you))$/.test(
       next.text,
     )
   )
@@ -25,6 +25,15 @@ function haveBeen(first: Part, next: Part, parts: readonly Part[]): boolean {
   );
 }
 
+/** "Did the helix get done", "did the load pass": what was done would be told as passed, not pass. */
+function didGo(first: Part, next: Part, parts: readonly Part[]): boolean {
+  return (
+    first.text === 'did' &&
+    /^(the|that|this|our|my|all)$/.test(next.text) &&
+    parts.some((p) => p.entity === undefined && /^(get|pass|fail|come|go|finish|settle)$/.test(p.text))
+  );
+}
+
 /** True where a clause opens as a question does. */
 export function opensQuestion(parts: readonly Part[]): boolean {
   const at = parts.findIndex((part) => part.entity !== undefined || !opener(part));
@@ -32,7 +41,7 @@ export function opensQuestion(parts: readonly Part[]): boolean {
   if (first === undefined || first.entity !== undefined) return false;
   const next = parts[at + 1];
   if (next !== undefined && asksNothing(first, next, parts)) return false;
-  if (hasTag(first, 'wh') || hasTag(first, 'anyq')) return true;
+  if (hasTag(first, 'wh') || hasTag(first, 'anyq') || first.text === 'are all') return true;
   if (next === undefined) return false;
   if (
     /^(is|are|r|am|was|were|has|have|had|can|could|should|will|would|may|shall|isn't|aren't|hasn't|haven't|wasn't|did|do|does|didn't|doesn't|don't)$/.test(
@@ -41,7 +50,7 @@ export function opensQuestion(parts: readonly Part[]): boolean {
   ) {
     // "Did blue's calibration 30 minutes ago": what is done is owned, and nothing asks.
     if (first.text === 'did' && next.entity?.is === 'scanner' && parts[at + 2]?.text === "'s") return false;
-    if (haveBeen(first, next, parts)) return true;
+    if (haveBeen(first, next, parts) || didGo(first, next, parts) || ofThing(first, next)) return true;
     if (next.entity !== undefined) return next.entity.is !== 'time' || first.text !== 'was';
     return (
       SUBJECTS.test(next.text) ||
@@ -54,6 +63,14 @@ export function opensQuestion(parts: readonly Part[]): boolean {
     first.text,
   );
 }
+
+/** "Is autoclave ready": the article is left out. */
+function ofThing(first: Part, next: Part): boolean {
+  if (!/^(is|are|has|does)$/.test(first.text) || next.entity !== undefined) return false;
+  return next.senses.some(({ sort, tag }) => sort === 'noun' && THINGS.has(tag));
+}
+
+const THINGS = new Set(['scanner', 'tip', 'autoclave', 'cover', 'spore', 'penetration', 'control', 'leak']);
 
 const SUBJECTS =
   /^(we|i|you|u|people|anyone|anybody|any1|any 1|some 1|every 1|it|they|there|any|he|she|someone|somebody|everyone|us|something|anything|scanner|tip|tips|ye|ya|it possible|either|everything|the scanner)$/;

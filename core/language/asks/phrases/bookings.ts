@@ -5,7 +5,7 @@ import { daysBack, daysSaid, isPast } from './when.ts';
 import { ANY, SHOW } from './words.ts';
 
 const SCANS =
-  '(?:scans?|scan bookings?|booked scans?|scan appointments?|scan patients?|scan slots?|bookings?|scanning appointments?|scan appts?|scan pts?|patients to scan|pts to scan|patients for scanning)';
+  '(?:scans?|scan bookings?|booked scans?|scan appointments?|scan patients?|scan slots?|bookings?|scanning appointments?|scan appts?|scan pts?|patients to scan|pts to scan|patients for scanning|patients for scans|patients for a scan)';
 const BOOKED =
   '(?:booked|booked in|on|on list|on books|in book|in diary|in|lined up|coming up|coming in|down|scheduled|to do|left|still to come|to come|planned|to go|in for)';
 
@@ -26,6 +26,10 @@ export const bookings: Phrases = {
         `(?:when|what time) (?:is|are|s|does|do) (?:first|next|last|1st|earliest|second) (?:scan|scan patient|booking|scan booking|scan slot|patient for a scan|scans)(?: (?:due|booked|start|in|at|for))?`,
         `whens (?:my |our )?(?:first|next|1st|earliest|second) (?:scan|scan patient|booking|scan booking|scan slot|scans)(?: (?:due|booked|start|in|at|for))?`,
         `(?:first|next|1st|earliest) (?:scan|booking|scan booking)(?: (?:when|what time|time|at what time|is when))?`,
+        `is (?:scan|booking|one) (?:still )?(?:on|happening|going ahead|cancelled|booked)`,
+        `(?:is|are) scans? (?:still )?(?:on|happening|going ahead|cancelled|booked)`,
+        `what (?:do|have) (?:we|i) (?:have|got) (?:on |booked |in )*(?:scan ?wise|for scans|for scanner|for scanning|scanning ?wise)`,
+        `how many patients (?:for|to|booked for|in for) (?:scan|scans|scanning|a scan|scanner)`,
         `whos (?:first|next|in) (?:for|on) (?:scanner|scanning|a scan)`,
         `(?:do|have|did|are|is) (?:we|i|you) (?:have|got|having|get|expecting|doing) (?:any|some|many|lots of|a lot of|a) ${SCANS}(?: ${BOOKED})?`,
         `how (?:busy|full) (?:is|are|'s) (?:scanner|scanners|we|it|scanning|scan list)(?: (?:with|for|on) (?:scans|scanning))?`,

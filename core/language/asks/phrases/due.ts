@@ -1,10 +1,12 @@
-import { asksAt, asksOn, form, type Phrases } from './phrase.ts';
+import type { Clause } from '../../clause.ts';
+import { type AskResult, ask, siteOf } from '../ask.ts';
+import { asksAt, asksOn, form, type Phrases, SURE } from './phrase.ts';
+import { daysBack, daysSaid, isPast, todayOf } from './when.ts';
 import { SHOW, WE } from './words.ts';
 
 const BRIEF =
   '(?:morning |daily |full |quick |todays |todays morning |short )?(?:status|summary|overview|rundown|run down|run-down|briefing|brief|round up|roundup|round-up|sitrep|state of play|lowdown|low down|status report|status update|status check|summary report|handover|hand over)(?: (?:of|for|on) (?:everything|it all|day|all|things|practice|clinic))?(?: for me)?';
-const SHORTER =
-  '(?:recap|update|catch up|catch-up|heads up|to do list|picture|situation|story|script|craic|score)';
+const SHORTER = '(?:recap|update|catch up|catch-up|heads up|to do list|picture)';
 const FOR_WHOM = '(?: (?:of|on|for) (?:everything|things|day|us all))?';
 const BEFORE_CLOSING =
   '(?: (?:before|b4) (?:we|i|you|ye) (?:close|close up|lock up|shut|shut up|go|go home|leave|finish|finish up|head off|start|open|open up|begin)| to close| to finish| for tonight| tonight)?';
@@ -16,19 +18,20 @@ export const due: Phrases = {
     {
       form: form(
         `${SHOW}${BRIEF}`,
-        `(?:whats|give me|give us|gimme|can i (?:have|get)|can you give me|could you give me|i need|need) (?:a |me |us )?(?:quick |full |short )?${SHORTER}${FOR_WHOM}`,
+        `(?:give me|give us|gimme|can i (?:have|get)|can you give me|could you give me|i need|need) (?:a |me |us )?(?:quick |full |short )?${SHORTER}${FOR_WHOM}`,
         'hows (?:everything|it all|things) (?:looking|standing|stand)',
         'how do(?:es)? (?:things|everything|it all) (?:stand|look)',
         'wheres everything at',
         'wheres we (?:at|up to) with everything',
         '(?:where|how) are we (?:at|up to) with everything',
+        '(?:give me |give us |can you give me |could you give me |i need |need |can i have )?(?:a )?(?:quick |brief |short )?(?:summary|overview|rundown|update|recap) (?:of|on) (?:where (?:we are|were|things are|everything is|we stand|things stand)(?: at| up to| with everything)?)',
         'fill me in',
         'catch me up',
         'bring me up to (?:speed|date)',
         'run me through everything',
         'whats going on today',
       ),
-      make: asksOn('due', { all: true }),
+      make: (c) => dueOf(c, { all: true }),
     },
     {
       form: form(
@@ -36,7 +39,7 @@ export const due: Phrases = {
         `anything to (?:know|report|flag|worry about|be aware of|watch out for|watch for|look out for)`,
         `anything (?:i|we) should (?:be aware of|watch for|look out for|be worried about)`,
       ),
-      make: asksOn('due', { all: true }),
+      make: (c) => dueOf(c, { all: true }),
     },
     {
       form: form(
@@ -54,6 +57,12 @@ export const due: Phrases = {
         `what (?:else )?(?:needs|need|still needs|wants) (?:doing|done|sorting|sorted|attention|seeing to|attending to|to be done)${BEFORE_CLOSING}`,
         `whats (?:still )?(?:left|outstanding|remaining|pending)(?: (?:to do|to be done|undone))${BEFORE_CLOSING}`,
         `what (?:do|should|must|shall|can) i do (?:now|next)`,
+        `is there anything (?:that )?(?:needs|wants|still needs|needing) (?:my |our |sorting|doing|attention|seeing to|looking at|dealing with|sorted|done|fixing)+(?:attention)?`,
+        `(?:anything|something) (?:that )?(?:needs|wants|still needs|needing) (?:my |our )?(?:sorting|doing|attention|seeing to|looking at|dealing with|sorted|done|fixing)`,
+        `whats (?:still )?(?:left |outstanding |remaining |still )?on (?:my |to do |to-do |jobs )?list`,
+        `when (?:must )?(?:<scanner>|scanner|scanners) (?:must|should|has to|have to|needs to|need to)? ?be calibrated`,
+        `when (?:do|should|must|have) (?:i|we) (?:need to |have to |to )?calibrate(?: (?:next|again|scanners|them|scanner))?`,
+        `whens (?:next )?(?:calibration|cal|calibrating)(?: day)?(?: due)?`,
         `what (?:now|next|now then)`,
         `whats next(?: (?:then|on list|to do|job|thing|please))?`,
         `what (?:should|shall) ${WE} be doing(?: now| next)?`,
@@ -66,7 +75,7 @@ export const due: Phrases = {
         `close ?-?(?:out|down|up) (?:list|check|checks|checklist)`,
         `what do ${WE} (?:need|have) to do${BEFORE_CLOSING}`,
       ),
-      make: asksOn('due'),
+      make: (c) => dueOf(c, {}),
     },
     {
       // "Anything before I go?", "are we all done?" where it is put as a question
@@ -80,3 +89,11 @@ export const due: Phrases = {
     },
   ],
 };
+
+/** What was missed yesterday is in that day's record. */
+function dueOf(c: Clause, slots: Record<string, unknown>): AskResult {
+  const days = isPast(c) ? daysBack(c) : null;
+  if (days !== null && days.to < todayOf(c))
+    return ask('record', { ...days, ...siteOf(c) }, SURE, daysSaid(c));
+  return asksOn('due', slots)(c);
+}

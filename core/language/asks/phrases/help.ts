@@ -13,6 +13,7 @@ export const help: Phrases = {
         'are you (?:there|awake|alive|working|on|listening) (?:bot|scanward)',
         'are you (?:a )?(?:bot|robot|machine|computer|real|human|real person|ai)',
         '(?:what|whats) (?:does )?(?:this|that) bot(?: for| do)?',
+        'how (?:do|should|can) (?:i|we) (?:tell|let) you (?:i|ive|i have|that|we|know|when|what|about)(?: .{1,60})?',
         'whats scanward',
         'what does scanward do',
         '(?:how|what) (?:can|do) (?:i|we) (?:use|ask|do with) (?:you|bot|scanward)(?: for)?',

@@ -3,7 +3,7 @@ import { SHOW } from './words.ts';
 
 const OPEN =
   '(?:open|close|shut|finish|start|open up|close up|shut up|closing|opening|shutting|finishing|starting|open and close|lock up|close at|open at|closed|opened|done|open till|open until|open from|finished|knock off)';
-const US = '(?:we|practice|clinic|surgery|site|place|you)';
+const US = '(?:we|practice|clinic|surgery|site|place)';
 
 /** Opening hours. Of whom is said by "we", the practice, or a site's name. */
 export const hours: Phrases = {
@@ -11,7 +11,8 @@ export const hours: Phrases = {
   phrases: [
     {
       form: form(
-        `(?:what time|when|what hour|how early|how late|at what time|wat time|until what time|till what time|til when|till when|until when|from when) (?:do|does|did|are|is|will|can|should|s|be)? ?${US} ?(?:be|are|is|all)? ?(?:have to |need to |get to )?${OPEN}(?: (?:up|till|until|from|at))?`,
+        `(?:what time|when|whens|what hour|how early|how late|at what time|wat time|until what time|till what time|til when|till when|until when|from when) (?:do|does|did|are|is|will|can|should|s|be)? ?${US} ?(?:be|are|is|all)? ?(?:have to |need to |get to )?${OPEN}(?: (?:up|till|until|from|at))?`,
+        `(?:what time|when) ${US} ${OPEN}`,
         `(?:are|is|were|was|will|do|does|r) ${US} (?:be )?(?:open|closed|shut|close|opening|closing|in|working)(?: (?:as normal|as usual|late|early|all day|at all|till late))?`,
         `${SHOW}(?:our )?(?:opening|open|working|business|practice|clinic|surgery) (?:hours|times|time)`,
         `(?:whats|what are|what time is|when is|whens) (?:our |usual |normal )?(?:opening|closing|close|open|shutting|finishing|finish)(?: time| hours| times)?`,

@@ -31,6 +31,7 @@ export const howPhrases: Phrases = {
     ),
     how(
       'fogging',
+      'whats fogging',
       '(?:whats|whats for|show|show me|remind me of) ?(?:fogging|misting|steaming|foggy|fog)(?: up)?(?: (?:fix|cure|trick|tip|advice|routine|solution|thing|drill|procedure))',
       '(?:whats|is there|is there a|any) ?(?:fix|cure|trick|solution|advice|help|remedy) (?:for|with|on|to stop) (?:a )?(?:fogging|misting|steaming|foggy mirror|misty mirror|fog|fogged mirror|mist)(?: up)?(?: mirrors?| tips?)?',
       '(?:fogging|misting|fog) (?:fix|help|advice|guide|steps|tips)',
@@ -46,6 +47,9 @@ export const howPhrases: Phrases = {
     ),
     how(
       'load',
+      'how (?:do|can|would|will) (?:i|we|you) (?:know|tell|see) (?:if|when|that|whether) (?:a )?(?:load|cycle|strip|indicator)(?: (?:has|is|was|worked|turned|passed|changed|ok|done|sterile))*',
+      'how long (?:in|are they in|is it in|do they take in|does it take in|does a load take|does a cycle take|is a cycle|is a load)(?: (?:autoclave|<autoclave>))?',
+      "what if (?:a )?(?:strip|indicator|load|cycle) (?:hasnt|hasn't|has not|didn't|didnt|did not|doesn't|fails|failed|won't) ?(?:turned|turn|changed|change|passed|pass)?",
       "what (?:do|should) (?:i|we) do (?:if|when) (?:a )?(?:load|cycle|autoclave|strip|indicator) (?:fails|fail|failed|didn't turn|doesn't turn|doesn't change|didn't change|hasn't turned|aborts|aborted|comes out wet)",
       '(?:load|cycle) (?:failed|aborted) what (?:now|next|do i do|do we do)',
     ),
@@ -65,6 +69,8 @@ export const howPhrases: Phrases = {
     how(
       'tips',
       'what (?:do|should) (?:i|we) do (?:with|if|when|about) (?:i drop |we drop |someone drops |you drop )?(?:a |dropped |used |dirty |cracked |split |wet )*(?:tip|tips)(?: (?:is|gets|falls|drops|fell|on floor|falls on floor|dropped|after use|after))*',
+      '(?:do|should|must) (?:<used-tips>|tips|used tips|they|dirty tips) (?:all )?(?:go|need to go|have to go|be|get) (?:in|into|put in) (?:a |pouches|pouch|bags|bag|pack)+',
+      'what (?:comes|goes|happens|do i do|do we do|is) (?:after|next after) (?:washing|bagging|pouching|autoclaving|use|scanning|a scan)',
       '(?:whats|show|show me|remind me of) (?:tip )?(?:reprocessing|decon|decontamination|tip|tips)(?: (?:routine|steps|procedure|process|cycle|drill))',
     ),
   ],

@@ -19,6 +19,9 @@ export const incidents: Phrases = {
         `${SHOW}incident (?:log|list|register|book|record|records|report|history)`,
         `how many ${INCIDENTS}(?: (?:have we had|have there been|did we have|were there|are there|on record|do we have))?`,
         `(?:have|did) we (?:had|have) (?:any )?${INCIDENTS}`,
+        `(?:what|what was|what has been|whats|what is) (?:been |being )?(?:done|happened|happening|decided) (?:about|with|on|to) (?:last |latest |our last )?${INCIDENTS}`,
+        `(?:whats|when was|whens|when did we have|what was) (?:our )?(?:last|latest|most recent|newest) incident`,
+        `(?:last|latest) incidents?`,
         `list of ${INCIDENTS}`,
         `which ${INCIDENTS} (?:have we had|did we have|were there|are on record)`,
       ),
@@ -26,7 +29,7 @@ export const incidents: Phrases = {
     },
     {
       form: form(
-        `${ANY}${STANDING} ${INCIDENTS}`,
+        `${ANY}${STANDING} ${INCIDENTS}(?: (?:to close|to be closed|waiting|left))?`,
         `${ANY}${INCIDENTS} (?:that (?:are|is) |which are |which is )?(?:still )?${STANDING}`,
         `${SHOW}${STANDING} ${INCIDENTS}`,
         `(?:which|what|how many) ${INCIDENTS} (?:are|is|'s|have|do we have|have we got) (?:still )?(?:${STANDING}|to close|to be closed|need closing)`,

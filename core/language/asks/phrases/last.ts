@@ -43,6 +43,7 @@ export const last: Phrases = {
         '(?:which|what) scanners (?:have|has|are|is|were|was|need|needs) (?:been )?(?:wiped|wiped down|clean|cleaned|dirty|a wipe|wiping|cleaning)',
         '(?:are|have|were|r) (?:all |both )?scanners (?:all )?(?:been )?(?:wiped|wiped down|cleaned)',
         '(?:whats|what scanner) (?:been )?wiped(?: down)?',
+        '(?:is|has) everything (?:been )?(?:wiped|wiped down|cleaned down|wiped over)',
       ),
       make: asksAt('last', { of: 'wipe' }),
     },

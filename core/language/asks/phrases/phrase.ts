@@ -28,6 +28,12 @@ export function form(...patterns: readonly string[]): RegExp {
   return new RegExp(`^(?:${patterns.join('|')})$`);
 }
 
+/** Holds that thing once or more, and beside it none but these words, in any order. */
+export function amid(thing: string, words: string): RegExp {
+  const beside = words.split(' ').join('|');
+  return new RegExp(`^(?:(?:${beside}) )*?(?:${thing})(?: (?:${beside}|${thing}))*$`);
+}
+
 /** An ask with nothing said beyond where and when. */
 export function asks(kind: string, slots: Record<string, unknown> = {}): () => AskResult {
   return () => ask(kind, slots, SURE);

@@ -1,4 +1,6 @@
+import { addDays } from '../../../time/zone.ts';
 import type { Clause } from '../../clause.ts';
+import { autoclaveItem } from '../../roles/autoclave.ts';
 import { type AskResult, ask, dayOf, oneItem, siteOf } from '../ask.ts';
 import { form, type Phrases, SURE } from './phrase.ts';
 import { todayOf } from './when.ts';
@@ -18,6 +20,10 @@ export const ready: Phrases = {
     {
       form: form(
         `(?:is|are) ${ALL} (?:all )?${FIT}${FOR_WORK}`,
+        `whats (?:status|state|condition) (?:of|on|with) (?:all )?scanners`,
+        `(?:any|are there any|is there any|got any|have we got any) (?:problems?|issues?|trouble|faults?|bother) with (?:any of )?(?:scanners?|kit|them)`,
+        `(?:is|are) any scanners? (?:down|out|out of service|held|off|broken|not ready|out of use|out of action|overdue|due)`,
+        `(?:which|what) scanners? (?:is|are|'s|isn't|aren't) (?:not )?(?:down|out|out of service|held|off|broken|ready|out of use|out of action|overdue|due|usable|unusable)`,
         `(?:are|r) we (?:all )?${FIT}${FOR_WORK}`,
         `am i (?:all )?${FIT}${FOR_WORK}`,
         `(?:is|are) (?:any|both|either|which) (?:of )?(?:scanners?|them) ${FIT}${FOR_WORK}`,
@@ -26,6 +32,7 @@ export const ready: Phrases = {
         `(?:is|have) (?:everything|we|it all) been (?:calibrated|prepped|set up)`,
         `(?:can|could|may) (?:i|we) (?:start|begin|get started|start scanning|scan|start clinic|start list|crack on)`,
         `(?:are|r) we (?:ok|okay|good|clear|able|allowed|right|safe|fit) to (?:start|scan|go|begin|get going|start scanning)`,
+        `(?:(?:is there|are there|do we have|have we got|have we|got|is|there) (?:a|any)|are there|any) scanners? (?:free|available|ready|spare|going|clear|i can use|we can use|to use|not in use)(?: (?:for me|for us|to use))?`,
         `(?:hows|how are) scanners(?: doing| looking)?`,
         `scanners? (?:status|state|check)`,
         `(?:status|state|condition) (?:of|on|for) (?:all )?scanners`,
@@ -39,7 +46,7 @@ export const ready: Phrases = {
         `${FIT}${FOR_WORK}`,
       ),
       asked: true,
-      make: (c) => (c.parts.length <= 9 ? everything(c) : null),
+      make: bare,
     },
     {
       // Without a day it may be of anything
@@ -59,6 +66,11 @@ export const ready: Phrases = {
         `when(?:s| will| is|ll|'s| does) (?:<scanner>|scanner|<autoclave>)(?: be| get)? (?:ready|free|available|usable|settled|good to go|ok to use|back in use|back in service)`,
         `(?:how long|how much longer) (?:till|til|until|before|for|to) (?:<scanner>|scanner)(?:'s| is| will be| can be)? ?(?:ready|free|settled|settles|used|usable|available|done)?`,
         `how long (?:does|will|must|should|do) (?:<scanner>)(?: (?:need|have|take|want))?(?: to)? (?:settle|sit|rest|wait|acclimatise|warm up|stand)(?: for)?`,
+        `(?:is|are) (?:any |either |both )?(?:autoclaves?|<autoclave>) (?:ready|ok|okay|fine|good|safe|clear|up and running|working|in service|out of service|held|on hold|down|off|back)(?: (?:for|to) (?:next load|use|go|a load|load|run|be used))*`,
+        `(?:can|could|may) (?:i|we|you) (?:use|run|load|start|put a load in) (?:autoclave|<autoclave>)`,
+        `(?:can|may|could) (?:i|we) (?:use|fit|have|put on|take) <tip>(?: (?:or|and) (?:is|not|no).*)?`,
+        `<tip> (?:can use|can i use|ok to use|good to use|usable|safe to use)(?: (?:or|yes or) (?:no|not))?`,
+        `(?:how long|how much longer) (?:till|til|until|before) (?:i|we|you|someone) can (?:use|scan with|have|take|scan on|start with) <scanner>`,
         `(?:is|has) <scanner>(?: been)? (?:settled|acclimatised|warmed up|had time to settle|finished settling)`,
       ),
       make: one,
@@ -66,15 +78,30 @@ export const ready: Phrases = {
   ],
 };
 
-function everything(c: Clause): AskResult {
+/** "Ready for Friday?" is asked of many things; "all set for tomorrow?" less so. */
+function bare(c: Clause): AskResult | null {
+  const { day } = dayOf(c, siteOf(c).site);
+  const far = typeof day === 'string' && day > addDays(todayOf(c), 1);
+  return far || c.parts.length > 9 ? null : everything(c);
+}
+
+/** Nobody scans then: it is of an evening out. */
+const ELSEWHEN = /\b(?:night|tonight|evening|weekend|holidays?)\b/i;
+
+function everything(c: Clause): AskResult | null {
   const site = siteOf(c);
   const { day } = dayOf(c, site.site);
+  if (ELSEWHEN.test(c.scope.note)) return null;
   // Of a day to come nothing is known of scanners: whether tips will do is
   if (typeof day === 'string' && day > todayOf(c)) return ask('supply', { ...site, day }, SURE);
   return ask('ready', site, SURE);
 }
 
 function one(c: Clause): AskResult | null {
+  if (c.at('autoclave') >= 0 && c.entities('autoclave').length === 0) {
+    const item = autoclaveItem(c) ?? 'autoclave';
+    return ask('ready', { item }, SURE);
+  }
   const load = c.first('load');
   if (load !== null) return ask('load', { load: load.entity.ids[0] ?? '' }, SURE, { load: [load.at] });
   const item = oneItem(c, { before: false });

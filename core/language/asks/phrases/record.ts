@@ -4,7 +4,7 @@ import { form, type Phrases, SURE } from './phrase.ts';
 import { daysBack, daysSaid } from './when.ts';
 import { SHOW } from './words.ts';
 
-const WHO = '(?:we|i|you|they|everyone|everybody|people|team|girls|nurses)';
+const WHO = '(?:we|i|they|everyone|everybody|people|team|girls|nurses)';
 const LOG =
   '(?:log|logs|record|records|report|notes|entries|log book|logbook|diary|audit trail|history|activity|paperwork)';
 /** What a record counts. */

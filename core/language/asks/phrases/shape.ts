@@ -55,7 +55,8 @@ function holderOf(entity: Entity, text: string): string {
       if (!entity.named) return '<number>';
       return entity.ids.length + entity.unknown.length + entity.choices.length === 1 ? '<tip>' : '<tips>';
     case 'scanner':
-      if (entity.named === 'letter') return text === 'a' ? 'a' : '<scanner>';
+      // "A scanner" is any of them, also where one is called A
+      if (/^a(?: |$)/.test(text)) return text;
       return entity.named === 'noun' ? text : '<scanner>';
     case 'load':
       return entity.named ? '<load>' : '<number>';
@@ -68,6 +69,10 @@ function holderOf(entity: Entity, text: string): string {
   }
 }
 
+/** "Remind me when the spore test is due", "when we close": asked in the order of a statement. */
+const TURNED =
+  /^(when|where) ((?:<[a-z-]+>|last|next|first|scanner|tips?|autoclave|spore|weekly|daily|test|scan|order|calibration|everything|scanners)(?: (?:<[a-z-]+>|test|scan|calibration|scanner))?) (?:is|are|was|were)(?= |$)/;
+
 /** How people write the same: apostrophes left out, text-speak, articles, "have we got" for "is there". */
 function alike(line: string): string {
   return line
@@ -75,8 +80,7 @@ function alike(line: string): string {
     .replaceAll(" 're", "'re")
     .replace(SHORT, (word) => IN_FULL.get(word) ?? word)
     .replace(/\b(?:the|our|an|all of|any of) /g, '')
-    .replace(/\bof <time>/g, '<time>')
-    .replace(/^(what|when|where|who|how)(?:'?s|'re| is| are) /, (_all, word: string) => `${word}s `);
+    .replace(/\b(?:of|on|about) <time>/g, '<time>');
 }
 
 const IN_FULL = new Map([
@@ -94,18 +98,26 @@ const IN_FULL = new Map([
   ['ne', 'any'],
   ['isnt', "isn't"],
   ['2day', 'today'],
+  ['any 1', 'anyone'],
+  ['some 1', 'someone'],
+  ['nuff', 'enough'],
+  ['dunno', 'do not know'],
 ]);
 const SHORT = new RegExp(`\\b(?:${[...IN_FULL.keys()].join('|')})\\b`, 'g');
 
 /** Greetings before and thanks behind say nothing of what is asked. */
 function withoutCourtesy(line: string): string {
-  return line.replace(BEFORE, '').replace(BEHIND, '');
+  return line
+    .replace(BEFORE, '')
+    .replace(BEHIND, '')
+    .replace(TURNED, '$1s $2')
+    .replace(/^(what|when|where|who|how)(?:'?s|'re| is| are) /, '$1s ');
 }
 
 const BEFORE =
-  /^(?:(?:hi|hello|hey|hiya|morning|good morning|afternoon|good afternoon|evening|bot|so|ok|okay|right|and|but|just|sorry|please|pls|plz|eh|aye|oi|here|now then|now|quick one|quick question|question|remind me|can you tell me|could you tell me|can you remind me|can someone tell me|do you know|do we know|does anyone know|anyone know|anybody know|any idea|any idea if|tell me|let me know|i need to know|need to know|just checking|just wondering|wondering|can i ask|may i ask|all|team|folks|guys|everyone|lads|girls|ladies|there|,)(?: |$))+/;
+  /^(?:(?:(?:(?:can|could) (?:i|we) (?:get|have|see) |give me |show me |send me |get me |i need )?(?:a |full )?list of(?= what)|hi|hello|hey|hiya|morning|good morning|afternoon|good afternoon|evening|bot|so|ok|okay|right|and|but|just|sorry|please|pls|plz|eh|aye|oi|here|now then|now|quick one|quick question|question|remind me|can you tell me|could you tell me|can you remind me|can someone tell me|do you know|do we know|does anyone know|anyone know|anybody know|any idea|any idea if|tell me|let me know|i need to know|need to know|just checking|just wondering|wondering|can i ask|may i ask|hi im locum|im locum|im new|wonder|i wonder|wondering if you can tell me|um|erm|well|then|could you let me know|can you let me know|let us know|inform me|kindly|can you check|could you check|check|find out|not sure|im not sure|i forget|i forgot|ive forgotten|forgot|i cant remember|cant remember|all|team|folks|guys|everyone|lads|girls|ladies|there|,)(?: |$))+/;
 const BEHIND =
-  /(?: (?:please|pls|plz|thanks|thank you|ta|cheers|thx|right now|at moment|at present|at the moment|atm|currently|so far|mate|love|hun|folks|guys|lads|team|everyone|everybody|bot|lah|yeah|yea|no|do you know|does anyone know|anyone know|any idea|then|again|at all|exactly|actually|,|kindly|asap|already|altogether|in total|again|na|so))+$/;
+  /(?: (?:please|pls|plz|thanks|thank you|ta|cheers|thx|right now|at moment|at present|at the moment|atm|currently|so far|mate|love|hun|folks|guys|lads|team|everyone|everybody|bot|lah|yeah|yea|do you know|does anyone know|anyone know|any idea|then|again|at all|exactly|actually|,|kindly|asap|already|altogether|in total|again|na|so))+$/;
 
 /** What says where and when, taken out: it is read by itself. */
 function withoutPlaces(line: string): string {

@@ -1,49 +1,35 @@
 import type { Clause } from '../../clause.ts';
 import { type AskResult, ask, siteOf } from '../ask.ts';
-import { form, type Phrases, SURE } from './phrase.ts';
-import { ANY, SHOW } from './words.ts';
+import { amid, form, type Phrases, SURE } from './phrase.ts';
+import { SHOW } from './words.ts';
 
-const TEST = '(?:weekly |daily |monthly |morning )?(?:<test>|autoclave tests?|steriliser tests?)(?: tests?)?';
-const ON = '(?: (?:on|for|in|of|from) (?:<autoclave>|autoclave|it))?';
-const DONE =
-  '(?:done|run|ran|passed|pass|ok|okay|fine|clear|negative|back|in|through|gone through|come back|came back|finished|completed|due|noted|recorded|failed|fail|positive|alright|good|overdue)';
+const TEST = '<test>(?: tests?)?';
+/** Of no sort in particular. */
+const ANY_TEST = '(?:(?:daily|weekly|morning|autoclave|steriliser|steri) )+(?:tests?|checks)';
+/** What stands beside a test in a question about it, and nothing else. */
+const BESIDE =
+  'when whens what whats which who whos how hows has have had is are was were did do does will would can should must need needs to we i you they anyone someone anybody it its a all both each any every this last next latest first due overdue done run ran running pass passed passing fail failed been be get got come came back in on for of from with result results outcome log history record records date dates status show me us give list see check news word yet again ok okay fine clear negative positive good weekly daily monthly morning test tests testing <autoclave> autoclave autoclaves steriliser often long ago since until till before time much days day many noted recorded finished through go gone went turn turned out goes work worked required outstanding left missing missed schedule scheduled happened about joy not still so one';
 
 /** When the tests of the autoclaves were, how they came out, and when the next is due. */
 export const tests: Phrases = {
   name: 'ask:tests',
   phrases: [
+    { form: amid(TEST, BESIDE), asked: true, make: testsOf },
+    { form: amid(ANY_TEST, BESIDE), asked: true, make: testsOf },
     {
       form: form(
-        `when (?:was|were|did|is|are|has|have|do|does|should|must|will|would|can|'s)? ?(?:we|i|you|someone|anyone)? ?(?:(?:last|next|latest|need to|have to|last do|last run|do|run|need|get|result of|results of) ?)*${TEST}${ON}(?: (?:done|run|due|last|last done|last run|passed|be done|to be done|be run|be back|back|need doing|next|next due|due next|result|results|results due|result due))?${ON}`,
-        `whens (?:(?:last|next|latest|result of|results of) ?)*${TEST}${ON}(?: (?:done|due|due next|next due|last|back|result|results|results due|result due|last done|need doing|needing done))?${ON}`,
-        `(?:how long ago|how long|how many days) (?:was|since|is it since|has it been since|till|til|until|before|to) (?:last |next |we did |we ran )*${TEST}${ON}(?: (?:is |was )?(?:due|done|run))?`,
-        `(?:last|latest|next) ${TEST}${ON}(?: (?:date|result|results|due|done|was when|when|on))?`,
-        `${SHOW}(?:last |latest )?${TEST}${ON} (?:results|history|log|record|records|date|dates|due date|status|schedule|outcome|outcomes)`,
-        `${SHOW}(?:result|results|date|log|history|outcome|status) (?:of|for|from) (?:last |latest )?${TEST}${ON}`,
-        `(?:has|have|was|were|is|are|did|do|does|s|isn't|hasn't|did) (?:we |i |you |anyone |anybody |someone |somebody |any1 )?(?:(?:all|both|last|weekly|daily|todays|this weeks|done|do|run|ran|already|got|had|have|get) ?)*${TEST}${ON}(?: (?:all |both )?(?:been |come |came |get |got |gone )?${DONE})?(?: ok| okay| fine| alright)?${ON}`,
-        `(?:has|have|did|does|is|was) (?:<autoclave>|autoclave|autoclaves) (?:had |have |has |got |get |been |pass |passed |fail |failed |due |due for |its |it's |a |any )*${TEST}(?: (?:done|run|due|ok|passed))?`,
-        `${ANY}(?:news|word|result|results) (?:on|of|from|about|for|back on|back from) (?:last )?${TEST}${ON}`,
-        `(?:hows|how did|how was|what about|how about|what happened with|any joy with|how has) ${TEST}${ON}(?: (?:go|do|doing|come out|turn out|get on|went))?`,
-        `who (?:did|done|ran|does|has done|last did|runs|noted) ${TEST}${ON}(?: last)?`,
-        `(?:which|what) tests (?:are|is|have|has|were|do) ?(?:we|been)? ?(?:due|done|left|outstanding|need|have to do|need to do|been done)?(?: on (?:autoclave|<autoclave>))`,
-        `is it time for ${TEST}`,
-        `do (?:we|i) need (?:to do |to run |a )*${TEST}${ON}`,
+        `(?:has|have|did|does|is|was) (?:<autoclave>|autoclave|autoclaves) (?:had|have|passed|pass|got|done|been) (?:through )?(?:its|it's|their|all its)?(?: daily| weekly)? ?tests?(?: ok| yet)?`,
       ),
-      make: testsOf,
-    },
-    {
-      // "Spore test back?": said as a statement it would be a note.
-      form: form(`${TEST}${ON} (?:been |come )?${DONE}(?: yet| or not| ok)?`, `${TEST}${ON}`),
       asked: true,
       make: testsOf,
     },
     {
+      // With no word of asking: by what one calls for only to read it
       form: form(
-        '(?:have|has|are|were|did) ?(?:we|i|you|anyone|someone|all)? ?(?:daily|morning|weekly|autoclave|steriliser) (?:tests|checks)(?: (?:been )?(?:done|run|passed|ok))',
-        '(?:have|did|has) (?:we|i|you|anyone|someone) (?:done|do|run|ran) (?:daily|morning|weekly|autoclave|steriliser|all) (?:tests|test)',
-        '(?:daily|weekly|autoclave) tests (?:done|due|status)',
+        `${SHOW}(?:last |latest )?(?:${TEST}|${ANY_TEST})(?: (?:on|for|of) (?:<autoclave>|autoclave))? (?:results|history|log|records?|dates?|due dates?|status|schedule)`,
+        `(?:last|latest|next) (?:${TEST})(?: (?:date|due|when))?`,
+        `${TEST} due (?:when|date)`,
       ),
-      asked: true,
       make: testsOf,
     },
   ],

@@ -3,7 +3,7 @@ import { asks, asksAt, form, type Phrases, SURE } from './phrase.ts';
 import { ANY, SHOW } from './words.ts';
 
 const WORN =
-  '(?:(?:nearly|almost|about|getting|near|close to|coming up to|nearing|due|ready|due to be|needing|reaching|at|past|over|on|on the way|going|running|low on|short of|short on|short) ?(?:for |to |be )?)*(?:worn out|worn|done|finished|knackered|past it|old|limit|their limit|its limit|cycle limit|end|end of life|last legs|their last legs|retired|retiring|retirement|retire|replaced|replacing|replacement|replace|binned|binning|bin|limits|end of their life|cycles|max|maximum|life)';
+  '(?:(?:nearly|almost|about|getting|near|close to|coming up to|nearing|due|ready|due to be|needing|reaching|at|past|over|on|on the way|going|running|low on|short of|short on|short) ?(?:for |to |be )?)*(?:worn out|worn|finished for good|knackered|past it|old|limit|their limit|its limit|cycle limit|end|end of life|last legs|their last legs|retired|retiring|retirement|retire|replaced|replacing|replacement|replace|binned|binning|bin|limits|end of their life|cycles|max|maximum|life)';
 const DO = '(?:(?:do|does|should|must|will|would|shall|is|has|does|when|can|did) ?)';
 
 /** How far tips are worn, and whether to order. */
@@ -15,11 +15,12 @@ export const wear: Phrases = {
         `(?:which|what|how many) tips? (?:are|is|have|has|'re|need|needs|want|wants|will|should be)(?: got| to)? ?${WORN}`,
         `${ANY}tips? (?:that )?(?:are |is |need |needs |needing |wanting |want |to )?${WORN}`,
         `(?:are|is|do|does) any (?:tips?|of them) (?:need |needs |want )?(?:to )?(?:be )?${WORN}`,
-        `${SHOW}(?:tip )?(?:cycles|cycle counts?|cycle count|tip wear|tips wear|wear|tip life|tip lives|tips cycles|cycles on tips|cycles left)(?: (?:on|for|of|left) (?:tips|all tips|each tip|them))?`,
+        `${SHOW}(?:tip cycles|cycle counts?|tip wear|tip cycle counts?|tips wear|wear|tip life|tip lives|tips cycles|cycles on tips|cycles left)(?: (?:on|for|of|left) (?:tips|all tips|each tip|them))?`,
         `(?:which|what) tips? (?:has|have|s|is|are) ?(?:done|got|had)? ?(?:most|fewest|least|oldest) ?(?:cycles|uses|life|runs|goes|left)*(?: left)?`,
         `(?:which|what) (?:is|are|s) (?:oldest|most used|most worn|most cycled) tips?`,
         `(?:whats|which is) (?:oldest|most used|most worn|most worn out) tip`,
         `how many cycles (?:have|has|do|are|left|can) ?(?:tips|all tips|they|they all|each tip|each|we)? ?(?:done|got|have|left|had|got left|on tips|do)?`,
+        `(?:which|what|how many) tips? (?:has|have|with|got) (?:got )?(?:no|few|hardly any|not many|least|fewest|most|only a few) (?:more )?(?:cycles|uses|goes|life|runs)(?: left)?`,
         `how (?:worn|old|used) (?:are|is) (?:tips|they|all tips)`,
         `when do tips (?:need|want) (?:replacing|binning|retiring|changing|to be replaced)`,
         `how (?:long|many cycles|many goes|many times) (?:do|does|can|will) (?:tips?|a tip|each tip) (?:last|do|have|go for|be used|get)`,
@@ -48,10 +49,10 @@ export const wear: Phrases = {
     },
     {
       form: form(
-        `${DO}*(?:we|i|you|they|someone|need to)? ?(?:need to|have to|got to|ought to|want to|to|be)? ?(?:ordering|order|reorder|re-order|buy|get in|order in|order up|stock up on)(?: (?:any|some|more|new|any more|some more|any new|a few))* ?tips?`,
+        `${DO}*(?:we|i|you|they|someone|need to)? ?(?:need to|have to|got to|ought to|want to|to|be)? ?(?:be )?(?:ordering|order|reorder|re-order|buy|buying|get in|order in|order up|stock up on)(?: (?:any|some|more|new|any more|some more|any new|a few))* ?tips?`,
         `(?:is it |it )?time to (?:order|reorder|re-order|buy)(?: (?:any|some|more|new))* tips`,
         `how many (?:new )?tips (?:do|should|shall|must|would|to) ?(?:we|i|you)? ?(?:need to|have to)? ?(?:order|buy|reorder|get in)`,
-        `when (?:do|should|must|shall|will|to|are) ?(?:we|i|you)? ?(?:need to|have to|due to)? ?(?:order|buy|reorder|re-order)(?: (?:more|new|some|next))* tips`,
+        `when (?:do|should|must|shall|will|to|are) ?(?:we|i|you)? ?(?:need to|have to|due to)? ?(?:order|buy|reorder|re-order)(?: (?:more|new|some|next|any|any more|some more))* tips`,
         `(?:do|does) (?:tips|any tips) (?:need|want) (?:ordering|reordering|to be ordered)`,
         `(?:tips?|tip) (?:order|reorder|ordering|re-order)(?: (?:due|status|needed|point|check|date))?`,
         `(?:are|r) (?:tips|we) (?:due|needing) (?:an order|order|ordering|to order)(?: of)?(?: tips)?`,

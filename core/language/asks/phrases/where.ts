@@ -3,7 +3,7 @@ import { placeOf } from '../../roles/place.ts';
 import { type AskResult, ask, oneItem } from '../ask.ts';
 import { asks, form, type Phrases, SURE } from './phrase.ts';
 
-const PLACE = '(?:<site>|<room> (?:at |in )?<site>|<room>)';
+const PLACE = '(?:<site>|<room> (?:at |in )?<site>|<room>)(?: (?:now|today|<time>|right now|at moment))?';
 const IN = '(?:at|in|over at|up at|down at|on|for)';
 
 /** Where everything is, what is somewhere, and what is on or in something. */
@@ -33,6 +33,7 @@ export const where: Phrases = {
         `(?:are|is) (?:there )?any scanners? ${IN} ${PLACE}`,
         `(?:any|how many) scanners? ${IN} ${PLACE}`,
         `(?:anything|any kit) ${IN} ${PLACE}`,
+        `is there (?:a scanner|one|a scanner set up|one set up|one already set up|a scanner ready|one ready|a scanner already set up) ${IN} ${PLACE}`,
       ),
       placed: true,
       make: atPlace,
@@ -53,12 +54,15 @@ export const where: Phrases = {
     {
       form: form(
         '(?:what|which) (?:load|cycle|batch|run) (?:is|was|did|has|are|s) <tip> (?:in|go in|been in|go into|with|part of|put in|go on|on|go through in)?',
+        '(?:which|what) (?:loads|cycles|load) (?:has|was|have|did) <tip> (?:been|go|gone) (?:in|through|into)',
         '(?:which|what) (?:load|cycle) (?:has|had) <tip>(?: in it)?',
         '(?:which|what) scanner (?:is|was|s) <tip> on',
         'whats <tip> on',
         'when(?:s| will| is|ll| does| can i expect) <tip> (?:be |due |come |coming |get |to be )?(?:back|out|done|finished|ready|back again|through|sterile)',
         'how long (?:till|til|until|before|for) <tip>(?: is| will be)? ?(?:back|out|done|finished|ready|sterile)?',
         '(?:hows|how is) <tip>(?: (?:doing|getting on|coming along))?',
+        `<tip> when (?:come |coming |will come |is )?(?:back|ready|done|out)`,
+        `(?:is|has) <tip> (?:been )?(?:back yet|finished|done|out|through|come back|come out|came back|out of autoclave|back from autoclave|still in autoclave|in autoclave|in a load|on a scanner|still on a scanner|at autoclave)(?: yet)?`,
       ),
       make: (c) => itemOf(c, false),
     },
