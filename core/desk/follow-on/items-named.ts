@@ -1,3 +1,4 @@
+import { slipsBetween } from '../../language/suggest.ts';
 import type { Item } from '../../reading/slots.ts';
 import type { Session } from '../session.ts';
 import type { Leaning } from './told.ts';
@@ -6,7 +7,7 @@ import type { Leaning } from './told.ts';
 const ID = /^#?\p{L}{0,4}-?\d{1,4}(?:[-–]\p{L}{0,4}\d{1,4})?$/u;
 const NUMBER =
   /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty)$/i;
-const BETWEEN = /^(?:tips?|no|nos|number|numbers|num|and|n|to|thru|[-–&+])$/i;
+const BETWEEN = /^(?:tips?|no|nos|number|numbers|num|and|n|also|plus|to|thru|[-–&+])$/i;
 const LOAD = /^(?:loads?|cycles?) (?:no |number )?#?(\d{1,6})$/i;
 
 /** What words that name items alone stand for: as scanners, as tips, as a load; empty where they are no such thing. */
@@ -16,6 +17,8 @@ export interface Named {
   readonly loads: readonly Item[];
   /** They name tips, by that word or by ids that no scanner has. */
   readonly plainlyTips: boolean;
+  /** They hold words that are no name ("green but it failed"): what is meant has to be asked. */
+  readonly more: boolean;
 }
 
 /**
@@ -23,7 +26,10 @@ export interface Named {
  * it makes of them beside items (a place, a time, a doubt) means that they are not items alone.
  */
 export function itemsNamed(session: Session, words: string, note: Leaning): Named {
-  const list = words.split(/[\s,]+/).filter((word) => word !== '');
+  const list = words
+    .split(/[\s,]+/)
+    .map((word) => word.replace(/[.;:!]+$/, ''))
+    .filter((word) => word !== '');
   const areIds =
     list.some((word) => ID.test(word) || NUMBER.test(word)) &&
     list.every((word) => ID.test(word) || NUMBER.test(word) || BETWEEN.test(word));
@@ -31,10 +37,35 @@ export function itemsNamed(session: Session, words: string, note: Leaning): Name
   const load = LOAD.exec(words)?.[1];
   return {
     scanners: saysTip || load !== undefined ? [] : scannersIn(session, `wiped ${words}`, note),
-    tips: areIds ? tipsIn(session, `used ${saysTip ? words : `tips ${words}`}`, note) : [],
+    tips: areIds ? tipsIn(session, `used ${saysTip ? '' : 'tips '}${listed(list)}`, note) : [],
     loads: load === undefined ? [] : [`load:${load}`],
     plainlyTips: saysTip,
+    more: !areIds && load === undefined && !list.every((word) => isOfName(session, word)),
   };
+}
+
+/** The ids with commas between them, whatever people put there ("3. also 4"); a stretch stays one ("4 to 6"). */
+function listed(words: readonly string[]): string {
+  const isId = (one = '') => ID.test(one) || NUMBER.test(one);
+  return words
+    .filter((word) => !/^(?:and|n|also|plus|[&+])$/i.test(word))
+    .map((word, n, all) => (isId(word) && isId(all[n + 1]) ? `${word},` : word))
+    .join(' ');
+}
+
+const GLUE = /^(?:the|our|my|and|n|[&+]|one|ones|both|scanner|scanners|too)$/i;
+
+/** A word of a scanner's name, or of one that was learned, with at most one slip where it is long enough. */
+function isOfName({ practice, learned }: Session, word: string): boolean {
+  if (GLUE.test(word)) return true;
+  const names = [
+    ...practice.scanners.flatMap(({ id, name, also }) => [id, name, ...also]),
+    ...learned.map(({ words }) => words),
+  ];
+  const typed = word.toLowerCase().replace(/['’]s$/, '');
+  return names
+    .flatMap((name) => name.toLowerCase().split(/\s+/))
+    .some((own) => own === typed || (own.length > 3 && slipsBetween(typed, own, 1) <= 1));
 }
 
 function scannersIn({ read }: Session, text: string, { at, from, room }: Leaning): readonly Item[] {

@@ -1,5 +1,6 @@
 import { factWords } from '../../answers/fact-words.ts';
 import type { Pronoun } from '../../language/follow-on/pronoun.ts';
+import type { Why } from '../../language/read.ts';
 import type { Fact } from '../../reading/fact.ts';
 import type { Item } from '../../reading/slots.ts';
 import { itemsOf } from '../../record/items-of.ts';
@@ -18,6 +19,8 @@ interface Meant {
   readonly items: readonly Item[];
   readonly facts: readonly Fact[];
   readonly fits: boolean;
+  /** Where it went is not said but filled in. */
+  readonly placeUnsaid: boolean;
 }
 
 /** "Binned it": of the thing that this person told of last, if the reader finds sense in that; else one question or none. */
@@ -30,7 +33,7 @@ export function meantBy(session: Session, note: Leaning, pronoun: Pronoun): Foll
   if (only === undefined) return null;
   if (more !== undefined) return isOwn ? which(session, found.meant) : null;
   const mayTake = isOwn && found.sure && only.fits && !passedSince(session, note, found.told?.line ?? null);
-  const plain = only.facts.every((fact) => tightens(fact) && fact.by === undefined);
+  const plain = !only.placeUnsaid && only.facts.every((fact) => tightens(fact) && fact.by === undefined);
   if (found.told !== null && mayTake && plain)
     return { sort: 'taken', facts: only.facts, leans: { on: found.told.line.turn, how: 'meant' } };
   if (!isOwn && !only.fits) return null;
@@ -129,7 +132,7 @@ function readAs(
   items: readonly Item[],
 ): readonly Meant[] {
   const { at, from, room } = note;
-  const { reading } = session.read(saying(nameOf(session, items)), { at, from, room });
+  const { reading, why } = session.read(saying(nameOf(session, items)), { at, from, room });
   const { facts, asks, acts, plans, unclear } = reading;
   if (facts.length === 0 || asks.length + acts.length + plans.length + unclear.length > 0) return [];
   const spoken = new Set(facts.flatMap(itemsOf));
@@ -139,7 +142,13 @@ function readAs(
   const agrees = facts.every((fact) => fits(fact, session.timeline.state));
   // Something is found that was lost; whatever else people find is talk.
   if (!agrees && facts.some(({ kind }) => kind === 'found')) return [];
-  return [{ items, facts, fits: agrees }];
+  const placeUnsaid = why.some(({ slots: { site } }) => isUnsaid(site));
+  return [{ items, facts, fits: agrees, placeUnsaid }];
+}
+
+/** "It's arrived" says no place: whoever travels with it may type in either site's chat room. */
+function isUnsaid(site: Why['slots'][string] | undefined): boolean {
+  return site !== undefined && ('filledIn' in site || /^arriv/i.test(site.said));
 }
 
 function nameOf({ practice }: Session, items: readonly Item[]): string {

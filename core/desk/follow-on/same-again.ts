@@ -1,5 +1,6 @@
 import { factWords } from '../../answers/fact-words.ts';
 import type { Sameness } from '../../language/follow-on/sameness.ts';
+import { canonical } from '../../reading/canonical.ts';
 import type { Fact } from '../../reading/fact.ts';
 import type { Item } from '../../reading/slots.ts';
 import { capital, inWords } from '../../rules/tips/tip-words.ts';
@@ -17,30 +18,61 @@ import { type Leaning, type Told, toldBefore } from './told.ts';
 export function sameAgain(session: Session, note: Leaning, said: Sameness): FollowOn | null {
   const told = toldBefore(session, note);
   const own = told.find(({ line }) => line.from === note.from);
-  const before = own ?? told[0];
-  if (before === undefined) return null;
-  const sorts = namedOf(session, said.items, note, before);
-  if (sorts.length === 0) return null;
+  const found = own ?? told[0];
+  const before = found === undefined ? null : asItCame(found, said);
+  if (before === null) return null;
+  const named = namedOf(session, said.items, note, before);
+  const [first] = named.lists;
+  if (first === undefined) return null;
   const when = toIso(note.at);
-  const same = sorts.flatMap((items) => {
+  const same = named.lists.flatMap((items) => {
     const facts = sameOf(before.facts, items, when);
     return facts === null ? [] : [{ items, facts }];
   });
   const [only] = same;
-  const isPlain = before === own && !said.doubted && !passedSince(session, note, before.line);
-  if (isPlain && same.length === 1 && only !== undefined)
+  const isPlain = found === own && !before.other && !said.doubted && !named.more;
+  if (isPlain && only !== undefined && same.length === 1 && !passedSince(session, note, before.line))
     return { sort: 'taken', facts: only.facts, leans: { on: before.line.turn, how: 'same' } };
-  const items = only?.items ?? sorts[0] ?? [];
-  return asked(session, items, optionsFor(session, before, items, when, before === own));
+  const options = optionsFor(session, before, only?.items ?? first, when, found === own);
+  if (said.came === 'bad' && options.length === 0) return null;
+  return asked(session, only?.items ?? first, options, before.other ? '' : ' too');
+}
+
+/** What was told, as the note says that it came out; `other`: otherwise than was told, so that it is asked. */
+interface Came extends Told {
+  readonly other: boolean;
+}
+
+const BAD = new Set<Fact['kind']>(['held', 'missing', 'fault']);
+
+/** "Green didn't" turns what passed into a failure, to be asked about; `null` where there is nothing to be turned. */
+function asItCame(told: Told, { came }: Sameness): Came | null {
+  const { facts } = told;
+  if (came === undefined) return { ...told, other: false };
+  if (came === 'good') {
+    const passed = facts.map((fact) => ('outcome' in fact ? { ...fact, outcome: 'passed' as const } : fact));
+    return { ...told, facts: passed, other: canonical(passed) !== canonical(facts) };
+  }
+  if (facts.every((fact) => BAD.has(fact.kind) || ('outcome' in fact && fact.outcome === 'failed')))
+    return { ...told, other: false };
+  const turned = facts.flatMap((fact) =>
+    'outcome' in fact ? [{ ...fact, outcome: 'failed' as const }] : [],
+  );
+  return turned.length === facts.length ? { ...told, facts: turned, other: true } : null;
 }
 
 /** Item lists that the words can mean; a bare number only where tips were spoken of. */
-function namedOf(session: Session, words: string, note: Leaning, before: Told): readonly (readonly Item[])[] {
+function namedOf(
+  session: Session,
+  words: string,
+  note: Leaning,
+  before: Told,
+): { readonly lists: readonly (readonly Item[])[]; readonly more: boolean } {
   const other = otherScanner(session, words, note, before);
-  if (other !== null) return [other];
-  const { scanners, tips, loads, plainlyTips } = itemsNamed(session, words, note);
+  if (other !== null) return { lists: [other], more: false };
+  const { scanners, tips, loads, plainlyTips, more } = itemsNamed(session, words, note);
   const ofTips = plainlyTips || before.items.some((item) => item.startsWith('tip:'));
-  return [ofTips ? tips : [], scanners, loads].filter((items) => items.length > 0);
+  return { lists: [ofTips ? tips : [], scanners, loads].filter((items) => items.length > 0), more };
 }
 
 /** Each kind of what was told, said of these items; of somebody else's note nothing but what was done. */
@@ -86,13 +118,18 @@ export function bare(fact: Fact): Fact {
   return rest;
 }
 
-function asked({ practice }: Session, items: readonly Item[], options: readonly Option[]): FollowOn {
+function asked(
+  { practice }: Session,
+  items: readonly Item[],
+  options: readonly Option[],
+  too: string,
+): FollowOn {
   const tips = items.every((item) => item.startsWith('tip:'));
   const name = tips ? tipsAsRanges(items.map(idOf)) : inWords(items.map((item) => itemWords(practice, item)));
   const [only, more] = options;
   const head =
     only !== undefined && more === undefined
-      ? [{ strong: `${capital(only.label)} too?` }]
+      ? [{ strong: `${capital(only.label)}${too}?` }]
       : [{ strong: `${capital(name)} as well – what of it?` }];
   return { sort: 'asked', head, options };
 }

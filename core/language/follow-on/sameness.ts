@@ -6,6 +6,8 @@ export interface Sameness {
   readonly items: string;
   /** The note says itself that it may not be so. */
   readonly doubted: boolean;
+  /** What it says of how it came out: "green too, all good"; "green didn't", "nor 5" are the opposite of good. */
+  readonly came?: 'good' | 'bad';
 }
 
 /** Longer notes tell something of their own. */
@@ -18,7 +20,9 @@ const LONGEST = 10;
 export function samenessIn(text: string): Sameness | null {
   if (text.includes('?') || text.length > 80) return null;
   const doubt = DOUBT.exec(text);
-  let words = (doubt === null ? text : text.slice(0, doubt.index))
+  const whole = doubt === null ? text : text.slice(0, doubt.index);
+  const good = GOOD.exec(whole);
+  let words = (good === null ? whole : whole.slice(0, good.index))
     .replaceAll(/[’‘`´]/g, "'")
     .replaceAll(/[&+]/g, ' $& ')
     .trim()
@@ -27,29 +31,38 @@ export function samenessIn(text: string): Sameness | null {
     .filter((word) => word !== '');
   if (words.length < 2 || words.length > LONGEST) return null;
   let said = false;
+  let came: Sameness['came'] = good === null ? undefined : 'good';
   const take = (cut: Cut | null): boolean => {
     if (cut === null) return false;
     words = cut.rest;
-    said ||= cut.says;
+    said ||= cut.says !== false;
+    if (cut.says === 'good' || cut.says === 'bad') came = cut.says;
     return true;
   };
   while (take(leadOf(words)));
   while (take(tailOf(words)));
   const items = words.join(' ').replace(/,$/, '');
-  return said && /[\p{L}\p{N}]/u.test(items) ? { items, doubted: doubt !== null } : null;
+  if (!said || !/[\p{L}\p{N}]/u.test(items)) return null;
+  return { items, doubted: doubt !== null, ...(came === undefined ? {} : { came }) };
 }
+
+/** Said behind "too" of how it came out; alone it is no word of sameness. */
+const GOOD =
+  /[\s,–-]+(?:(?:it|they|that)? ?(?:is|was|are|were)? ?(?:all )?(?:good|fine|ok|okay|passed|clear)|no (?:issues|probs|problems))\W*$/i;
 
 const DOUBT =
   /(?:^|[\s,(–-])(?:i (?:think|guess|believe|reckon)|maybe|probably|prob|perhaps|possibly|not sure)\W*$/i;
 
-/** Words taken off one end; `says`: they say that it is the same. */
+/** What words at an end say: that it is the same, how it came out, or nothing. */
+type Says = boolean | 'good' | 'bad';
+
 interface Cut {
   readonly rest: string[];
-  readonly says: boolean;
+  readonly says: Says;
 }
 
 /** The longest run counts. */
-const LEADS: readonly (readonly [words: string, says: boolean])[] = [
+const LEADS: readonly (readonly [words: string, says: Says])[] = [
   ['same goes for', true],
   ['same thing for', true],
   ['same thing with', true],
@@ -71,11 +84,23 @@ const LEADS: readonly (readonly [words: string, says: boolean])[] = [
   ['ditto', true],
   ['likewise for', true],
   ['likewise with', true],
+  ['so is', true],
+  ['so are', true],
+  ['so was', true],
+  ['so were', true],
+  ['so has', true],
+  ['so did', true],
+  ['neither is', 'bad'],
+  ['neither did', 'bad'],
+  ['nor is', 'bad'],
+  ['nor did', 'bad'],
+  ['nor', 'bad'],
   ['likewise', true],
   ['as well as', true],
   ['also', true],
   ['plus', true],
   ['and', true],
+  ['n', true],
   ['&', true],
   ['+', true],
   ['then', false],
@@ -87,7 +112,7 @@ const LEADS: readonly (readonly [words: string, says: boolean])[] = [
   ['forgot to say', false],
 ];
 
-const TAILS: readonly (readonly [words: string, says: boolean])[] = [
+const TAILS: readonly (readonly [words: string, says: Says])[] = [
   ['done too', true],
   ['done as well', true],
   ['done aswell', true],
@@ -106,6 +131,11 @@ const TAILS: readonly (readonly [words: string, says: boolean])[] = [
   ['also', true],
   ['same', true],
   ['too', true],
+  ["didn't", 'bad'],
+  ['didnt', 'bad'],
+  ['did not', 'bad'],
+  ["wouldn't", 'bad'],
+  ['wouldnt', 'bad'],
   ['please', false],
   ['pls', false],
   ['thanks', false],

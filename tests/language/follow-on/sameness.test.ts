@@ -31,6 +31,9 @@ test.each([
   ['oh and 6', '6'],
   ['6, 7 too', '6, 7'],
   ['and the other one', 'the other one'],
+  ['so is the green one', 'the green one'],
+  ['n green', 'green'],
+  ['and 3. also 4', '3 also 4'],
 ])('“%s” says it of “%s”', (note, items) => {
   expect(samenessIn(note)).toEqual({ items, doubted: false });
 });
@@ -40,6 +43,18 @@ test.each(['6 as well I think', 'blue too, maybe', '6 as well probably'])('“%s
 });
 
 test.each([
+  ['green as well, all good', 'green', 'good'],
+  ['green too passed', 'green', 'good'],
+  ['6 too - fine', '6', 'good'],
+  ['green didn’t', 'green', 'bad'],
+  ['nor 5', '5', 'bad'],
+  ['neither is 5', '5', 'bad'],
+])('“%s” says of “%s” that it came out %s', (note, items, came) => {
+  expect(samenessIn(note)).toEqual({ items, doubted: false, came });
+});
+
+test.each([
+  'green all good',
   'blue too?',
   'blue',
   '6',

@@ -55,6 +55,12 @@ describe('it is asked', () => {
       'binned it',
       'Which one? Such as: tip 4 retired.\n1. tip 4\n2. tip 5',
     ],
+    [
+      'where it goes is not said',
+      'moved blue to north',
+      'it’s arrived',
+      'Blue scanner moved to Quay Street? yes or no',
+    ],
     ['where somebody else is named', 'used tip 5', 'Dan lost it', 'Tip 5 missing? yes or no'],
   ])('%s: “%s”, “%s”', async (_, first, then, line) => {
     expect(await underLast(['09:00', 'tom', first], ['09:04', 'tom', then])).toEqual([line]);

@@ -25,6 +25,13 @@ describe('a note that names only items says the same of them as the note before'
     ["can't find tip 4", '5 too', 'Tip 5 missing.'],
     ['tip 4 fell on the floor', 'and 5', 'Tip 5: dropped.'],
     ['load 118 on with tips 2 and 5', '7 too', 'Load 118 started with tip 7.'],
+    ['calibrated green, all good', 'blue as well, all good', 'Blue scanner calibrated, passed.'],
+    ['wiped green', 'so is the blue one', 'Blue scanner wiped down.'],
+    ['wiped green', 'and bleu', 'Blue scanner wiped down.'],
+    ['don’t use tip 4, it’s scratched', 'nor 5', 'Tip 5 held (it’s scratched).'],
+    ['used tip 2', 'and 3. also 4', 'Tips 3, 4 used.'],
+    ['used tips 1 to 3', '4 to 6 too', 'Tips 4–6 used.'],
+    ['tips 2 and 3 are back from the autoclave', 'and 4', 'Tip 4 said to be sterile.'],
   ])('“%s”, “%s”: %s', async (first, then, line) => {
     const said = await underLast(['09:00', 'tom', first], ['09:04', 'tom', then]);
     expect(said).toContain(line);
@@ -81,6 +88,8 @@ describe('where the note before does not settle it, one line asks', () => {
     ['used tip 5 on green', 'blue too', 'Blue scanner as well – what of it? Please type it in full.'],
     ['tip 5 on green', 'and 6', 'Tip 6 as well – what of it? Please type it in full.'],
     ['used tip 5', '6 as well I think', 'Tip 6 used too? yes or no'],
+    ['calibrated blue', 'same for green but it failed', 'Green scanner calibrated, passed too? yes or no'],
+    ['calibrated blue', 'green didn’t', 'Green scanner calibration failed? yes or no'],
   ])('“%s”, “%s”', async (first, then, line) => {
     expect(await underLast(['09:00', 'tom', first], ['09:04', 'tom', then])).toEqual([line]);
   });
@@ -173,6 +182,8 @@ describe('talk', () => {
     'also her mum',
     'and the blue chair',
     'same time too',
+    'nor me',
+    'Dan didn’t',
   ];
 
   test('a minute after a note draws nothing', async () => {
