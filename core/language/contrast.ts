@@ -46,6 +46,7 @@ const HEADS: Readonly<Record<string, Head>> = {
     tags: ['penetration', 'control', 'leak'],
     meant: meantWord('helix', { sort: 'noun', tag: 'penetration', form: 'b' }),
   },
+  'spore-test': { tags: ['spore'], meant: meantWord('spore', { sort: 'noun', tag: 'spore', form: 'b' }) },
   'load-finished': { tags: [] },
 };
 
@@ -60,7 +61,7 @@ function mayStand(part: Part): boolean {
     hasSort(part, 'glue') ||
     hasTag(part, 'neg') ||
     part.text === 'soiled' ||
-    ['pass', 'fail', 'debris', 'clean', 'be', 'have', 'do', 'use'].some((tag) => hasTag(part, tag))
+    ['result', 'pass', 'fail', 'debris', 'clean', 'be', 'have', 'do', 'use'].some((tag) => hasTag(part, tag))
   );
 }
 
@@ -80,7 +81,9 @@ function outcomeIn(parts: readonly Part[], previous: Interpretation): Part | nul
     )
   )
     return denied ? null : FAILED;
-  if (words.some((p) => hasTag(p, 'pass') || p.text === 'clean')) return denied ? FAILED : PASSED;
+  if (words.some((p) => /^(positive|growth|pos|\+ve)$/.test(p.text))) return denied ? null : FAILED;
+  if (words.some((p) => hasTag(p, 'pass') || /^(clean|negative|neg|clear|no growth|-ve)$/.test(p.text)))
+    return denied ? FAILED : PASSED;
   if (!denied || words.some((p) => YET.test(p.text))) return null;
   const first = previous.result.made[0]?.entry.outcome;
   return first === 'passed' ? FAILED : first === 'failed' ? PASSED : null;

@@ -86,8 +86,7 @@ function isAnotherAct(next: Draft, read: Interpretation): boolean {
   const says = (words: RegExp) => next.parts.some((p) => p.entity === undefined && words.test(p.text));
   const tips = next.parts.some((p) => p.entity?.is === 'tips');
   // "Sent 3 and 5, kept 7 back", "Kofi wiped Otter and Bríd did Heron".
-  if (next.parts.some((p) => p.entity === undefined && /^(kept|left|saved|skipped|missed)$/.test(p.text)))
-    return true;
+  if (staysBehind(next)) return true;
   if (
     next.parts.some(
       (p, i) =>
@@ -103,11 +102,25 @@ function isAnotherAct(next: Draft, read: Interpretation): boolean {
   if (read.frame.name === 'scan-started' && says(/^on (it|her|him)$/)) return false;
   if (tips && says(/^on (it|her|him)$/) && !next.parts.some((p) => hasTag(p, 'debris'))) return true;
   if (tips && says(/^on$/) && next.parts.some((p) => hasTag(p, 'put'))) return true;
+  // "3 fogging, 5 on instead".
+  if (
+    tips &&
+    says(/^on$/) &&
+    /^(fault|used|washed|retired|missing|held|bagged|inspected)$/.test(read.frame.name)
+  )
+    return true;
   // "Scan done on blue, 8's off": the tip is the next act's.
   if (read.frame.name.startsWith('scan') && says(/^off$/)) return true;
   // "19 in surgery 1, put blue in there" speaks back of the place.
   return says(/^(in |over )?there$/);
 }
+
+/** "Kept 7 back", "Otter stays here": what was not done to it. */
+function staysBehind(next: Draft): boolean {
+  return next.parts.some((p) => p.entity === undefined && STAYS.test(p.text));
+}
+
+const STAYS = /^(kept|left|saved|skipped|missed|stays?|stayed|staying|remains|remained)$/;
 
 /** "Moved blue and green to north": what does not read yet ends with a thing, and the next begins with another. */
 function goesOnAsList(
@@ -118,8 +131,12 @@ function goesOnAsList(
 ): boolean {
   if (read !== null || next.quoted || next.sort !== 'entities' || next.sentence !== draft.sentence)
     return false;
-  if (!/^(?:and|&|\+|,|n|plus)$/.test(next.joint) || leftOut(next.parts)) return false;
-  const isThing = (part: Part | undefined) => part?.entity?.is === 'scanner' || part?.entity?.is === 'tips';
+  if (!/^(?:and|&|\+|,|n|plus)$/.test(next.joint) || leftOut(next.parts) || staysBehind(next)) return false;
+  const people = parts.some((p) => hasTag(p, 'show'));
+  const isThing = (part: Part | undefined) =>
+    part?.entity?.is === 'scanner' ||
+    part?.entity?.is === 'tips' ||
+    (people && part?.entity?.is === 'person');
   return (
     isThing(parts[parts.length - 1]) &&
     isThing(next.parts.find((part) => !part.mark && !hasTag(part, 'glue')))
@@ -194,7 +211,8 @@ function separate(read: Interpretation, next: Draft, scope: NoteScope): boolean 
       (p) => p.entity?.is === 'tips' || p.entity?.is === 'scanner' || hasTag(p, 'lens') || hasTag(p, 'base'),
     ).length;
   const timed = (parts: readonly Part[]) => parts.some((p) => p.entity?.is === 'time');
-  const both = read.frame.name !== 'booked' && timed(next.parts) && timed(read.clause.parts) && things(next.parts) === 1;
+  const both =
+    read.frame.name !== 'booked' && timed(next.parts) && timed(read.clause.parts) && things(next.parts) === 1;
   if (!both && (things(next.parts) < 2 || things(read.clause.parts) < 2)) return false;
   return interpret([verb, ...next.parts], scope) !== null;
 }

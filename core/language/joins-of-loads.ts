@@ -24,6 +24,9 @@ export function speaksOfLoad(parts: readonly Part[]): boolean {
 /** "BI from Monday, negative": the result of the spore test just named. */
 export function isSporeResult(last: Draft, draft: Draft): boolean {
   if (draft.sort === 'act' || draft.parts.some((p) => p.unknown)) return false;
+  // "Positive on Etna, negative on Vesta": another's.
+  if (last.parts.some((p) => hasTag(p, 'result')) && draft.parts.some((p) => p.entity?.is === 'autoclave'))
+    return false;
   return last.parts.some((p) => hasTag(p, 'spore')) && draft.parts.some((p) => hasTag(p, 'result'));
 }
 

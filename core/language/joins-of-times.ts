@@ -27,7 +27,7 @@ export function headTimeOf(draft: Draft, scope: NoteScope, out: Output): void {
 
 /** "Two scans on Saturday, 9.15 and 10.45": figures and times behind bookings are when they are. */
 export function isBookedTimes(last: Draft, draft: Draft): boolean {
-  if (last.sentence !== draft.sentence) return false;
+  if (last.sentence !== draft.sentence || draft.parts.some((p) => p.text === 'scans')) return false;
   const scans = last.parts.some((p) => p.entity === undefined && /^scans$/.test(p.text));
   return (
     scans &&

@@ -80,7 +80,10 @@ function readDraft(
     draft.joint !== 'but' &&
     !leftOut(parts) &&
     verb.entity === undefined &&
-    !(verb.text === 'off' && parts.some((p) => p.entity === undefined && p.text === 'on'));
+    !(
+      (verb.text === 'off' || previous.frame.name === 'fault') &&
+      parts.some((p) => p.entity === undefined && p.text === 'on')
+    );
   const other = contrasted(draft, previous);
   if (other !== null) {
     const own = interpret(parts, scope);

@@ -3,6 +3,7 @@ import { type Draft, saidIn, sortOf } from './clauses.ts';
 import { jointOf } from './growth.ts';
 import { isLoadDetail } from './joins-of-loads.ts';
 import { isLook } from './joins-of-tips.ts';
+import { moreBookings } from './more-bookings.ts';
 import { hasSort, hasTag, type Part } from './part.ts';
 import { timedTwice } from './second-times.ts';
 
@@ -12,7 +13,7 @@ import { timedTwice } from './second-times.ts';
  */
 export function togetherAgain(drafts: readonly Draft[]): readonly Draft[] {
   if (drafts.length < 2) return drafts;
-  const begun = timedTwice(scanBegun(drafts) ?? drafts);
+  const begun = timedTwice(moreBookings(scanBegun(drafts) ?? drafts));
   const list: Draft[] = [];
   for (let i = 0; i < begun.length; i++) {
     const draft = begun[i];

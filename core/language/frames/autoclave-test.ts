@@ -1,4 +1,5 @@
 import type { Clause } from '../clause.ts';
+import { hasTag } from '../part.ts';
 import { autoclaveOf } from '../roles/autoclave.ts';
 import { outcomeOf } from '../roles/outcome.ts';
 import { type Frame, made, result } from './frame.ts';
@@ -17,16 +18,18 @@ export const autoclaveTest: Frame = {
     if (leakOnly(c, first)) return null;
     c.useTags(...SORTS, 'come', 'be', 'do', 'run', 'turn', 'go', 'finish', 'strip', 'load', 'have');
     const outcome = testOutcome(c);
-    const autoclave = autoclaveOf(c) ?? autoclaveBefore(c);
-    const facts = sorts.map(({ sort, at }) =>
-      made(
-        'autoclave-test',
-        {
-          sort,
-          ...(outcome === null ? {} : { outcome: outcome.outcome }),
-          ...(autoclave === null ? {} : { autoclave: autoclave.id }),
-        },
-        { sort: [at] },
+    const autoclaves = testedOnes(c);
+    const facts = autoclaves.flatMap((autoclave) =>
+      sorts.map(({ sort, at }) =>
+        made(
+          'autoclave-test',
+          {
+            sort,
+            ...(outcome === null ? {} : { outcome: outcome.outcome }),
+            ...(autoclave === null ? {} : { autoclave: autoclave.id }),
+          },
+          { sort: [at] },
+        ),
       ),
     );
     if (outcome === null) {
@@ -46,6 +49,21 @@ export const autoclaveTest: Frame = {
     };
   },
 };
+
+/** Those that were tested: every one that is named, else the one that is meant; one of nothing where none is. */
+function testedOnes(c: Clause): readonly ({ readonly id: string } | null)[] {
+  const named = c
+    .entities('autoclave')
+    .flatMap(({ at, entity }) => (entity.id === null ? [] : [{ id: entity.id, at }]));
+  // "Agnes passed, Dorothy failed": each has its own result.
+  const [from = 0, to = 0] = [named[0]?.at, named.at(-1)?.at];
+  const apart = c.parts
+    .slice(from, to)
+    .some((p) => p.entity === undefined && (hasTag(p, 'pass') || hasTag(p, 'fail') || hasTag(p, 'neg')));
+  if (named.length < 2 || apart) return [autoclaveOf(c) ?? autoclaveBefore(c)];
+  c.use(...named.map(({ at }) => at));
+  return named;
+}
 
 /** The autoclave of the test just told. */
 function autoclaveBefore(c: Clause): { id: string; said: string } | null {

@@ -40,7 +40,8 @@ export const booked: Frame = {
     const said = booking(c);
     if (
       said === null ||
-      c.has('cancel', 'start', 'finish', 'use', 'trace') ||
+      c.has('cancel', 'start', 'finish', 'use', 'trace', 'move', 'cold') ||
+      /^(to|can't|cannot|couldn't|not|never)$/.test(c.parts[said.at - 1]?.text ?? '') ||
       c.entities('scanner').length > 0
     )
       return null;

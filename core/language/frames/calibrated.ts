@@ -1,5 +1,6 @@
 import type { Clause } from '../clause.ts';
 import { wordsNumber } from '../lexicon/count.ts';
+import type { Part } from '../part.ts';
 import { outcomeOf } from '../roles/outcome.ts';
 import { type ScannersSaid, scannersOf } from '../roles/scanner.ts';
 import { each, namesScanner, withScanner } from './each-scanner.ts';
@@ -95,29 +96,24 @@ function wouldNot(c: Clause, verb: number): boolean {
 
 /** "Gray passed", "Otter failed again": a scanner passes or fails nothing else; −1 where more is said. */
 function passesAlone(c: Clause): number {
-  const [scanner, more] = c.entities('scanner');
-  const verb = c.word(/^(passed|failed|pass|passed ok|passed fine|passes|fails)$/);
-  const plain = c.parts.every(
-    (p) =>
-      p.mark ||
-      (p.entity === undefined
-        ? TRIES.test(p.text) ||
-          p.senses.some((s) => s.sort === 'glue' || s.tag === 'pass' || s.tag === 'fail')
-        : p.entity.is === 'scanner' || p.entity.is === 'time' || p.entity.is === 'number'),
-  );
-  if (
-    scanner === undefined ||
-    more !== undefined ||
-    (verb !== scanner.at + 1 &&
-      !(
-        verb === scanner.at + 2 &&
-        /^(has|just|then|now|only|finally|'s)$/.test(c.parts[scanner.at + 1]?.text ?? '')
-      ))
-  )
+  const scanners = c.entities('scanner');
+  const last = scanners.at(-1);
+  const verb = c.word(/^((both |all )?(passed|failed)|pass|passed ok|passed fine|passes|fails)$/);
+  if (last === undefined || verb < last.at || c.scope.strange > 0.5) return -1;
+  const between = c.parts.slice(last.at + 1, verb);
+  const beside = between.length <= 1 && between.every((p) => BEFORE_RESULT.test(p.text));
+  if (!beside || scanners.some(({ entity }) => entity.ids.length !== 1) || !c.parts.every(besideResult))
     return -1;
-  if (!plain || scanner.entity.ids.length !== 1 || c.scope.strange > 0.5) return -1;
   c.useTags('pass', 'fail');
   return verb;
+}
+
+const BEFORE_RESULT = /^(has|have|just|then|now|only|finally|'s|both|all)$/;
+
+function besideResult(part: Part): boolean {
+  if (part.entity !== undefined) return /^(scanner|time|number)$/.test(part.entity.is);
+  if (part.mark || TRIES.test(part.text)) return true;
+  return part.senses.some((s) => s.sort === 'glue' || s.tag === 'pass' || s.tag === 'fail');
 }
 
 const TRIES = /^(try|rd|nd|st|th|attempt|go|time|again|retry)$/;

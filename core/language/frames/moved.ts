@@ -81,6 +81,19 @@ function movingToRoom(c: Clause, place: PlaceSaid): number | undefined {
   return ['move', 'take', 'bring', 'put'].map((tag) => c.form(tag, 'g')).find((i) => i >= 0);
 }
 
+/** "Otter's base is at Weir": the base is no scanner. */
+function isOfBase(c: Clause, onBase: boolean): boolean {
+  const base = c.at('base');
+  const verb = c.word(/^(is|'s|are|was|left|in|at|moved|went|gone)$/, base);
+  return (
+    !onBase &&
+    base > 0 &&
+    c.parts[base - 1]?.text === "'s" &&
+    c.parts[base - 2]?.entity?.is === 'scanner' &&
+    verb > base
+  );
+}
+
 export const moved: Frame = {
   name: 'moved',
   on: ['site', 'room', 'come', 'scanner', 'get', 'bring'],
@@ -102,6 +115,7 @@ export const moved: Frame = {
       holdingRoom(c) ??
       c.word(STILL);
     if (!isArrival(c, place, verb)) return null;
+    if (isOfBase(c, onBase)) return null;
     const items = movable(c);
     if (items === null || isForSterilising(c, place, items)) return null;
     c.use(verb);

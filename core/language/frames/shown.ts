@@ -49,6 +49,16 @@ function tookThrough(c: Clause): number {
   return verb >= 0 && person !== null && person.at > verb && through > person.at ? verb : -1;
 }
 
+/** "Trained Kofi and Bríd on calibration": those joined to the first. */
+function alsoShown(c: Clause, from: number) {
+  const people = c.entities('person').filter(({ at }) => at > from);
+  const joined = people.filter(
+    ({ at }, i) => at === from + 2 * (i + 1) && /^(and|&|,|\+|n)$/.test(c.parts[at - 1]?.text ?? ''),
+  );
+  c.use(...joined.map(({ at }) => at));
+  return joined;
+}
+
 export const shown: Frame = {
   name: 'shown',
   on: ['show', 'word:through'],
@@ -98,13 +108,9 @@ export const shown: Frame = {
     for (const one of [...c.entities('scanner'), ...c.entities('tips'), ...c.entities('autoclave')])
       c.use(one.at);
     return result(
-      [
-        made(
-          'shown',
-          { person: person.entity.name, topic: topic.topic },
-          { person: [person.at], topic: [topic.at] },
-        ),
-      ],
+      [person, ...alsoShown(c, person.at)].map(({ at, entity }) =>
+        made('shown', { person: entity.name, topic: topic.topic }, { person: [at], topic: [topic.at] }),
+      ),
       verb,
       undefined,
       person.entity.known ? 1.3 : 0.8,

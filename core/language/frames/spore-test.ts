@@ -48,9 +48,18 @@ export const sporeTest: Frame = {
     if (outcome === 'running' && !isSurelyRunning(c, running, noun)) return null;
     const told = c.has('do', 'finish', 'run') || c.word(/^(done|did|back|result)$/) >= 0;
     if (outcome === null && (c.has('neg') || !told)) return null;
-    return { ...result([fact], verb < 0 ? noun : verb, missing), anyMood: true };
+    const said = result([fact], verb < 0 ? noun : verb, missing);
+    // "BI in Etna tomorrow" is still to be run; "BI in, result tomorrow" is running.
+    return outcome === 'running' && isAhead(c) ? said : { ...said, anyMood: true };
   },
 };
+
+function isAhead(c: Clause): boolean {
+  const ahead = c
+    .entities('time')
+    .some(({ entity }) => entity.span.days.some(({ first }) => first.sort === 'offset' && first.days > 0));
+  return ahead && c.word(/^(result|results|reading|read|due|ready|back|know|answer)$/) < 0;
+}
 
 function isSetGoing(c: Clause): boolean {
   if (c.has('incubate')) return true;
