@@ -36,7 +36,10 @@ function untested(step: Step, autoclave: AutoclaveState, date: string): TestSort
 /** A load has its result: an empty one counts toward the clear cycles after a repair; one after a second positive is recalled. */
 export function afterLoad(step: Step, load: LoadState, first: boolean): void {
   const autoclave = step.state.autoclaves.get(load.autoclave ?? UNNAMED);
-  if (autoclave === undefined) return;
+  if (autoclave === undefined) {
+    recallWhereverItRan(step, load);
+    return;
+  }
   // One whose start was not noted, or whose autoclave is told only now.
   const known =
     load.started !== null && (load.autoclave === null || autoclave.loadsSinceNegative.includes(load.key));
@@ -50,6 +53,16 @@ export function afterLoad(step: Step, load: LoadState, first: boolean): void {
   if (!first || autoclave.repaired === null) return;
   autoclave.clearCycles = load.status === 'passed' ? autoclave.clearCycles + 1 : 0;
   clearIfDone(step, autoclave);
+}
+
+/** Nobody said which autoclave it was in: it may have been in any of its site whose spore test is positive. */
+function recallWhereverItRan(step: Step, load: LoadState): void {
+  if (load.autoclave !== null || load.status !== 'passed') return;
+  const doubtful = [...step.state.autoclaves.values()].some((autoclave) => {
+    const here = autoclave.site === null || load.site === null || autoclave.site === load.site;
+    return here && autoclave.positivesInRow > 0 && recallNow(step.state, autoclave, load);
+  });
+  if (doubtful) recall(step, load);
 }
 
 /** After a second positive: repaired, then three clear empty-chamber cycles (CDC 2003, VI.F.9; read as quoted). */

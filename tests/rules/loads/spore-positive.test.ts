@@ -60,6 +60,32 @@ describe('a positive spore test', () => {
     expect(heard(given, '2026-11-23 12:00', positive)[0]).toContain('No loads are on record since');
   });
 
+  it('given such a load runs while the test comes back, then it is recalled once its result comes, until its autoclave is told', () => {
+    const given = sinceNegative('noted');
+    const begun = given.note('2026-11-23 11:30', { kind: 'load-started', load: '77', tips: ['7'] });
+    given.note('2026-11-23 12:00', positive);
+    const state = () => given.state.tips.get('7')?.state;
+    given.note('2026-11-23 12:20', { kind: 'load-finished', load: '77', outcome: 'passed' });
+    expect([state(), given.state.loads.get('77@2026-11-23')?.recalled?.at]).toEqual([
+      'used',
+      given.at('2026-11-23 12:20'),
+    ]);
+    given.timeline.setAside(begun);
+    given.note('2026-11-23 11:30', { kind: 'load-started', load: '77', tips: ['7'], autoclave: 'small' });
+    expect(state()).toBe('sterile');
+  });
+
+  it('given its own checks are noted good, then its tips are usable as those of any other load', () => {
+    const given = sinceNegative('noted');
+    given.note('2026-11-23 11:30', { kind: 'load-started', load: '77', tips: ['7'] });
+    given.note('2026-11-23 12:00', positive);
+    given.note('2026-11-23 12:20', {
+      ...{ kind: 'load-finished', load: '77', outcome: 'passed' },
+      ...{ celsius: 134, minutes: 3.5, indicator: 'passed' },
+    });
+    expect(given.state.tips.get('7')?.state).toBe('sterile');
+  });
+
   it('given a load’s checks are not noted, then it is recalled, and every scan under it is listed', () => {
     const given = sinceNegative('not noted');
     given.note(
