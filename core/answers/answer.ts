@@ -13,6 +13,7 @@ import { answerLast } from './asks/last.ts';
 import { answerLoad } from './asks/load.ts';
 import { answerLoads } from './asks/loads.ts';
 import { answerOrder } from './asks/order.ts';
+import { answerOutOfUse } from './asks/out-of-use.ts';
 import { answerReady } from './asks/ready.ts';
 import { answerRecord } from './asks/record.ts';
 import { answerRules } from './asks/rules.ts';
@@ -70,6 +71,8 @@ export function answer(ask: Ask, view: AskView): Answer {
       return answerWear(ask, view);
     case 'order':
       return answerOrder(view);
+    case 'out-of-use':
+      return answerOutOfUse(ask, view);
     case 'hours':
       return answerHours(ask, view);
     case 'cover':

@@ -76,6 +76,8 @@ export const ask = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('wear'), item: maybe(item), site }),
   /** Whether tips are to be ordered, when and how many. */
   z.strictObject({ kind: z.literal('order') }),
+  /** What is on hold or waits for a release, and what is missing; both where neither is said. */
+  z.strictObject({ kind: z.literal('out-of-use'), which: maybe(z.enum(['held', 'missing'])), site }),
   /** Opening hours of a day; with none said today's, or the next open day's. */
   z.strictObject({ kind: z.literal('hours'), site, day: maybe(localDate) }),
   /** Whether the cover is on ("is the cover on green?"); every scanner where none is named. */

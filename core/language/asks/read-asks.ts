@@ -194,7 +194,10 @@ function isGreeting(segment: Segment): boolean {
 function plainlyAsks(segments: readonly Segment[]): boolean {
   const first = segments[0];
   if (first === undefined || !opensQuestion(first.parts)) return false;
-  return !first.parts.some((p) => hasTag(p, 'lose'));
+  return (
+    /^(is|are|was|were|has|have)$/.test(first.parts[0]?.text ?? '') ||
+    !first.parts.some((p) => hasTag(p, 'lose'))
+  );
 }
 
 /** A number of who knows what, that is no id of ours, is asked nothing about: "the good old days of 419". */

@@ -29,7 +29,7 @@ function haveBeen(first: Part, next: Part, parts: readonly Part[]): boolean {
 function didGo(first: Part, next: Part, parts: readonly Part[]): boolean {
   return (
     first.text === 'did' &&
-    /^(the|that|this|our|my|all)$/.test(next.text) &&
+    (/^(the|that|this|our|my|all)$/.test(next.text) || isThing(next)) &&
     parts.some((p) => p.entity === undefined && /^(get|pass|fail|come|go|finish|settle)$/.test(p.text))
   );
 }
@@ -66,8 +66,11 @@ export function opensQuestion(parts: readonly Part[]): boolean {
 
 /** "Is autoclave ready": the article is left out. */
 function ofThing(first: Part, next: Part): boolean {
-  if (!/^(is|are|has|does)$/.test(first.text) || next.entity !== undefined) return false;
-  return next.senses.some(({ sort, tag }) => sort === 'noun' && THINGS.has(tag));
+  return /^(is|are|has|does)$/.test(first.text) && isThing(next);
+}
+
+function isThing({ entity, senses }: Part): boolean {
+  return entity === undefined && senses.some(({ sort, tag }) => sort === 'noun' && THINGS.has(tag));
 }
 
 const THINGS = new Set(['scanner', 'tip', 'autoclave', 'cover', 'spore', 'penetration', 'control', 'leak']);

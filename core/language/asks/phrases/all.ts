@@ -7,6 +7,7 @@ import { howPhrases } from './how.ts';
 import { incidents } from './incidents.ts';
 import { last } from './last.ts';
 import { loads } from './loads.ts';
+import { outOfUse } from './out-of-use.ts';
 import type { Phrases } from './phrase.ts';
 import { ready } from './ready.ts';
 import { record } from './record.ts';
@@ -27,6 +28,7 @@ export const phrases: readonly Phrases[] = [
   incidents,
   loads,
   wear,
+  outOfUse,
   hours,
   bookings,
   supply,

@@ -18,6 +18,8 @@ export const cover: Phrases = {
         `<scanner> (?:covered|${CLAD} on)(?: or not)?`,
         `wheres <scanner>'s ${CLAD}`,
         `when was <scanner> (?:last )?covered`,
+        `who (?:put|took) ${CLAD} (?:back )?(?:on|off|onto) <scanner>`,
+        `who (?:last )?covered <scanner>`,
       ),
       asked: true,
       make: coverOf,

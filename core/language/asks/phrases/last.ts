@@ -30,6 +30,7 @@ export const last: Phrases = {
     },
     {
       form: form(
+        'did (?:we|anyone|someone|i) calibrate',
         '(?:calibration|cal|calibrations) (?:history|log|dates|status|record|records|state)',
         '(?:show |show me |give me |list |whats )?(?:all )?last (?:calibrations|cals|calibration dates)',
         '(?:whats|whens) been calibrated',
@@ -47,13 +48,35 @@ export const last: Phrases = {
       ),
       make: asksAt('last', { of: 'wipe' }),
     },
+    {
+      form: form(
+        "(?:did|has) <scanner> (?:pass|passed|fail|failed)(?: (?:its|it's))?(?: (?:calibration|cal))?",
+        'how (?:many times|often) (?:has|did) <scanner> (?:failed|fail|passed|pass|been calibrated)(?: calibration)?',
+        'when did <scanner> (?:last )?(?:pass|fail)',
+        "(?:whats|show|show me) <scanner>(?:'s)? (?:calibration|last calibration|cal)(?: (?:history|date|log|status))?",
+        "<scanner>(?:'s)? (?:calibration|last calibration|cal) (?:history|date|log|status|record)",
+      ),
+      asked: true,
+      make: (c) => lastOf(c, 'calibration'),
+    },
+    {
+      form: form(
+        '(?:has|was|did|have) (?:anyone|someone|anybody|we)? ?(?:the )?(?:room )?(?:temperature|temp|take|taken|note|noted)(?: (?:been|temperature|temp))?(?: (?:taken|noted|done|recorded))?',
+      ),
+      asked: true,
+      make: ofPlace,
+    },
   ],
 };
 
 function lastMove(c: Clause): AskResult | null {
+  return lastOf(c, 'move');
+}
+
+function lastOf(c: Clause, of: 'move' | 'calibration'): AskResult | null {
   const item = oneItem(c, { before: false });
   if (item === null) return null;
-  return ask('last', { of: 'move', item: item.item }, SURE, { item: item.said }, item.missing);
+  return ask('last', { of, item: item.item }, SURE, { item: item.said }, item.missing);
 }
 
 /** Bare words of warmth are of the weather too: a place of ours, or the word for it, has to be said. */

@@ -26,6 +26,8 @@ export const loads: Phrases = {
         `how many ${LOADS} (?:are|is|have we got|do we have) (?:currently |still )?${OPEN}`,
         `what (?:load|cycle) (?:is|are) (?:<autoclave>|autoclave|it) (?:on|running|doing)`,
         `whats running(?: now)?`,
+        `(?:what|which) (?:load|cycle)(?: number)? are we (?:on|up to|at)`,
+        `(?:has|did|have) (?:the |that |last |this )?(?:load|cycle) (?:get|got|have|had|been given|finished|finish|been) ?(?:a result|its result|result|done|finished)?`,
         `(?:what|which) (?:load|cycle|batch) (?:is|s) (?:now |currently )?(?:in|on|on in) ${CLAVE}`,
         `${SHOW}(?:all |every )?(?:load|loads|cycle|cycles) (?:with|that have|that has|which have) (?:no|not got a|not had a|not got any) results?`,
         `(?:which|what|how many) tips (?:is|are|'s) (?:in|on in) ${CLAVE}`,
@@ -76,6 +78,8 @@ export const loads: Phrases = {
       form: form(
         `${SHOW}(?:${LOADS}|autoclave) (?:log|history)`,
         `(?:show|list|show me|give me) (?:all |last |latest |recent )?loads`,
+        `(?:whats|what was|whens|when was) (?:our )?(?:last|latest|most recent) (?:load|cycle|load number)(?: (?:on|in|through|from) ${CLAVE})?`,
+        `(?:last|latest) (?:load|cycle)(?: number)?(?: (?:on|in) ${CLAVE})?`,
       ),
       make: (c) => loadsOf(c, 'all'),
     },

@@ -25,6 +25,8 @@ export const record: Phrases = {
         'what (?:was|were) (?:done|noted|recorded|logged|going on)',
         `${SHOW}(?:notes|entries|activity|goings on|goings-on)`,
         `how many ${COUNTED} (?:have|did|has|had|were|was|got) ?${WHO}? ?(?:do|done|did|have|run|ran|use|used|get through|been|made|get done|carry out)?(?: run| done| used| made)?`,
+        `how many tips (?:did|have) ${WHO} (?:bin|binned|retire|retired|throw out|lose|lost|get through|use|used|chuck)(?: (?:out|away))?`,
+        '(?:any|were there any|have we had any|did we have any|what|how many) (?:faults?|problems?|issues?|breakages|drops|dropped tips)(?: (?:have|were|did|with|on|noted|we|been|there|had|have) ?)*(?:scanners?|tips|autoclave|noted)?',
         `(?:number|count|total|total number) of ${COUNTED}(?: (?:done|run|made|used))?`,
         `how many times (?:have|did) ${WHO} (?:scan|calibrate|wipe down|run autoclave)(?:ned|d)?`,
       ),

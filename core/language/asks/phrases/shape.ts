@@ -124,6 +124,7 @@ function withoutPlaces(line: string): string {
   return line
     .replace(PLACES, '')
     .replace(/^ +/, '')
+    .replace(BEHIND, '')
     .replace(/ {2,}/g, ' ')
     .replace(/(?<!\b(?:what|do|next|going on)) (?:now|yet|still)$/, '');
 }

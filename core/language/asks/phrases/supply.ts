@@ -8,6 +8,15 @@ export const supply: Phrases = {
   phrases: [
     {
       form: form(
+        '(?:what|how many tips|which tips|how many) (?:do|should|must|shall) (?:i|we) (?:need to |have to )?(?:bring|take|carry|send over|bring over|take over)(?: (?:to|over to|with me to|with us to|along to|for|up to|down to))?',
+        '(?:do|should|must) (?:i|we) (?:need to |have to )?(?:bring|take|send|send over) (?:any |some |more |extra |any more |some more )?tips?(?: (?:to|over to|over|up to|down to|off|for))?',
+        'when (?:do|should|must|shall) (?:i|we) (?:need to |have to )?(?:send|get) (?:tips|used tips|them|<used-tips>)(?: (?:off|in|by|away|off by|in by|sent|sent by))*',
+        'by when (?:do|should|must) (?:i|we) (?:need to )?send tips',
+      ),
+      make: asksOn('supply'),
+    },
+    {
+      form: form(
         `(?:have|do|will|would|did|has) ${WE} (?:be |have |got |get |have got )?(?:enough|plenty|sufficient)`,
         `${WE} (?:got|have) enough`,
         '(?:is|are|will) there (?:be )?(?:enough|plenty)',

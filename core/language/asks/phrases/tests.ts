@@ -18,6 +18,14 @@ export const tests: Phrases = {
     { form: amid(ANY_TEST, BESIDE), asked: true, make: testsOf },
     {
       form: form(
+        '(?:any|what|which|are there any|have we any|whats) (?:tests?|testing) (?:are |is |have |has |do |did |were )*(?:we |i )?(?:been |still |need to |have to )*(?:due|done|do|left|outstanding|run|outstanding|to do|overdue|failed|passed)(?: on (?:autoclave|<autoclave>))?',
+        '(?:are|have|were) (?:all |any )?tests (?:been )?(?:due|done|overdue|run|passed|outstanding)',
+      ),
+      asked: true,
+      make: testsOf,
+    },
+    {
+      form: form(
         `(?:has|have|did|does|is|was) (?:<autoclave>|autoclave|autoclaves) (?:had|have|passed|pass|got|done|been) (?:through )?(?:its|it's|their|all its)?(?: daily| weekly)? ?tests?(?: ok| yet)?`,
       ),
       asked: true,

@@ -9,6 +9,7 @@ export const tips: Phrases = {
         'whats (?:still )?(?:dirty|used|needs? (?:sterilising|autoclaving|washing|to go in autoclave|to go off))(?: then)?',
         'what (?:still )?needs (?:sterilising|autoclaving|washing|bagging|to go in autoclave|to go in|to be sterilised|to be autoclaved)',
         'whats (?:left |waiting )?(?:to (?:sterilise|autoclave|wash|bag|go in autoclave))',
+        '(?:which|what) tips (?:should|do|must|shall|can) (?:i|we) (?:need to |have to )?(?:send|wash|autoclave|bag|put in|load|reprocess)(?: (?:off|in|next|in next load))*',
         'dirty tips',
         'used tips',
       ),

@@ -12,7 +12,7 @@ export const where: Phrases = {
   phrases: [
     {
       form: form(
-        'wheres (?:all |both )?(?:everything|scanners|scanner fleet|all scanners|them all)(?: (?:now|at|gone|got to|today|hiding))?',
+        'wheres (?:all |both )?(?:everything|scanners|scanner fleet|all scanners|them all)(?: (?:now|at|to|gone|got to|today|hiding))?',
         '(?:where|whereabouts) (?:have|did) (?:all |both )?(?:scanners|everything) (?:gone|go|got to|end up|get to)',
         "(?:who(?:'s| is| has| has got|s|'s got) |whos got |who have )(?:got )?(?:all )?scanners",
         '(?:show|list|show me|list me|tell me) where (?:everything|all scanners|scanners) (?:is|are)',
@@ -44,6 +44,9 @@ export const where: Phrases = {
         '(?:which|what) tip (?:has|did|does|is) <scanner> (?:got|have|wearing|using)(?: on)?',
         '(?:which|what) tip (?:is|was|are|did|have) (?:it|we|i|you|someone|they) (?:put|got|fit|fitted|using|use)? ?on <scanner>',
         'whats (?:currently )?(?:on|fitted to|fitted on|fitted) <scanner>',
+        'when (?:did|is|does|will|s) <scanner> (?:leave|left|arrive|get there|get here|get back|go|move|come|came|come back|due back|back|coming back|due here|be back|set off)(?: (?:for|to|at|from))?',
+        '(?:has|is|did) <scanner> (?:still )?(?:arrived|left|gone|on its way|on the way|on way|en route|got there|been moved|back|back yet|in transit|travelling|set off|arrive|leave|moved|missing|found|lost)(?: yet)?',
+        'how long has <scanner> been (?:there|here|away|gone|out)?',
         '(?:has|does|did) <scanner> (?:have|got|get) (?:a|any) tip(?: on| fitted)?',
         '(?:is there |is )?(?:a|any) tip (?:still )?on <scanner>(?: now)?',
         "whats (?:tip )?(?:number )?on <scanner>'s (?:tip|head|end)",
@@ -54,6 +57,11 @@ export const where: Phrases = {
     {
       form: form(
         '(?:what|which) (?:load|cycle|batch|run) (?:is|was|did|has|are|s) <tip> (?:in|go in|been in|go into|with|part of|put in|go on|on|go through in)?',
+        'when (?:did|was|has) <tip> (?:go|went|put|gone|sent|leave|been put|been sent|last sent) ?(?:in|into|to|off|through|in to)? ?(?:autoclave|<autoclave>|load|a load|steri|wash)?',
+        'how long has <tip> been (?:in|away|gone|out|sterile|held|on hold|missing|dirty|used|waiting|in autoclave|there|sitting|like that)(?: (?:autoclave|<autoclave>|for))?',
+        'is <tip> (?:still )?(?:missing|lost|found|back yet|held|on hold|out)',
+        '(?:has|did) (?:anyone|anybody|someone|we) (?:find|found|seen|lost|lose) <tip>(?: yet)?',
+        '(?:why|how come) (?:was|is|did|s) <tip> (?:held|on hold|taken out|put on hold|retired|binned|out of use)',
         '(?:which|what) (?:loads|cycles|load) (?:has|was|have|did) <tip> (?:been|go|gone) (?:in|through|into)',
         '(?:which|what) (?:load|cycle) (?:has|had) <tip>(?: in it)?',
         '(?:which|what) scanner (?:is|was|s) <tip> on',
