@@ -85,6 +85,12 @@ function outcomeIn(parts: readonly Part[], previous: Interpretation): Part | nul
   if (words.some((p) => hasTag(p, 'pass') || /^(clean|negative|neg|clear|no growth|-ve)$/.test(p.text)))
     return denied ? FAILED : PASSED;
   if (!denied || words.some((p) => YET.test(p.text))) return null;
+  // "Severn's calibrated, Trent isn't": not done yet, where nothing was said of how it went.
+  const judged = previous.clause.parts.some(
+    (p) =>
+      p.entity === undefined && ['pass', 'fail', 'debris', 'clean', 'result'].some((tag) => hasTag(p, tag)),
+  );
+  if (!judged) return null;
   const first = previous.result.made[0]?.entry.outcome;
   return first === 'passed' ? FAILED : first === 'failed' ? PASSED : null;
 }

@@ -60,6 +60,16 @@ function isToldNext(following: Draft | undefined): boolean {
 }
 
 /** "Retired 17, it's done 100": a number told of it is none of its kind. */
+/** "Covered Severn, Trent's still bare": a thing with a word of its own that nobody knows. */
+function tellsOfItself(next: Draft): boolean {
+  const thing = next.parts.findIndex((p) => p.entity?.is === 'scanner');
+  return (
+    thing >= 0 &&
+    next.parts.slice(thing + 1).some((p) => p.unknown) &&
+    next.parts.some((p) => /^('s|is|are|still|was)$/.test(p.text))
+  );
+}
+
 export function countsIt(next: Draft): boolean {
   return (
     /^(it|he|she|that|this|they)$/.test(next.parts[0]?.text ?? '') &&
@@ -68,7 +78,7 @@ export function countsIt(next: Draft): boolean {
 }
 
 function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: NoteScope): boolean {
-  if (read !== null && countsIt(next)) return false;
+  if (read !== null && (countsIt(next) || tellsOfItself(next))) return false;
   if (next.quoted || supposition(next.parts) >= 0) return false;
   if (read !== null && (leftOut(next.parts) || (!fillsLoad(read, next) && isAnotherAct(next, read))))
     return false;
@@ -90,8 +100,8 @@ function isAnotherAct(next: Draft, read: Interpretation): boolean {
   if (
     next.parts.some(
       (p, i) =>
-        p.entity?.is === 'person' &&
-        /^(did|has|had|took|used|wiped|washed|done)$/.test(next.parts[i + 1]?.text ?? ''),
+        (p.entity?.is === 'person' || (i === 0 && /^(i|we)$/.test(p.text))) &&
+        /^(did|has|had|have|took|used|wiped|washed|done)$/.test(next.parts[i + 1]?.text ?? ''),
     )
   )
     return true;
@@ -102,6 +112,14 @@ function isAnotherAct(next: Draft, read: Interpretation): boolean {
   if (read.frame.name === 'scan-started' && says(/^on (it|her|him)$/)) return false;
   if (tips && says(/^on (it|her|him)$/) && !next.parts.some((p) => hasTag(p, 'debris'))) return true;
   if (tips && says(/^on$/) && next.parts.some((p) => hasTag(p, 'put'))) return true;
+  // "M4 bagged, M3 back in the sink".
+  if (
+    tips &&
+    /^(washed|bagged|used|sent|inspected)$/.test(read.frame.name) &&
+    says(/^(back|back in|back on|still in|in)$/) &&
+    !says(/^(autoclave|steri)$/)
+  )
+    return true;
   // "3 fogging, 5 on instead".
   if (
     tips &&
@@ -213,7 +231,11 @@ function separate(read: Interpretation, next: Draft, scope: NoteScope): boolean 
   const timed = (parts: readonly Part[]) => parts.some((p) => p.entity?.is === 'time');
   const both =
     read.frame.name !== 'booked' && timed(next.parts) && timed(read.clause.parts) && things(next.parts) === 1;
-  if (!both && (things(next.parts) < 2 || things(read.clause.parts) < 2)) return false;
+  // "Wiped Severn and the base of Trent": a part of another.
+  const part =
+    next.parts.some((p) => hasTag(p, 'lens') || hasTag(p, 'base')) &&
+    next.parts.some((p) => p.entity?.is === 'scanner');
+  if (!both && (things(next.parts) < 2 || (things(read.clause.parts) < 2 && !part))) return false;
   return interpret([verb, ...next.parts], scope) !== null;
 }
 

@@ -74,9 +74,11 @@ function readDraft(
   const bare =
     draft.sort === 'entities' &&
     !countsIt(draft) &&
+    goesOnBarely(draft) &&
     previous !== null &&
     verb !== undefined &&
     draft.joint !== '' &&
+    !/^(as|because|since|which|who|after|while|so|hence|therefore)$/.test(draft.joint) &&
     draft.joint !== 'but' &&
     !leftOut(parts) &&
     verb.entity === undefined &&
@@ -103,13 +105,24 @@ function readDraft(
   return interpret(proVerb(parts, verb) ?? [verb, ...parts], scope);
 }
 
+/** Nothing but things and small words: "Trent's still bare", "rerun as 311" have something of their own to say. */
+function goesOnBarely(draft: Draft): boolean {
+  return draft.parts.every(
+    (p) =>
+      p.entity !== undefined ||
+      p.mark ||
+      (!p.unknown && !p.senses.some((s) => s.sort === 'verb' && s.form === 'd' && !OPEN_VERBS.has(s.tag))),
+  );
+}
+
+/** Verbs that stand for any other, and results. */
+const OPEN_VERBS = new Set(['be', 'have', 'do', 'finish', 'pass', 'fail', 'get', 'come', 'go']);
+
 /** "Kofi wiped Otter and Bríd did Heron": who did the same to another. */
 function proVerb(parts: readonly Part[], verb: Part): readonly Part[] | null {
   const did = parts[1];
-  const told =
-    parts[0]?.entity?.is === 'person' &&
-    did?.entity === undefined &&
-    /^(did|has|had|done)$/.test(did?.text ?? '');
+  const who = parts[0]?.entity?.is === 'person' || /^(i|we)$/.test(parts[0]?.text ?? '');
+  const told = who && did?.entity === undefined && /^(did|has|had|have|done)$/.test(did?.text ?? '');
   return told ? [...parts.slice(0, 1), verb, ...parts.slice(2)] : null;
 }
 

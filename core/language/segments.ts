@@ -133,13 +133,30 @@ export function sentencesOf(parts: readonly Part[], spaced: (part: Part) => bool
     else if (part.mark && HARD.has(part.text)) endAt(parts, i, built);
     else if (part.mark && SOFT_MARKS.has(part.text)) softMark(part, spaced, built);
     else if (part.mark && !hasSort(part, 'verb') && part.text !== '->') continue;
-    else if (part.entity === undefined && SOFT_WORDS.has(part.text) && joins(parts, i)) {
-      built.join(part.text);
-      if (asksOf(parts, i)) built.add(part);
-    } else built.add(part);
+    else softWord(parts, i, part, built);
   }
   built.end(false);
   return built.sentences;
+}
+
+/** A word that joins two clauses; it stays with the second where that could not be read without it. */
+function softWord(parts: readonly Part[], i: number, part: Part, built: Builder): void {
+  const joint = part.entity === undefined && SOFT_WORDS.has(part.text) && joins(parts, i);
+  const after = part.entity === undefined && part.text === 'after' && tellsDone(parts, i);
+  if (joint || after) built.join(part.text);
+  if (!joint || after || asksOf(parts, i)) built.add(part);
+}
+
+/** "Put M4 on after taking M3 off": what was done before. */
+function tellsDone(parts: readonly Part[], at: number): boolean {
+  const next = parts[at + 1];
+  return (
+    at > 1 &&
+    next?.entity === undefined &&
+    ['take', 'remove', 'wash', 'bag', 'wipe', 'clean'].some(
+      (tag) => next?.senses.some((s) => s.tag === tag && s.form === 'g') === true,
+    )
+  );
 }
 
 function asksOf(parts: readonly Part[], at: number): boolean {

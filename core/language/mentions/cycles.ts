@@ -110,7 +110,7 @@ function withSeconds(scan: Scan, value: number, at: number): { value: number; to
   const seconds = Number.isInteger(value) ? decimalNumber(scan, at) : null;
   if (seconds === null || seconds.words || !Number.isInteger(seconds.value)) return { value, to: at };
   const unit = /^(s|sec|secs|second|seconds)$/.test(textAt(scan, seconds.to));
-  const alone = /^([,.;]|)$/.test(textAt(scan, seconds.to)) && [15, 30, 45].includes(seconds.value);
+  const alone = /^([,.;]|)$/.test(textAt(scan, seconds.to)) && seconds.value % 5 === 0;
   if (seconds.value > 59 || seconds.value < 1 || !(unit || alone)) return { value, to: at };
   return { value: value + seconds.value / 60, to: unit ? seconds.to + 1 : seconds.to };
 }

@@ -47,10 +47,24 @@ export const tipsBare: Finder = (scan, at) => {
   const own =
     list !== null && textAt(scan, list.to) === 's' && glued(scan, list.to) && tipThing(scan, list.to + 1);
   if (list !== null && own) return { entity: said(list, false), to: list.to + 1 };
-  if (list === null || /^[)%]$/.test(textAt(scan, list.to)) || opensItem(scan, at) || counts(scan, list.to))
+  if (
+    list === null ||
+    /^[)%]$/.test(textAt(scan, list.to)) ||
+    opensItem(scan, at) ||
+    counts(scan, list.to) ||
+    (Number(textAt(scan, at)) <= 12 && countsPacks(scan, list.to))
+  )
     return null;
   return { entity: said(list, false), to: list.to };
 };
+
+/** "3 wet packs", "2 torn pouches". */
+function countsPacks(scan: Scan, at: number): boolean {
+  return (
+    /^(wet|damp|soggy|torn|open|dry|empty|spare)$/.test(textAt(scan, at)) &&
+    /^(packs|pouches|bags)$/.test(textAt(scan, at + 1))
+  );
+}
 
 /** "2 washed, 3 to go": numbers alone count there. */
 const COUNTS_DOWN = /\b\d+ (?:more )?to go\b/i;
