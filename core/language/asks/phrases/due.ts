@@ -22,7 +22,7 @@ export const due: Phrases = {
         'hows (?:everything|it all|things) (?:looking|standing|stand)',
         'how do(?:es)? (?:things|everything|it all) (?:stand|look)',
         'wheres everything at',
-        'wheres we (?:at|up to) with everything',
+        'wheres we (?:at |up to )?with everything',
         '(?:where|how) are we (?:at|up to) with everything',
         '(?:give me |give us |can you give me |could you give me |i need |need |can i have )?(?:a )?(?:quick |brief |short )?(?:summary|overview|rundown|update|recap) (?:of|on) (?:where (?:we are|were|things are|everything is|we stand|things stand)(?: at| up to| with everything)?)',
         'fill me in',

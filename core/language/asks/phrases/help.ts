@@ -11,6 +11,7 @@ export const help: Phrases = {
         'whos this bot',
         'whats you(?: for)?',
         'are you (?:there|awake|alive|working|on|listening) (?:bot|scanward)',
+        'are you a',
         'are you (?:a )?(?:bot|robot|machine|computer|real|human|real person|ai)',
         '(?:what|whats) (?:does )?(?:this|that) bot(?: for| do)?',
         'how (?:do|should|can) (?:i|we) (?:tell|let) you (?:i|ive|i have|that|we|know|when|what|about)(?: .{1,60})?',

@@ -18,6 +18,7 @@ export const hours: Phrases = {
         `(?:whats|what are|what time is|when is|whens) (?:our |usual |normal )?(?:opening|closing|close|open|shutting|finishing|finish)(?: time| hours| times)?`,
         `(?:what|which) (?:hours|days|times) (?:are|do|is|does|will|r|were) ${US} (?:be )?(?:open|doing|working|work|do|on|in|here|close|closed|shut)?`,
         `(?:opening|closing|open|working) (?:hours|times|time)`,
+        'whats (?:opening )?hours',
         `when (?:are|is|do|will) ${US} (?:next )?(?:be )?(?:open|closed|shut)(?: next| again)?`,
         `how long (?:are|is|will) ${US} (?:be )?(?:open|closed|shut)(?: for)?`,
         `how long (?:till|til|until|before|to|have we got till|is it till) ${US} (?:close|shut|open|finish|lock up)`,

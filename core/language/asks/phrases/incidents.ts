@@ -35,6 +35,7 @@ export const incidents: Phrases = {
         `${ANY}${INCIDENTS} (?:that (?:are|is) |which are |which is )?(?:still )?${STANDING}`,
         `${SHOW}${STANDING} ${INCIDENTS}`,
         `(?:which|what|how many) ${INCIDENTS} (?:are|is|'s|have|do we have|have we got) (?:still )?(?:${STANDING}|to close|to be closed|need closing)`,
+        `${INCIDENTS} (?:still )?(?:to close|to be closed|open)`,
         `(?:is|are) (?:there )?(?:a |any |still a |still any )?${INCIDENTS} (?:still )?${STANDING}(?: (?:for|on|about|with) (?:<tip>|<scanner>|<load>))?`,
         `how many ${STANDING} ${INCIDENTS}(?: (?:are there|do we have|have we got))?`,
         `(?:are|is) (?:all )?${INCIDENTS} (?:all )?(?:closed|open|sorted|closed off|resolved|dealt with)`,

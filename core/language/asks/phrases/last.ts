@@ -20,7 +20,7 @@ export const last: Phrases = {
     {
       form: form(
         '(?:how|hows) (?:warm|hot|cold|cool|chilly) (?:is|was|it) ?(?:it)?(?: in there| in here| there| in)?',
-        '(?:whats|what was) ?(?:last |latest |room )?(?:temperature|temp|room temp|room temperature|temperature reading|temp reading|reading)(?: (?:like|reading|in there|in here|there))?',
+        '(?:whats|what was|hows) ?(?:last |latest |room )?(?:temperature|temp|room temp|room temperature|temperature reading|temp reading|reading)(?: (?:like|reading|in there|in here|there))?',
         'what (?:temp|temperature) (?:is|was|did) (?:it|we)(?: (?:get|have|say|in there|in here|there))?',
         '(?:last|latest|current) (?:room )?(?:temperature|temp)(?: reading)?',
         '(?:room )?(?:temperature|temp)(?: reading)?',

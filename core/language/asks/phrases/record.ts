@@ -18,7 +18,7 @@ export const record: Phrases = {
     {
       form: form(
         '(?:what|what all|whats) (?:has |have |was |went |been |all )*(?:happened|happening|happen|gone on|went on|going on|noted|recorded|logged|done|written down|on)(?: (?:here|everywhere|in clinic))?',
-        'what went (?:on|wrong|down)',
+        'what went(?: on| wrong| down)?',
         `what (?:have|did|has|all did) ${WHO} (?:do|done|did|note|log|record|get done|get up to|get through|write down)`,
         'who (?:did|done|has done) what',
         '(?:show |show me |give me |list |send me |export )?everything (?:that )?(?:happened|noted|done|recorded|logged|from|that happened|that was done|that was noted)',

@@ -17,7 +17,7 @@ export const supply: Phrases = {
     },
     {
       form: form(
-        `(?:have|do|will|would|did|has) ${WE} (?:be |have |got |get |have got )?(?:enough|plenty|sufficient)`,
+        `(?:have|do|will|would|did|has) ${WE} (?:be |have |got |get |have got )?(?:enough|plenty|sufficient)(?: <number>)?`,
         `${WE} (?:got|have) enough`,
         '(?:is|are|will) there (?:be )?(?:enough|plenty)',
         '(?:got |have )?(?:enough|plenty)',

@@ -21,6 +21,8 @@ export const wear: Phrases = {
         `(?:whats|which is) (?:oldest|most used|most worn|most worn out) tip`,
         `how many cycles (?:have|has|do|are|left|can) ?(?:tips|all tips|they|they all|each tip|each|we)? ?(?:done|got|have|left|had|got left|on tips|do)?`,
         `(?:which|what|how many) tips? (?:has|have|with|got) (?:got )?(?:no|few|hardly any|not many|least|fewest|most|only a few) (?:more )?(?:cycles|uses|goes|life|runs)(?: left)?`,
+        `(?:which|what|any) tips (?:are |that are )?(?:wearing|wearing out|nearly done for|done for|on (?:their|its|the) last legs|getting old|getting worn)(?: out)?`,
+        'tips (?:nearly |almost )?(?:done for|worn out|worn)',
         `(?:whats|what are) (?:tip |cycle |tips' |makers |maker's |tips )*(?:limit|limits)(?: (?:on|for|of) (?:tips|a tip|each tip))?`,
         `how many (?:cycles|times|goes|uses) (?:are|is) (?:tips|a tip|each tip) (?:good for|allowed|ok for|rated for|meant to do)`,
         `how (?:worn|old|used) (?:are|is) (?:tips|they|all tips)`,

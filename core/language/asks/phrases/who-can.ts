@@ -21,7 +21,7 @@ export const whoCan: Phrases = {
         `(?:has|have|was|were|did) (?:anyone|anybody|everyone|everybody|someone|any of us) (?:else )?(?:get )?${TAUGHT} ${DOING}${TOPIC}`,
         `(?:which|what) (?:staff|nurses?|people|of us|of team) (?:can|know how to|are|have|is|has) (?:${TAUGHT} )?${DOING}${TOPIC}`,
       ),
-      make: ofTopic,
+      make: (c) => ofTopic(c),
     },
     {
       form: form(
@@ -35,7 +35,7 @@ export const whoCan: Phrases = {
       asked: true,
       make: (c) => {
         const person = personIn(c);
-        const found = person === null ? null : ofTopic(c);
+        const found = person === null ? null : ofTopic(c, true);
         if (person === null || found === null) return null;
         return ask('who-can', { ...found.made.entry, person: person.name }, SURE, { person: [person.at] });
       },
@@ -72,7 +72,8 @@ function personIn(c: Clause): { readonly name: string; readonly at: number } | n
 }
 
 /** Words that nobody knows are about something else: "who can do the school run". */
-function ofTopic(c: Clause): AskResult | null {
+function ofTopic(c: Clause, named = false): AskResult | null {
+  if (!named && personIn(c) !== null) return null;
   const strange = c.parts.some(
     (p) => p.entity === undefined && !p.mark && isOther(p.senses.map(({ sort }) => sort)),
   );
