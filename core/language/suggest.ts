@@ -57,6 +57,17 @@ export function suggestionFor(
   return onlyOne(texts.map((one) => ({ text: one, read: read(one, context) })));
 }
 
+/** Whether every word of a note is one of the practice's or of the trade's talk, or a slip of one: no other thing is spoken of. */
+export function knowsEachWord(practice: Practice, text: string): boolean {
+  const targets = wordsOf(practice);
+  return tokenize(text).every(
+    ({ kind, text: word }) =>
+      kind !== 'word' ||
+      targets.has(word) ||
+      (word.length >= 4 && !isEnglish(word) && nearestWords(word, targets).length > 0),
+  );
+}
+
 /** The one that makes a plain fact or question; `null` where none does, or two make different ones. */
 function onlyOne(suggestions: readonly Suggestion[]): Suggestion | null {
   const plain = suggestions.filter(({ read: { reading } }) => {

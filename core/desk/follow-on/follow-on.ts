@@ -1,5 +1,6 @@
 import { pronounIn } from '../../language/follow-on/pronoun.ts';
 import { samenessIn } from '../../language/follow-on/sameness.ts';
+import { knowsEachWord } from '../../language/suggest.ts';
 import type { Fact } from '../../reading/fact.ts';
 import type { Reading } from '../../reading/reading.ts';
 import type { Line } from '../../words/message.ts';
@@ -34,7 +35,13 @@ export function followOn(session: Session, note: Leaning, text: string, reading:
     if (again !== null) return again;
   }
   const pronoun = pronounIn(text);
-  if (pronoun === null || !isEmpty({ ...reading, unclear: [] }) || !lacksItem(reading)) return null;
+  if (
+    pronoun === null ||
+    !knowsEachWord(session.practice, text) ||
+    !isEmpty({ ...reading, unclear: [] }) ||
+    !lacksItem(reading)
+  )
+    return null;
   const meant = meantBy(session, note, pronoun);
   // Where a question is asked anyway it is that one, with what was told of last in front.
   return meant?.sort === 'asked' && reading.unclear.length > 0 ? null : meant;

@@ -1,27 +1,15 @@
 import { factWords } from '../../answers/fact-words.ts';
 import type { Pronoun } from '../../language/follow-on/pronoun.ts';
-import type { Why } from '../../language/read.ts';
-import type { Fact } from '../../reading/fact.ts';
-import type { Item } from '../../reading/slots.ts';
-import { itemsOf } from '../../record/items-of.ts';
-import { capital, inWords, tipsInWords } from '../../rules/tips/tip-words.ts';
-import { idOf, itemWords } from '../../words/item-words.ts';
+import { capital, inWords } from '../../rules/tips/tip-words.ts';
+import { itemWords } from '../../words/item-words.ts';
 import type { Session } from '../session.ts';
 import type { FollowOn } from './follow-on.ts';
-import { fits, tightens } from './loosening.ts';
-import { otherThan } from './other-one.ts';
+import { tightens } from './loosening.ts';
 import { passedSince } from './passing.ts';
+import { type Meant, readAs } from './read-as.ts';
+import { referents } from './referents.ts';
 import { bare } from './same-again.ts';
 import { type Leaning, type Told, toldBefore } from './told.ts';
-
-/** What the note says with one thing, or several, in the place of "it" or "them". */
-interface Meant {
-  readonly items: readonly Item[];
-  readonly facts: readonly Fact[];
-  readonly fits: boolean;
-  /** Where it went is not said but filled in. */
-  readonly placeUnsaid: boolean;
-}
 
 /** "Binned it": of the thing that this person told of last, if the reader finds sense in that; else one question or none. */
 export function meantBy(session: Session, note: Leaning, pronoun: Pronoun): FollowOn | null {
@@ -65,96 +53,6 @@ function referred(
   if (latest === undefined) return { meant: [], sure: false, told: null };
   const things = new Set(read.flatMap(({ meant }) => meant.map(({ items }) => items.join())));
   return { ...latest, sure: latest.sure && (first === 0 || things.size === 1) };
-}
-
-/** Lists of items that can be meant; `sure`: as many were told of as are spoken of. */
-interface Referents {
-  readonly sure: boolean;
-  readonly lists: readonly (readonly Item[])[];
-}
-
-function referents(
-  session: Session,
-  note: Leaning,
-  { standing }: Pronoun,
-  before: readonly Told[],
-  latest: Told,
-): Referents {
-  switch (standing) {
-    case 'one': {
-      // What was lost may have been told of before something else.
-      const lost = before
-        .flatMap(({ facts }) => facts.filter(({ kind }) => kind === 'missing'))
-        .flatMap(itemsOf);
-      const items = [...new Set([...latest.items, ...lost])].filter(isThing);
-      return { sure: true, lists: items.map((item) => [item]) };
-    }
-    case 'other': {
-      const other = otherThan(session, note, latest);
-      return { sure: session.practice.scanners.length === 2, lists: other === null ? [] : [other] };
-    }
-    case 'two':
-      return two(before, latest);
-    case 'several': {
-      const own = SORTS.map((sort) => ofSort(latest.items, sort)).filter((items) => items.length > 1);
-      return own.length > 0 ? { sure: true, lists: own } : { ...two(before, latest), sure: false };
-    }
-  }
-}
-
-const SORTS = ['tip:', 'scanner:'];
-
-function ofSort(items: readonly Item[], sort: string): readonly Item[] {
-  return items.filter((item) => item.startsWith(sort));
-}
-
-/** Two of a sort: those of the latest note, else those that were told of at all; of more, the latest two are asked about. */
-function two(before: readonly Told[], latest: Told): Referents {
-  const own = SORTS.map((sort) => ofSort(latest.items, sort)).filter((items) => items.length === 2);
-  if (own.length > 0) return { sure: true, lists: own };
-  const all = [...new Set(before.flatMap(({ items }) => items))];
-  const each = SORTS.map((sort) => ofSort(all, sort)).filter((items) => items.length >= 2);
-  return {
-    sure: each.every((items) => items.length === 2),
-    lists: each.map((items) => items.slice(0, 2).toReversed()),
-  };
-}
-
-function isThing(item: Item): boolean {
-  return /^(?:tip|scanner|load):/.test(item);
-}
-
-/** How the note reads with these things named; nothing where that is no plain fact of just these. */
-function readAs(
-  session: Session,
-  note: Leaning,
-  { saying }: Pronoun,
-  items: readonly Item[],
-): readonly Meant[] {
-  const { at, from, room } = note;
-  const { reading, why } = session.read(saying(nameOf(session, items)), { at, from, room });
-  const { facts, asks, acts, plans, unclear } = reading;
-  if (facts.length === 0 || asks.length + acts.length + plans.length + unclear.length > 0) return [];
-  const spoken = new Set(facts.flatMap(itemsOf));
-  const isOfThese = items.every((item) => spoken.has(item));
-  const eachIs = facts.every((fact) => itemsOf(fact).some((item) => items.includes(item)));
-  if (!isOfThese || !eachIs) return [];
-  const agrees = facts.every((fact) => fits(fact, session.timeline.state));
-  // Something is found that was lost; whatever else people find is talk.
-  if (!agrees && facts.some(({ kind }) => kind === 'found')) return [];
-  const placeUnsaid = why.some(({ slots: { site } }) => isUnsaid(site));
-  return [{ items, facts, fits: agrees, placeUnsaid }];
-}
-
-/** "It's arrived" says no place: whoever travels with it may type in either site's chat room. */
-function isUnsaid(site: Why['slots'][string] | undefined): boolean {
-  return site !== undefined && ('filledIn' in site || /^arriv/i.test(site.said));
-}
-
-function nameOf({ practice }: Session, items: readonly Item[]): string {
-  return items.every((item) => item.startsWith('tip:'))
-    ? tipsInWords(items.map(idOf))
-    : inWords(items.map((item) => itemWords(practice, item)));
 }
 
 function which({ practice }: Session, meant: readonly Meant[]): FollowOn {

@@ -4,6 +4,8 @@ export type Standing = 'one' | 'two' | 'several' | 'other';
 /** A short note in which a word stands for what was told of before: "binned it", "they're both in the bath". */
 export interface Pronoun {
   readonly standing: Standing;
+  /** How many words it has. */
+  readonly words: number;
   /** The note with these words in its place: how the reader reads it then says what was meant. */
   readonly saying: (name: string) => string;
 }
@@ -16,6 +18,9 @@ const NOT_BEFORE = String.raw`(?<!\b(?:about|for|at|like|of|with|from|than|by|in
 const NOT_BEHIND = String.raw`(?! (?:of|the|these|those|my|our|tips?|scanners?|autoclaves?|sites?|rooms?|surger(?:y|ies)|loads?|covers?|days?|ways?|ends?|ones?|patients?|people)\b)`;
 /** "It's gone" has, "it's fogging" is. */
 const HAS = String.raw`(?= (?:been|gone|had|got|come|split|stopped|started|fallen|left|lost|broken|cracked)\b)`;
+
+/** "Its mirror", with or without an apostrophe. */
+const OWNS = String.raw`(?= (?:mirror|lens|pouch|pack|bag|strip|body|cover|cable|base|calibration)\b)`;
 
 interface Form {
   readonly standing: Standing;
@@ -42,6 +47,7 @@ const FORMS: readonly Form[] = [
   form('several', `(?:they're|theyre|they are|they were|they're all|they are all|all of them are)`, ' are'),
   form('several', `(?:they've|they have)`, ' have'),
   form('several', `all of them|them all|they all|they|them|'em`),
+  form('one', `(?:it's|its)${OWNS}`, "'s"),
   form('one', `(?:it's|its|that one's|this one's)${HAS}`, ' has'),
   form('one', `(?:it's|its|that one's|this one's|it is|it was|that one is|this one is)`, ' is'),
   form('one', `that one|this one|it`),
@@ -55,11 +61,12 @@ export function pronounIn(text: string): Pronoun | null {
     .replaceAll(/[’‘`´]/g, "'")
     .replaceAll(/\s+/g, ' ')
     .trim();
-  if (plain.includes('?') || plain.split(' ').length > LONGEST || plain.length > 80) return null;
+  const count = plain.split(' ').length;
+  if (plain.includes('?') || count > LONGEST || plain.length > 80) return null;
   const found = FORMS.find(({ words }) => plain.search(words) >= 0);
   if (found === undefined) return null;
   const { words, verb, standing } = found;
   const rest = plain.replaceAll(words, ' ');
   if (FORMS.some((other) => other.standing !== standing && rest.search(other.words) >= 0)) return null;
-  return { standing, saying: (name) => plain.replaceAll(words, () => `${name}${verb}`) };
+  return { standing, words: count, saying: (name) => plain.replaceAll(words, () => `${name}${verb}`) };
 }

@@ -10,6 +10,7 @@ test.each([
   ['put it on blue', 'one', 'put X on blue'],
   ['it’s gone to steri', 'one', 'X has gone to steri'],
   ['its been binned', 'one', 'X has been binned'],
+  ['its mirror is cracked', 'one', "X's mirror is cracked"],
   ["it's fogging", 'one', 'X is fogging'],
   ["that one's fogging", 'one', 'X is fogging'],
   ['washed it and bagged it', 'one', 'washed X and bagged X'],

@@ -44,6 +44,12 @@ describe('“it” is what this person told of last', () => {
 describe('it is asked', () => {
   test.each([
     [
+      'where only a room is said',
+      'moved blue to north',
+      'left it in surgery 1',
+      'Blue scanner moved to Surgery 1, Quay Street? yes or no',
+    ],
+    [
       'where it would loosen',
       'tip 5 sent to autoclave',
       'it’s sterile',
