@@ -1,6 +1,7 @@
 import type { AskOf } from '../../reading/ask.ts';
 import type { Item } from '../../reading/slots.ts';
 import type { Entry } from '../../record/entry.ts';
+import type { TipUse } from '../../record/history.ts';
 import { inOrder, type Place } from '../../record/order.ts';
 import type { LoadState, Mark } from '../../record/state.ts';
 import { zoneOf } from '../../record/where.ts';
@@ -66,9 +67,12 @@ function inFileWords(count: number): string {
 
 /** Where everything stands that speaks of an item, the latest first: with a tip its loads, with a load what was said of it. */
 function placesOf(view: AskView, item: Item): readonly Place[] {
-  const marks = [...loadsOf(item, view).flatMap(marksOfLoad), ...usesOf(item, view)];
-  const spoken = item.startsWith('load:') ? [] : view.entries.placesAbout(item);
-  const places = new Map([...marks.map(placeOf), ...spoken].map((place) => [idOfPlace(place), place]));
+  const places = new Map<string, Place>();
+  const put = (place: Place): void => void places.set(idOfPlace(place), place);
+  // One at a time: of a tip in use for years there are tens of thousands, and a place is little beside its load.
+  for (const load of loadsOf(item, view)) for (const mark of marksOfLoad(load)) put(placeOf(mark));
+  for (const { mark } of usesOf(item, view)) put(placeOf(mark));
+  if (!item.startsWith('load:')) for (const place of view.entries.placesAbout(item)) put(place);
   return [...places.values()].sort((one, other) => inOrder(other, one));
 }
 
@@ -85,18 +89,19 @@ function entriesAt(places: readonly Place[], { entries }: AskView): readonly Ent
   return places.flatMap((place) => entries.entry(idOfPlace(place)) ?? []).filter(isForReaders);
 }
 
-function loadsOf(item: Item, view: AskView): readonly LoadState[] {
+function* loadsOf(item: Item, view: AskView): Generator<LoadState> {
   const id = idOf(item);
-  if (item.startsWith('load:')) return loadsAsked(id, view);
-  if (!item.startsWith('tip:')) return [];
-  const keys = view.state.history.tipLoads.get(id)?.all() ?? [];
-  return [...keys].flatMap((key) => view.state.loads.get(key) ?? []);
+  if (item.startsWith('load:')) yield* loadsAsked(id, view);
+  if (!item.startsWith('tip:')) return;
+  for (const key of view.state.history.tipLoads.get(id)?.all() ?? []) {
+    const load = view.state.loads.get(key);
+    if (load !== undefined) yield load;
+  }
 }
 
 /** Scans with a tip whose note names the scanner alone. */
-function usesOf(item: Item, { state }: AskView): readonly Mark[] {
-  if (!item.startsWith('tip:')) return [];
-  return [...(state.history.uses.get(idOf(item))?.all() ?? [])].map(({ mark }) => mark);
+function usesOf(item: Item, { state }: AskView): Iterable<TipUse> {
+  return (item.startsWith('tip:') ? state.history.uses.get(idOf(item))?.all() : null) ?? [];
 }
 
 /** Of the entries that a load rests on. Numbers come round again, so it is these that tell one load from another. */

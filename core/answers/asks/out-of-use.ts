@@ -39,7 +39,8 @@ function heldAt(sites: readonly string[], view: AskView): readonly OutOfUse[] {
   const heldLine = (item: Item, name: string, site: string | null, holds: readonly Hold[]): OutOfUse[] => {
     const [hold] = isHere(site) ? holds : [];
     if (hold === undefined) return [];
-    const why = hold.reason === null ? HOLDS[hold.sort] : hold.reason;
+    const own = hold.sort === 'said' || hold.sort === 'damaged' ? hold.reason : null;
+    const why = own ?? HOLDS[hold.sort];
     const line: Line = [
       { strong: capital(name) },
       `: on hold since ${whenBy(hold.mark, site, view)}, ${why}`,
