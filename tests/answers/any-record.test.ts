@@ -6,7 +6,7 @@ import { answer } from '../../core/answers/answer.ts';
 import type { AskView } from '../../core/answers/answer-view.ts';
 import { readBack } from '../../core/answers/read-back.ts';
 import { PostLog } from '../../core/desk/post-log.ts';
-import { type Ask, howTopic } from '../../core/reading/ask.ts';
+import { type Ask, howTopic, testSort } from '../../core/reading/ask.ts';
 import type { Item } from '../../core/reading/slots.ts';
 import type { Entry } from '../../core/record/entry.ts';
 import { Timeline } from '../../core/record/timeline.ts';
@@ -60,6 +60,36 @@ const ASKS: readonly Ask[] = [
     { kind: 'who-can', topic },
   ]),
   { kind: 'help' },
+  { kind: 'due', all: true },
+  { kind: 'ready', site: 'north' },
+  { kind: 'where' },
+  { kind: 'where', site: 'quay' },
+  { kind: 'where', site: 'quay', room: 's1' },
+  { kind: 'record', ...DAY_ASKED, person: 'Tom' },
+  { kind: 'incidents' },
+  { kind: 'incidents', open: true, site: 'north' },
+  { kind: 'who-can' },
+  { kind: 'who-can', person: 'Tom' },
+  { kind: 'bookings' },
+  { kind: 'bookings', day: '2026-11-24', site: 'quay' },
+  { kind: 'tests' },
+  ...testSort.options.map((sort): Ask => ({ kind: 'tests', sort, autoclave: 'big' })),
+  ...(['open', 'failed', 'all'] as const).flatMap((which): Ask[] => [
+    { kind: 'loads', which },
+    { kind: 'loads', which, ...DAY_ASKED, autoclave: 'big' },
+  ]),
+  { kind: 'wear' },
+  { kind: 'wear', item: 'tip:3' },
+  { kind: 'wear', item: 'tip:99' },
+  { kind: 'order' },
+  { kind: 'hours' },
+  { kind: 'hours', day: '2026-11-29', site: 'north' },
+  { kind: 'cover' },
+  { kind: 'cover', item: 'scanner:A' },
+  { kind: 'cover', item: 'scanner:Z' },
+  { kind: 'out-of-use' },
+  { kind: 'out-of-use', which: 'held' },
+  { kind: 'out-of-use', which: 'missing' },
 ];
 
 function viewAfter(entries: readonly Entry[], room = 'a room that the file does not list'): AskView {
