@@ -32,4 +32,14 @@ export const betweenPatientsRules = {
     origin: 'assumed',
     scope: 'practice',
   },
+  toldTwiceMinutes: {
+    type: 'number',
+    value: 10,
+    unit: 'minutes',
+    min: 0,
+    max: 60,
+    why: 'two notes of one scan’s end, or of a tip used, this close are one told twice; later, on a named scanner, it is another patient',
+    origin: 'practice',
+    scope: 'practice',
+  },
 } as const satisfies Record<string, RuleDefault>;

@@ -73,4 +73,14 @@ export const dayRules = {
     origin: 'assumed',
     scope: 'practice',
   },
+  laterMostHours: {
+    type: 'number',
+    value: 12,
+    unit: 'hours',
+    min: 1,
+    max: 72,
+    why: 'nothing is put off for longer than this in one go',
+    origin: 'assumed',
+    scope: 'practice',
+  },
 } as const satisfies Record<string, RuleDefault>;

@@ -107,4 +107,14 @@ export const tipRules = {
     origin: 'assumed',
     scope: 'site',
   },
+  incidentTooLateHours: {
+    type: 'number',
+    value: 12,
+    unit: 'hours',
+    min: 1,
+    max: 48,
+    why: 'a bare yes or no this long after “did it reach a patient?” is told how to answer; later still it is talk',
+    origin: 'assumed',
+    scope: 'practice',
+  },
 } as const satisfies Record<string, RuleDefault>;

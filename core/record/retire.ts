@@ -1,3 +1,4 @@
+import { ruleValue } from '../defaults/rule-value.ts';
 import { DAY, type Instant } from '../time/instant.ts';
 import { dateOfDayNumber } from '../time/local-date.ts';
 import { dateInKey } from './load-key.ts';
@@ -23,7 +24,9 @@ export function retire(state: State, now: Instant, days = DAYS_KEPT): void {
   history.findings.retire(isOld, ROWS_KEPT);
   history.tipLoads.retire((key) => dateInKey(key) < date, ROWS_KEPT);
   loads.settle();
-  loads.retire((load) => isSettled(load, since));
+  // Rules ask of one with no result for so long; what comes of it later is found in the archive.
+  const asked = now - Math.max(days, ruleValue(state.practice, 'openLoadDays')) * DAY;
+  loads.retire((load) => isSettled(load, since) || isLeftOpen(load, asked));
   loadsByNumber.settle();
   loadsByNumber.retire((refs) => refs.every(({ key }) => dateInKey(key) < date));
   incidents.settle();
@@ -38,6 +41,13 @@ function isSettled(
   if (status !== 'passed' && status !== 'failed') return false;
   const marks = [started, finished, released?.mark ?? null, recalled, results.at(-1)?.mark ?? null];
   return marks.every((mark) => mark === null || mark.at < since);
+}
+
+/** Nobody has said how it came out, and nobody is asked any more. */
+function isLeftOpen({ status, started, finished }: LoadState, since: Instant): boolean {
+  if (status !== 'open' && status !== 'needs-release') return false;
+  const told = started ?? finished;
+  return told !== null && told.at < since;
 }
 
 /** It was closed, or its tip reached nobody, and that was long ago. */

@@ -14,6 +14,8 @@ export interface TipStock {
   readonly cyclesPerTip: number;
   /** Open days that an order should last beyond the reorder point. */
   readonly coverDays: number;
+  /** Fewer days than this say too little of the spread; 5 when absent (assumed). */
+  readonly leastDays?: number;
   /** Chance of not running out before the order comes; a fraction. */
   readonly serviceLevel: number;
 }
@@ -31,18 +33,15 @@ export interface Reorder {
   readonly tips: number;
 }
 
-/** Fewer days than this say too little of the spread (assumed). */
-const LEAST_DAYS = 5;
-
 /**
  * Reorder point d·L + z·√(L·σd² + d²·σL²) in cycles, and how many tips bring the stock up to it and `coverDays` more.
- * Undefined with under 5 days of use, or when nothing was used. RangeError unless `cyclesPerTip` is above 0.
+ * Undefined with under `leastDays` (5) days of use, or when nothing was used. RangeError unless `cyclesPerTip` is above 0.
  */
 export function reorder(stock: TipStock): Reorder | undefined {
   if (!(stock.cyclesPerTip > 0)) throw new RangeError(`a new tip has no cycles: ${stock.cyclesPerTip}`);
   const days = stock.usesPerDay.length;
   const meanPerDay = stock.usesPerDay.reduce((sum, uses) => sum + uses, 0) / days;
-  if (days < LEAST_DAYS || meanPerDay <= 0) return undefined;
+  if (days < (stock.leastDays ?? 5) || meanPerDay <= 0) return undefined;
   const squares = stock.usesPerDay.reduce((sum, uses) => sum + (uses - meanPerDay) ** 2, 0);
   const spreadPerDay = Math.sqrt(squares / (days - 1));
   const demand = {

@@ -5,9 +5,6 @@ import { lines } from '../../words/message.ts';
 import type { Target } from '../input.ts';
 import { type Session, type Speaker, viewOf } from '../session.ts';
 
-/** Assumed: nothing is put off for longer than a working day in one go. */
-const LONGEST_MS = 12 * HOUR;
-
 /** Puts off the reminder replied to, else the latest open one in this chat room. */
 export function later(
   session: Session,
@@ -33,7 +30,7 @@ export function later(
     return;
   }
   const asked = until === undefined ? now + ruleValue(practice, 'laterMinutes') * MINUTE : Date.parse(until);
-  const at = Math.min(Math.max(asked, now + MINUTE), now + LONGEST_MS);
+  const at = Math.min(Math.max(asked, now + MINUTE), now + ruleValue(practice, 'laterMostHours') * HOUR);
   for (const matter of post.matters) draft.putOff.push({ matter, until: toIso(at) });
   draft.react(speaker.room, speaker.note, '👍');
 }

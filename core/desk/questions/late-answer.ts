@@ -45,9 +45,6 @@ function namesTip(text: string, tip: string): boolean {
   return words.some((word, n) => word === `tip${id}` || (word === 'tip' && words[n + 1] === id));
 }
 
-/** Assumed: a bare yes or no still later than this is talk. */
-const SAME_DAY = 12 * HOUR;
-
 /** A bare yes or no that came too late for an unanswered incident of this chat room: says how it is answered, that day. */
 export function sayTooLate(
   session: Session,
@@ -60,9 +57,10 @@ export function sayTooLate(
   const isBare = facts.length + asks.length + plans.length + unclear.length === 0 && acts.length === 1;
   const [act] = acts;
   if (!isBare || (act?.kind !== 'yes' && act?.kind !== 'no')) return;
+  const tooLate = ruleValue(session.practice, 'incidentTooLateHours') * HOUR;
   const waiting = session.questions.waitingFor(input.room, input.from, session.now);
   for (const { purpose, asked, items } of waiting) {
-    if (purpose.sort !== 'reached-patient' || session.now - asked > SAME_DAY) continue;
+    if (purpose.sort !== 'reached-patient' || session.now - asked > tooLate) continue;
     const at = clockWords(asked, session.now, zoneOfChatRoom(session.practice, input.room));
     const message = lines([
       { strong: `Is that for tip ${purpose.tip}?` },

@@ -1,4 +1,5 @@
-import { HOUR, type Instant } from '../../time/instant.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
+import { MINUTE } from '../../time/instant.ts';
 import { startOfDay } from '../../time/zone.ts';
 import type { SaidOf } from '../entry.ts';
 import { type AutoclaveState, type LoadState, type SporeTest, UNNAMED } from '../state.ts';
@@ -22,7 +23,7 @@ export const autoclaveSteps = {
   },
   'spore-test': (step, said) => {
     const autoclave = meant(step, said.autoclave);
-    if (autoclave === undefined || toldTwice(autoclave, said, step.mark.at)) return;
+    if (autoclave === undefined || toldTwice(step, autoclave, said)) return;
     const test = keepTest(step, autoclave, said);
     if (test.outcome === 'passed') negative(step, autoclave, test);
     else if (test.outcome === 'failed') positive(step, autoclave);
@@ -65,11 +66,12 @@ function keepTest(step: Step, autoclave: AutoclaveState, said: SaidOf<'spore-tes
   return test;
 }
 
-/** The same result of a test with no date said, within the hour, is one result told by two people: not a second positive. */
-function toldTwice(autoclave: AutoclaveState, said: SaidOf<'spore-test'>, at: Instant): boolean {
+/** The same result of a test with no date said, soon after, is one result told by two people: not a second positive. */
+function toldTwice({ state, mark }: Step, autoclave: AutoclaveState, said: SaidOf<'spore-test'>): boolean {
   const tests = autoclave.sporeTests;
   if (said.ran !== undefined || tests.some((each) => each.outcome === 'running')) return false;
-  return tests.some((each) => each.outcome === said.outcome && at - each.mark.at <= HOUR);
+  const soon = ruleValue(state.practice, 'sporeToldTwiceMinutes') * MINUTE;
+  return tests.some((each) => each.outcome === said.outcome && mark.at - each.mark.at <= soon);
 }
 
 /** Clear. A repeat run after the positive puts it back in service; after a second positive it takes repair and three. */

@@ -1,11 +1,9 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { MINUTE } from '../../time/instant.ts';
 import type { LoadState, Mark, TipState } from '../state.ts';
 import { addNeed, setStage } from '../tip-change.ts';
 import { becomeSterile, countCycle } from './become-sterile.ts';
 import type { Step } from './step.ts';
-
-/** Heating, hold and drying: common practice. */
-const LEAST_LOAD_MINUTES = 10;
 
 /** Its tips that were not fitted, used or spoilt while it was open. */
 function members(step: Step, load: LoadState): TipState[] {
@@ -130,7 +128,7 @@ function keepTurnaround(step: Step, load: LoadState, from: Mark | null): void {
   if (site === undefined || from === null) return;
   const minutes = (step.mark.at - from.at) / MINUTE;
   // Told with its result or after it: when it went on is not known, and no load takes less.
-  if (minutes < LEAST_LOAD_MINUTES) return;
+  if (minutes < ruleValue(step.state.practice, 'leastLoadMinutes', { site: site.id })) return;
   site.turnarounds = [...site.turnarounds.slice(-19), minutes];
   site.turnaroundLoads += 1;
 }

@@ -1,4 +1,5 @@
-import { DAY } from '../../time/instant.ts';
+import { ruleValue } from '../../defaults/rule-value.ts';
+import { DAY, HOUR } from '../../time/instant.ts';
 import { autoclaveTold, loadName, loadsMeant, newLoadKey } from '../load-key.ts';
 import { type LoadState, UNNAMED } from '../state.ts';
 import { isBack, setStage } from '../tip-change.ts';
@@ -11,11 +12,6 @@ import { takeResult } from './load-result.ts';
 import { found, type Step, type Steps, tipsOf } from './step.ts';
 import { checkLimit } from './tips.ts';
 
-/** An open load told of again within this time is the same one; later, the counter has started again: assumed. */
-const SAME_OPEN_LOAD = DAY;
-/** A pass said of a number finished longer ago than this is of another load: assumed. A failure always looks back. */
-const SAME_PASS = 30 * DAY;
-
 export const loadSteps = {
   'load-started': (step, said) => {
     const name = {
@@ -23,9 +19,9 @@ export const loadSteps = {
       ...(said.autoclave === undefined ? {} : { autoclave: said.autoclave }),
     };
     const known = loadsMeant(step.state, name);
+    const same = ruleValue(step.state.practice, 'sameOpenLoadHours') * HOUR;
     const open = known.filter(
-      (each) =>
-        each.finished === null && each.started !== null && step.mark.at - each.started.at <= SAME_OPEN_LOAD,
+      (each) => each.finished === null && each.started !== null && step.mark.at - each.started.at <= same,
     );
     const told = open.at(-1);
     const load = told ?? openLoad(step, name.number, name.autoclave, known.at(-1));
@@ -63,7 +59,11 @@ export const loadSteps = {
 
 function isOf(load: LoadState, outcome: 'passed' | 'failed', step: Step): boolean {
   if (load.finished === null) return true;
-  return outcome === 'failed' || step.mark.at - load.finished.at <= SAME_PASS;
+  return outcome === 'failed' || step.mark.at - load.finished.at <= samePass(step);
+}
+
+function samePass({ state }: Step): number {
+  return ruleValue(state.practice, 'loadNumberAgainDays') * DAY;
 }
 
 function openLoad(
@@ -74,7 +74,7 @@ function openLoad(
 ): LoadState {
   const load = newLoadHere(step, number, autoclave, true);
   // The number has its result already: the counter has started again, or the number is a slip.
-  if (earlier?.finished != null && step.mark.at - earlier.finished.at <= SAME_PASS)
+  if (earlier?.finished != null && step.mark.at - earlier.finished.at <= samePass(step))
     found(step, {
       kind: 'load-number-again',
       items: [`load:${number}`],

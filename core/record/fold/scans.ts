@@ -1,3 +1,4 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { MINUTE } from '../../time/instant.ts';
 import type { ContactBy, Scan, ScannerState, TipState, UnsafeReason } from '../state.ts';
 import { reasonsAgainst } from '../tip-safety.ts';
@@ -7,9 +8,6 @@ import { checkReady } from './calibration.ts';
 import { addUse, checkTip, putOn, uncover } from './contact.ts';
 import { finishScan } from './scan-end.ts';
 import { found, type Step, type Steps, scannerOf, tipOf } from './step.ts';
-
-/** Two notes of one scan's end this close are one scan told twice: common practice in a busy room. */
-const TOLD_TWICE = 10 * MINUTE;
 
 export const scanSteps = {
   fitted: (step, said) => {
@@ -151,5 +149,5 @@ function isToldTwice(step: Step, scanner: ScannerState, tip: TipState | undefine
   if (lastScan === null || lastScan.finished === null || dirtySince === null) return false;
   // A tip that has gone on since (in a load, sterile) has been on again.
   if (tip !== undefined && (tip.id !== lastScan.tip || tip.stage !== 'used')) return false;
-  return step.mark.at - lastScan.finished.at <= TOLD_TWICE;
+  return step.mark.at - lastScan.finished.at <= ruleValue(step.state.practice, 'toldTwiceMinutes') * MINUTE;
 }

@@ -1,3 +1,4 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import { MINUTE } from '../../time/instant.ts';
 import type { Scan, ScannerState, TipState } from '../state.ts';
 import { reasonsAgainst } from '../tip-safety.ts';
@@ -6,9 +7,6 @@ import { addUse, checkTip, leaveLoads, uncover } from './contact.ts';
 import { finishScan, soil } from './scan-end.ts';
 import { type Step, type Steps, scannerOf, tipsOf } from './step.ts';
 import { tellStock } from './stocktake.ts';
-
-/** The same use told by two people; what is said on the same scanner later than this is another patient: assumed. */
-const TOLD_TWICE = 10 * MINUTE;
 
 export const usedSteps = {
   used: (step, said) => {
@@ -91,7 +89,7 @@ function contactOf({ entry }: Step, tip: TipState, scanner: ScannerState | undef
 function sumsUp(step: Step, tip: TipState, named: ScannerState | undefined, samePatient: boolean): boolean {
   const { practice } = step.state;
   if (tip.lastUse === null) return false;
-  const isLater = step.mark.earliest - tip.lastUse.at > TOLD_TWICE;
+  const isLater = step.mark.earliest - tip.lastUse.at > ruleValue(practice, 'toldTwiceMinutes') * MINUTE;
   if (named !== undefined && tip.useSaid && isLater && !samePatient) return false;
   const lastOn = step.state.history.uses.get(tip.id)?.at(-1)?.scanner ?? null;
   if (named !== undefined && named.id !== lastOn) return false;

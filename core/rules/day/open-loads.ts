@@ -1,12 +1,19 @@
+import { ruleValue } from '../../defaults/rule-value.ts';
 import type { LoadState } from '../../record/state.ts';
 import { sitesOfRoom } from '../../record/where.ts';
+import { DAY } from '../../time/instant.ts';
+import { hasCome } from '../clock.ts';
 import type { View } from '../matter.ts';
 
-/** Loads of a site with no result yet, or whose tips wait for a release, oldest first. */
+/** Loads of a site with no result yet, or whose tips wait for a release, oldest first; of the last `openLoadDays` (60). */
 export function openLoads(view: View, site: string): readonly LoadState[] {
   const { loads } = view.state;
+  const asked = ruleValue(view.practice, 'openLoadDays') * DAY;
   return loads.recent().filter((load) => {
-    return (load.status === 'open' || load.status === 'needs-release') && isHere(view, load, site);
+    if ((load.status !== 'open' && load.status !== 'needs-release') || !isHere(view, load, site))
+      return false;
+    const told = load.started ?? load.finished;
+    return told === null || !hasCome(view, told.at + asked);
   });
 }
 

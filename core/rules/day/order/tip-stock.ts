@@ -35,6 +35,7 @@ export function tipStock(view: View): OrderNow | null {
     leadDays,
     cyclesPerTip,
     coverDays: ruleValue(view.practice, 'reorderCoverDays'),
+    leastDays: ruleValue(view.practice, 'reorderLeastDays'),
     serviceLevel: ruleValue(view.practice, 'reorderServicePercent') / 100,
   });
   return needed === undefined ? null : { ...needed, leadDays };

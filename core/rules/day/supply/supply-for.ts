@@ -85,6 +85,7 @@ function supplyDay(view: View, site: Site, date: LocalDate): SupplyDay {
     tips: tipsOnHand(view.state, site.id, now),
     bookings: tipsNeeded(view, site, end),
     turnaround: turnaroundOf(view, site.id),
+    scanMinutes: ruleValue(view.practice, 'scanTakesMinutes', { site: site.id }),
     now,
     hasPassed: (at) => hasCome(view, at + 1),
     end,

@@ -1,3 +1,4 @@
+import { ruleValue } from '../../../defaults/rule-value.ts';
 import type { Site } from '../../../practice/practice.ts';
 import type { Instant } from '../../../time/instant.ts';
 import { type LocalDate, minutesOf, timeOfMinutes, toLocal } from '../../../time/zone.ts';
@@ -13,9 +14,6 @@ import { type SiteSupply, supplyFor } from './supply-for.ts';
 import { shortWords } from './supply-words.ts';
 
 const RULE = 'supply';
-
-/** Assumed: a shortage that comes this much earlier than the one told needs telling. */
-const EARLIER_MINUTES = 60;
 
 /**
  * Today or the next open day is short of tips: said at once while the site is open, once for each site, date and shortage.
@@ -77,7 +75,8 @@ function keyOf(view: View, site: Site, date: LocalDate, from: Instant): string {
   if (told === null) return keyAt(begins);
   const booked = bookingsOn(view, site, date).some(({ noted }) => noted > told.said);
   const isToday = date === today(view, site.timezone);
-  const isEarlier = isToday && begins <= told.minute - EARLIER_MINUTES;
+  const earlier = ruleValue(view.practice, 'shortageEarlierMinutes', { site: site.id });
+  const isEarlier = isToday && begins <= told.minute - earlier;
   return booked || isEarlier ? keyAt(begins) : keyAt(told.minute);
 }
 
