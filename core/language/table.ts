@@ -47,8 +47,6 @@ export class Table {
   readonly targets = new Map<string, number>();
   /** First words of rooms that are numbered ("surg", "op"). */
   readonly roomWords = new Set<string>();
-  /** Single words → the tags they have. */
-  readonly #tags = new Map<string, Set<string>>();
   /** Names of one word that may own ("greens" for "green's"). */
   readonly owners = new Set<string>();
 
@@ -61,11 +59,11 @@ export class Table {
   }
 
   add(tokens: readonly string[], sense: Sense, target = true): void {
+    const rank = target ? RANKS[sense.sort] : 0;
     let node = this.#root;
     for (const text of tokens) {
       this.words.add(text);
-      const rank = target ? RANKS[sense.sort] : 0;
-      if (rank > (this.targets.get(text) ?? 0)) this.targets.set(text, rank);
+      if (rank > 0 && rank > (this.targets.get(text) ?? 0)) this.targets.set(text, rank);
       node.next ??= new Map();
       let step = node.next.get(text);
       if (step === undefined) {
@@ -77,11 +75,6 @@ export class Table {
     if (node === this.#root) return;
     const [only, more] = tokens;
     if (sense.tag === 'room' && only !== undefined && /^\d+$/.test(more ?? '')) this.roomWords.add(only);
-    if (only !== undefined) {
-      const tags = this.#tags.get(only) ?? new Set();
-      tags.add(sense.sort === 'glue' ? 'glue' : sense.tag);
-      this.#tags.set(only, tags);
-    }
     if (sense.sort === 'name' && only !== undefined && more === undefined && only.length > 2)
       this.owners.add(only);
     node.senses ??= [];
@@ -110,9 +103,17 @@ export class Table {
 
   /** True where two words have a meaning in common. */
   sameSense(a: string, b: string): boolean {
-    const other = this.#tags.get(b);
-    for (const tag of this.#tags.get(a) ?? []) if (other?.has(tag)) return true;
+    const other = this.#tagsFrom(b);
+    for (const tag of this.#tagsFrom(a)) if (other.has(tag)) return true;
     return false;
+  }
+
+  /** The tags of every phrase that begins with a word: asked of slips alone, so gathered when it is. */
+  #tagsFrom(word: string): ReadonlySet<string> {
+    const tags = new Set<string>();
+    const first = this.#root.next?.get(word);
+    if (first !== undefined) gatherTags(first, tags);
+    return tags;
   }
 
   /** The longest phrase that starts at `from`, `null` when none does. */
@@ -148,4 +149,9 @@ export class Table {
     }
     return best;
   }
+}
+
+function gatherTags(node: Node, tags: Set<string>): void {
+  for (const sense of node.senses ?? []) tags.add(sense.sort === 'glue' ? 'glue' : sense.tag);
+  for (const next of node.next?.values() ?? []) gatherTags(next, tags);
 }

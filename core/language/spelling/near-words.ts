@@ -15,43 +15,29 @@ const PLAIN = new Set('tip off put use and the for was has not bin wet now all'.
 /** The words of the lexicon and of the practice's names that are one slip away from what was typed. */
 export class NearWords {
   readonly #table: Table;
-  /** Every target less one letter → the targets. */
-  readonly #less = new Map<string, string[]>();
+  #less: ReadonlyMap<string, readonly string[]> | undefined;
 
   constructor(table: Table) {
     this.#table = table;
-    for (const [word, rank] of table.targets) {
-      if (
-        rank > 0 &&
-        word.length >= SHORTEST &&
-        word.length <= LONGEST &&
-        /^[a-z']+$/.test(word) &&
-        !NEVER.has(word)
-      )
-        this.#index(word);
-    }
   }
 
-  #index(word: string): void {
-    const seen = new Set([word]);
-    for (let i = 0; i < word.length; i++) seen.add(word.slice(0, i) + word.slice(i + 1));
-    for (const key of seen) {
-      const list = this.#less.get(key);
-      if (list === undefined) this.#less.set(key, [word]);
-      else list.push(word);
-    }
+  /** Every target less one letter → the targets; made at the first word that is none, since many notes hold none. */
+  get #targetsLessOne(): ReadonlyMap<string, readonly string[]> {
+    this.#less ??= lessOneLetter(this.#table.targets);
+    return this.#less;
   }
 
   /** True for a word that one of ours becomes by a letter left out. */
   lacksLetter(text: string): boolean {
-    return this.#less.has(text);
+    return this.#targetsLessOne.has(text);
   }
 
   /** All that may be one slip away; `closeness` tells how far. */
   around(text: string): ReadonlySet<string> {
-    const found = new Set<string>(this.#less.get(text));
+    const found = new Set<string>(this.#targetsLessOne.get(text));
     for (let i = 0; i < text.length; i++) {
-      for (const word of this.#less.get(text.slice(0, i) + text.slice(i + 1)) ?? []) found.add(word);
+      for (const word of this.#targetsLessOne.get(text.slice(0, i) + text.slice(i + 1)) ?? [])
+        found.add(word);
     }
     return found;
   }
@@ -83,4 +69,21 @@ export class NearWords {
     }
     return false;
   }
+}
+
+/** Every word that slips may be put right toward, and it less each of its letters → the words. */
+function lessOneLetter(targets: ReadonlyMap<string, number>): ReadonlyMap<string, readonly string[]> {
+  const less = new Map<string, string[]>();
+  for (const [word, rank] of targets) {
+    const fits = word.length >= SHORTEST && word.length <= LONGEST && /^[a-z']+$/.test(word);
+    if (rank === 0 || !fits || NEVER.has(word)) continue;
+    const keys = new Set([word]);
+    for (let i = 0; i < word.length; i++) keys.add(word.slice(0, i) + word.slice(i + 1));
+    for (const key of keys) {
+      const list = less.get(key);
+      if (list === undefined) less.set(key, [word]);
+      else list.push(word);
+    }
+  }
+  return less;
 }
