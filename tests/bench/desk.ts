@@ -12,7 +12,7 @@ import { longRecord } from './long-record.ts';
 const entries = Number(process.argv[2] ?? 1_000_000);
 const folder = mkdtempSync(join(tmpdir(), 'scanward-bench-'));
 /** As `config/service/scanward.service` runs it. */
-const FLAGS = ['--max-semi-space-size=2'];
+const FLAGS = ['--max-semi-space-size=2', '--heap-growing-percent=50'];
 const start = fileURLToPath(new URL('desk-start.ts', import.meta.url));
 
 const gib = (totalmem() / 2 ** 30).toFixed(0);

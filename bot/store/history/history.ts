@@ -139,7 +139,8 @@ export class History implements Archive {
   }
 
   placesAbout(item: string): readonly Place[] {
-    return this.#read(({ placesAbout }) => placesAbout.all(item).map(itemPlace));
+    // Row by row: of a tip in use for years there are tens of thousands.
+    return this.#read(({ placesAbout }) => Array.from(placesAbout.iterate(item), itemPlace));
   }
 
   after(place: Place | null, most: number): readonly Entry[] {
