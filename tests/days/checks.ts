@@ -31,7 +31,7 @@ export function wrongWith(day: Day, seen: Seen): readonly string[] {
     ...wrongScanners(day, entries, seen),
     ...tooOften(day.turns, seen),
     ...warnedTwice(day.turns, seen),
-    ...inQuietHours(day, entries, seen),
+    ...inQuietHours(day, seen),
     ...notAnew(day, seen),
     ...notTheSame(day),
   ];
@@ -137,9 +137,10 @@ function warnedTwice(turns: readonly Turn[], seen: Seen): string[] {
 const AT_ANY_HOUR = new Set(['brief', 'incident', 'warning', 'look-back']);
 
 /** What falls due is said while the site is open, on the dot included, by its own clock; what nobody noted has no other time. */
-function inQuietHours({ turns, scene }: Day, entries: readonly Entry[], seen: Seen): string[] {
-  // Hours that notes changed have tests of their own.
-  const changed = entries.some(({ fact }) => fact.kind === 'closed' || fact.kind === 'hours');
+function inQuietHours({ turns, scene }: Day, seen: Seen): string[] {
+  // Hours that notes changed, if only until they were taken back, have tests of their own.
+  const told = turns.flatMap(({ entries = [] }) => entries);
+  const changed = told.some(({ what }) => what.kind === 'closed' || what.kind === 'hours');
   if (changed) return [];
   return turns.flatMap(({ cause, at, effects, said = [] }) => {
     if (cause.sort !== 'tick') return [];
