@@ -1,6 +1,6 @@
 import { cutAtActs } from './cuts.ts';
 import { LIGHT_VERBS } from './lexicon/light.ts';
-import { hasSort, type Part } from './part.ts';
+import { hasSort, hasTag, type Part } from './part.ts';
 import type { Segment, Sentence } from './segments.ts';
 
 /** A clause before it is read: its parts and how it stands in the note. */
@@ -68,8 +68,20 @@ export function sortOf(parts: readonly Part[]): SegmentSort {
   if (found.has('entity')) return 'entities';
   if (found.has('strange')) return 'talk';
   if (found.has('outcome')) return 'outcome';
-  return found.has('time') && parts.every(besideTime) ? 'time' : 'talk';
+  return found.has('time') && parts.every(besideTime) && !isOfElse(parts) ? 'time' : 'talk';
 }
+
+/** "Lunch is at 1", "home at 5", "next patient 2pm", "Tom is in at 2": a time of something else, not of what was told before. */
+function isOfElse(parts: readonly Part[]): boolean {
+  const said = parts.filter((p) => !p.mark && p.entity?.is !== 'time');
+  if (said.some((p) => hasTag(p, 'patient'))) return true;
+  const someone = said.findIndex((p) => p.entity?.is === 'person');
+  if (someone >= 0 && /^(?:is|'s|are|was|back|in|off|out)$/.test(said[someone + 1]?.text ?? '')) return true;
+  return said.some((p) => p.entity === undefined && ELSE.test(p.text));
+}
+
+const ELSE =
+  /^(?:lunch|lunchtime|home|back|next|off|out|gone|here|break|tea|coffee|brunch|dinner|breakfast|see|bye|leaving|finish(?:ed|ing)? work)$/;
 
 function besideTime(part: Part): boolean {
   return part.mark || part.entity?.is === 'time' || part.entity?.is === 'person' || hasSort(part, 'glue');

@@ -1,3 +1,4 @@
+import { lastStop, type Stop, strengthOf, tellsAnother } from './list-stops.ts';
 import { isMeasured, wholeNumber } from './numbers.ts';
 import { endOfTag, glued, isNumber, matchAt, type Scan, textAt } from './scan.ts';
 import { type IdSaid, idAt, pastNumberWord } from './tip-id.ts';
@@ -37,12 +38,33 @@ const LONGEST_RANGE = 200;
  * that number words and numbers set side by side are ids too. `null` where none stands there.
  */
 export function tipList(scan: Scan, from: number, named: Naming): IdList | null {
+  const found = listFrom(scan, from, named, true);
+  if (found === null || 'choices' in found || !tellsAnother(scan, from, found.to)) return listOf(scan, found);
+  // "Sent 1 and 2 - 4 and 6 sterile": the dash parts two things told.
+  const parted = listFrom(scan, from, named, false);
+  if (parted === null || 'choices' in parted || parted.to !== found.to) return listOf(scan, parted);
+  return endedAt(scan, found);
+}
+
+/** Ids as said, and where the list might have ended before. */
+interface Listed {
+  readonly said: readonly IdSaid[];
+  readonly stops: readonly Stop[];
+  readonly to: number;
+}
+
+function listOf(scan: Scan, list: Listed | IdList | null): IdList | null {
+  return list === null || 'choices' in list ? list : asList(scan, list.said, list.to);
+}
+
+function listFrom(scan: Scan, from: number, named: Naming, dashes: boolean): Listed | IdList | null {
   const said: IdSaid[] = [];
+  const stops: Stop[] = [];
   let at = from;
   let to = -1;
   for (let count = 0; count < LONGEST_RANGE; count++) {
-    if (count > 0 && (namesScanner(scan, at) || isFronted(scan, at))) break;
-    const item = rangeAt(scan, pastNumberWord(scan, at), named !== 'no');
+    if (count > 0 && (namesScanner(scan, at) || isFronted(scan, at) || isClock(scan, at))) break;
+    const item = rangeAt(scan, pastNumberWord(scan, at), named !== 'no', dashes);
     if (item === null || (count > 0 && named === 'no' && !isKnown(scan, item.said[0]))) break;
     said.push(...item.said);
     to = item.to;
@@ -50,9 +72,24 @@ export function tipList(scan: Scan, from: number, named: Naming): IdList | null 
     if (either !== null) return either;
     const next = goesOn(scan, from, to, named, item.said[0]?.words === true);
     if (next < 0 || (named !== 'several' && opensClause(scan, to, next))) break;
+    stops.push({ ids: said.length, to, strength: strengthOf(scan, to, next) });
     at = next;
   }
-  return to < 0 ? null : asList(scan, said, to);
+  return to < 0 ? null : { said, stops, to };
+}
+
+/** The list up to where another thing is told of its last ids; none of them sure where that place cannot be seen. */
+function endedAt(scan: Scan, { said, stops, to }: Listed): IdList {
+  if (stops.length === 0) return asList(scan, said, to);
+  const stop = lastStop(scan, to, stops);
+  if (stop !== null) return asList(scan, said.slice(0, stop.ids), stop.to);
+  const all = asList(scan, said, to);
+  return { ...all, ids: [], choices: all.ids };
+}
+
+/** "Used tip 4, 9am": no tip 9. */
+function isClock(scan: Scan, at: number): boolean {
+  return isNumber(scan, at) && /^(?:am|pm|a\.m\.?|p\.m\.?|o'clock|oclock|ish)$/.test(textAt(scan, at + 1));
 }
 
 /** "I have bagged 12, and 14 I have sent": who did it stands behind what it was done to. */
@@ -153,12 +190,18 @@ function listGoesOn(scan: Scan, at: number): boolean {
   return to > next.to && (endOfTag(scan, to, 'tip') > 0 || wholeNumber(scan, to) !== null);
 }
 
-function rangeAt(scan: Scan, at: number, words: boolean): { said: IdSaid[]; to: number } | null {
+function rangeAt(
+  scan: Scan,
+  at: number,
+  words: boolean,
+  dashes = true,
+): { said: IdSaid[]; to: number } | null {
   const first = idAt(scan, at, words);
   if (first === null) return null;
   const joint =
     textAt(scan, first.to) === 'up' && textAt(scan, first.to + 1) === 'to' ? first.to + 1 : first.to;
-  if (!RANGES.has(textAt(scan, joint))) return { said: [first], to: first.to };
+  const apart = !dashes && /^--?$/.test(textAt(scan, joint)) && scan.tokens[joint]?.spaced === true;
+  if (apart || !RANGES.has(textAt(scan, joint))) return { said: [first], to: first.to };
   const noun = endOfTag(scan, joint + 1, 'tip');
   const last = idAt(scan, noun > 0 ? noun : joint + 1, words);
   const start = Number(first.digits);

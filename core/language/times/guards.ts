@@ -48,6 +48,8 @@ const LONGEST_LIST = 24;
 export function idBefore(scan: Scan, i: number): boolean {
   if (isColonClock(scan, i) && !/^(tips?|loads?|cycles?|t|#|no|number)$/.test(textAt(scan, i - 1)))
     return false;
+  // "Used tip 4, 9am".
+  if (/^(?:am|pm)$/.test(textAt(scan, i + 1)) && !ID_NOUNS.has(textAt(scan, i - 1))) return false;
   let separated = false;
   for (let at = i - 1; at >= Math.max(0, i - LONGEST_LIST); at--) {
     const token = scan.tokens[at];
