@@ -24,6 +24,7 @@ import { answerTrace } from './asks/trace.ts';
 import { answerWear } from './asks/wear.ts';
 import { answerWhere } from './asks/where.ts';
 import { answerWhoCan } from './asks/who-can.ts';
+import { answerWhoMay } from './asks/who-may.ts';
 import { answerWords } from './asks/words.ts';
 
 /** Answers one ask from the record as it stands. */
@@ -55,6 +56,8 @@ export function answer(ask: Ask, view: AskView): Answer {
       return answerHow(ask, view);
     case 'who-can':
       return answerWhoCan(ask, view);
+    case 'who-may':
+      return answerWhoMay(view);
     case 'rules':
       return answerRules(view);
     case 'words':

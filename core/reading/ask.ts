@@ -82,6 +82,8 @@ export const ask = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('hours'), site, day: maybe(localDate) }),
   /** Whether the cover is on ("is the cover on green?"); every scanner where none is named. */
   z.strictObject({ kind: z.literal('cover'), item: maybe(item), site }),
+  /** Who may release what is held, and close an incident. */
+  z.strictObject({ kind: z.literal('who-may') }),
   /** "why?" in reply: which words and which rule. */
   z.strictObject({ kind: z.literal('why') }),
   /** Which words the practice has taught. */

@@ -82,6 +82,7 @@ const ASKS: readonly Ask[] = [
   { kind: 'wear', item: 'tip:3' },
   { kind: 'wear', item: 'tip:99' },
   { kind: 'order' },
+  { kind: 'who-may' },
   { kind: 'hours' },
   { kind: 'hours', day: '2026-11-29', site: 'north' },
   { kind: 'cover' },

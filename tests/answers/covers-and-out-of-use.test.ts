@@ -69,3 +69,9 @@ describe('what is on hold or missing', () => {
     expect(textOf(given, { kind: 'out-of-use', which: 'held' }, AT)).toBe('• Load 7: waits to be released');
   });
 });
+
+test('who may release and close: by name and part; anyone’s own hold is said to be theirs', () => {
+  expect(textOf(new Given(FERNGATE), { kind: 'who-may' }, AT)).toBe(
+    'Rosa (lead) may release what is held, or a load, and close an incident.\nWhat you put on hold yourself you may release too.',
+  );
+});

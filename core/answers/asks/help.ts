@@ -22,6 +22,7 @@ export function answerHelp(view: AskView): Answer {
   const asks = [
     '“which tips are out?” · “how many sterile tips have we got?”',
     `“is ${scanner} ready?” · “where is tip ${tip}?” · “what’s due today?”`,
+    '“give me the rundown” · “what’s booked tomorrow?” · “when is the spore test due?”',
     '“how do I calibrate?” · “record for last week”',
   ];
   const message: Message = [

@@ -50,7 +50,7 @@ function namesNotice([segment, next]: readonly Segment[]): boolean {
 }
 
 const NOTICE =
-  /^(?:summary|brief|briefing|round up|roundup|round-up|sitrep|results|dates?|hours|incidents|failures|commands|cycles|run down|run-down|state of play|locations?|training|temp|temperature|bookings|list|loads|log|reset|checklist|fill|speed|play|counts?|times?|last|latest|what if|hows)$/;
+  /^(?:summary|brief|briefing|round up|roundup|round-up|sitrep|results?|dates?|hours|incidents|failures|commands|cycles|run down|run-down|state of play|locations?|training|temp|temperature|bookings|list|loads|log|reset|checklist|fill|speed|play|counts?|times?|last|latest|what if|hows)$/;
 
 /** Puts the question that is known by its whole wording; gives back the segment that it begins with, −1 where there is none. */
 function knownIn(

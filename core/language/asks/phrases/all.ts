@@ -17,6 +17,7 @@ import { tips } from './tips.ts';
 import { wear } from './wear.ts';
 import { where } from './where.ts';
 import { whoCan } from './who-can.ts';
+import { whoMay } from './who-may.ts';
 
 /** Every question known by its whole wording, the narrower before the wider. */
 export const phrases: readonly Phrases[] = [
@@ -24,6 +25,7 @@ export const phrases: readonly Phrases[] = [
   tests,
   cover,
   howPhrases,
+  whoMay,
   whoCan,
   incidents,
   loads,

@@ -20,6 +20,7 @@ export const cover: Phrases = {
         `when was <scanner> (?:last )?covered`,
         `who (?:put|took) ${CLAD} (?:back )?(?:on|off|onto) <scanner>`,
         `who (?:last )?covered <scanner>`,
+        `who left <scanner> (?:uncovered|without its cover|with no cover on|without cover|without a cover)`,
       ),
       asked: true,
       make: coverOf,

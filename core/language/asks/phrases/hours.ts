@@ -20,6 +20,7 @@ export const hours: Phrases = {
         `(?:opening|closing|open|working) (?:hours|times|time)`,
         'whats (?:opening )?hours',
         `when (?:are|is|do|will) ${US} (?:next )?(?:be )?(?:open|closed|shut)(?: next| again)?`,
+        `(?:do|does|are|is) ${US} (?:close|closed|shut|open) (?:for|at|over|during) (?:lunch|lunchtime|dinner|lunch break)`,
         `how long (?:are|is|will) ${US} (?:be )?(?:open|closed|shut)(?: for)?`,
         `how long (?:till|til|until|before|to|have we got till|is it till) ${US} (?:close|shut|open|finish|lock up)`,
         `how long (?:till|til|until|before|to) (?:closing|opening|home time|close)(?: time)?`,

@@ -21,7 +21,7 @@ export const last: Phrases = {
       form: form(
         '(?:how|hows) (?:warm|hot|cold|cool|chilly) (?:is|was|it) ?(?:it)?(?: in there| in here| there| in)?',
         '(?:whats|what was|hows) ?(?:last |latest |room )?(?:temperature|temp|room temp|room temperature|temperature reading|temp reading|reading)(?: (?:like|reading|in there|in here|there))?',
-        'what (?:temp|temperature) (?:is|was|did) (?:it|we)(?: (?:get|have|say|in there|in here|there))?',
+        'what (?:temp|temperature) (?:is|was|did) ?(?:it|we)?(?: (?:get|have|say|in there|in here|there))?',
         '(?:last|latest|current) (?:room )?(?:temperature|temp)(?: reading)?',
         '(?:room )?(?:temperature|temp)(?: reading)?',
         '(?:any|have we got a|is there a|did anyone take a) (?:temperature|temp)(?: reading)?',
@@ -50,6 +50,7 @@ export const last: Phrases = {
     },
     {
       form: form(
+        '(?:why|how) (?:did|has) <scanner> (?:fail|failed)(?: (?:calibration|cal|its calibration|last calibration|its last calibration))?',
         "(?:did|has) <scanner> (?:pass|passed|fail|failed)(?: (?:its|it's))?(?: (?:calibration|cal))?",
         'how (?:many times|often) (?:has|did) <scanner> (?:failed|fail|passed|pass|been calibrated)(?: calibration)?',
         'when did <scanner> (?:last )?(?:pass|fail)',

@@ -23,7 +23,7 @@ export function shapeOf(parts: readonly Part[]): Shape | null {
     if (part.mark && part.text !== ',' && part.entity === undefined) return null;
     words.push(part.entity === undefined ? wordOf(part) : holderOf(part.entity, part.text));
   }
-  const line = withoutCourtesy(alike(words.join(' ')));
+  const line = withoutCourtesy(alike(words.filter((word) => word !== '').join(' ')));
   return line === '' ? null : { line, core: withoutPlaces(line) };
 }
 
@@ -63,7 +63,8 @@ function holderOf(entity: Entity, text: string): string {
     case 'some':
       return `${entity.of}s`;
     case 'time':
-      return entity.span.now === true ? text : '<time>';
+      if (entity.span.now !== true) return '<time>';
+      return text === 'now' ? text : '';
     default:
       return `<${entity.is}>`;
   }

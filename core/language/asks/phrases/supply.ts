@@ -30,6 +30,8 @@ export const supply: Phrases = {
     },
     {
       form: form(
+        '(?:are|r) (?:we|you) (?:low|running low|getting low|short|running out|out) (?:on|of) (?:tips|<sterile-tips>)',
+        '(?:do|will) we (?:need|want) (?:any |more |some )?tips(?: for)?',
         '(?:hows|whats) (?:tip )?(?:stock|supply|supplies)(?: (?:looking|like))?',
         '(?:tip )?(?:supply|stock)(?: (?:check|level|levels|status|outlook|count))?',
         '(?:are|will) (?:sterile |clean )?tips (?:going to |gonna )?(?:last|be enough|do|stretch|run out|run short)(?: us)?',

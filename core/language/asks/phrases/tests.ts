@@ -8,7 +8,7 @@ const TEST = '<test>(?: tests?)?';
 const ANY_TEST = '(?:(?:daily|weekly|morning|autoclave|steriliser|steri) )+(?:tests?|checks)';
 /** What stands beside a test in a question about it, and nothing else. */
 const BESIDE =
-  'when whens what whats which who whos how hows has have had is are was were did do does will would can should must need needs to we i you they anyone someone anybody it its a all both each any every this last next latest first due overdue done run ran running pass passed passing fail failed been be get got come came back in on for of from with result results outcome log history record records date dates status show me us give list see check news word yet again ok okay fine clear negative positive good weekly daily monthly morning test tests testing <autoclave> autoclave autoclaves steriliser often long ago since until till before time much days day many noted recorded finished through go gone went turn turned out goes work worked required outstanding left missing missed schedule scheduled happened about joy not still so one';
+  'when whens what whats which who whos how hows has have had is are was were did do does will would can should must need needs to we i you they anyone someone anybody it its a all both each any every this last next latest first due overdue done run ran running pass passed passing fail failed been be get got come came back in on for of from with result results outcome log history record records date dates status show me us give list see check news word yet again ok okay fine clear negative positive good weekly daily monthly morning test tests testing <autoclave> autoclave autoclaves steriliser often long ago since until till before time much days day many noted recorded finished through go gone went turn turned out goes work worked required outstanding left missing missed schedule scheduled happened about joy not still so one ever never';
 
 /** When the tests of the autoclaves were, how they came out, and when the next is due. */
 export const tests: Phrases = {
@@ -26,6 +26,7 @@ export const tests: Phrases = {
     },
     {
       form: form(
+        `(?:when )?(?:was|has|have|is|are|were) (?:<autoclave>|autoclave|autoclaves) (?:been )?(?:last )?(?:tested|checked)(?: last| yet)?`,
         `(?:has|have|did|does|is|was) (?:<autoclave>|autoclave|autoclaves) (?:had|have|passed|pass|got|done|been) (?:through )?(?:its|it's|their|all its)?(?: daily| weekly)? ?tests?(?: ok| yet)?`,
       ),
       asked: true,
@@ -37,6 +38,7 @@ export const tests: Phrases = {
         `${SHOW}(?:last |latest )?(?:${TEST}|${ANY_TEST})(?: (?:on|for|of) (?:<autoclave>|autoclave))? (?:results|history|log|records?|dates?|due dates?|status|schedule)`,
         `(?:last|latest|next) (?:${TEST})(?: (?:date|due|when))?`,
         `${TEST} due (?:when|date)`,
+        `(?:results?|outcome|date) (?:of|for|from) (?:last |latest )*${TEST}`,
       ),
       make: testsOf,
     },

@@ -10,6 +10,8 @@ export const tips: Phrases = {
         'what (?:still )?needs (?:sterilising|autoclaving|washing|bagging|to go in autoclave|to go in|to be sterilised|to be autoclaved)',
         'whats (?:left |waiting )?(?:to (?:sterilise|autoclave|wash|bag|go in autoclave))',
         '(?:which|what) tips (?:should|do|must|shall|can) (?:i|we) (?:need to |have to )?(?:send|wash|autoclave|bag|put in|load|reprocess)(?: (?:off|in|next|in next load))*',
+        'whats (?:still )?(?:to be |waiting to be |needing to be )(?:sterilised|washed|bagged|autoclaved|cleaned|reprocessed)',
+        '(?:which|what) tips are (?:still )?waiting(?: (?:to go in|to be washed|to be sent|to be sterilised|for a wash|to go))?',
         'dirty tips',
         'used tips',
       ),

@@ -44,6 +44,7 @@ export const whoCan: Phrases = {
       form: form(
         `(?:what|which things|what all|what topics) (?:has|was|have|is) <person> ${TAUGHT}`,
         'what can <person> do',
+        '(?:has|is) <person> (?:been )?(?:shown|trained|taught)(?: (?:on|in|how to do|to do|with))? (?:everything|anything|it all|all of it|all)',
         "(?:show |show me |give me )?<person>(?:'s)? (?:training|training record|training log|induction)",
         '(?:whats|what training has) <person> (?:been )?(?:shown|trained on|trained in|had|done|trained to do)',
       ),
