@@ -16,11 +16,20 @@ export function moreBookings(drafts: readonly Draft[]): readonly Draft[] {
           saidIn(one).some(isScans) &&
           saidIn(one).some((p) => p.entity?.is === 'time' && p.entity.span.days.length > 0),
       );
-    return told && first !== undefined && first.sentence === draft.sentence ? ofAnotherDay(draft) : draft;
+    return told && first !== undefined && first.sentence === draft.sentence
+      ? ofAnotherDay(draft, tellsTimes(drafts.slice(0, i)))
+      : draft;
   });
 }
 
-function ofAnotherDay(draft: Draft): Draft {
+/** "Scans Wed 9 and 10.30, Thurs 2": times were told, so that what follows is one. */
+function tellsTimes(before: readonly Draft[]): boolean {
+  return before.some((one) =>
+    saidIn(one).some((p) => p.entity?.is === 'time' && p.entity.span.clocks.length > 0),
+  );
+}
+
+function ofAnotherDay(draft: Draft, timed: boolean): Draft {
   const said = saidIn(draft);
   const days = said.filter(saysDay);
   const numbers = said.filter(isBareNumber);
@@ -32,7 +41,7 @@ function ofAnotherDay(draft: Draft): Draft {
       (p.entity === undefined && hasSort(p, 'glue')),
   );
   if (days.length !== 1 || !plain || numbers.length === 0) return draft;
-  const counts = numbers.length === 1 && countOf(numbers[0]) === 1;
+  const counts = !timed && numbers.length === 1 && countOf(numbers[0]) === 1;
   const parts = counts ? [...draft.parts, SCANS] : [SCANS, ...draft.parts];
   return { ...draft, parts, joint: draft.joint, sort: 'act' };
 }

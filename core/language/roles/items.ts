@@ -90,7 +90,9 @@ function addLoads(c: Clause, found: Named[]): void {
 /** "Red and 9 back at green": numbers joined to a scanner travel with it. */
 function beside(c: Clause, at: number): boolean {
   return (
-    /^(and|&|\+|n|,|plus)$/.test(c.parts[at - 1]?.text ?? '') && c.parts[at - 2]?.entity?.is === 'scanner'
+    (/^(and|&|\+|n|,|plus)$/.test(c.parts[at - 1]?.text ?? '') &&
+      c.parts[at - 2]?.entity?.is === 'scanner') ||
+    (c.parts[at - 1]?.text === 'with' && c.entities('site').length > 0 && c.entities('scanner').length > 0)
   );
 }
 

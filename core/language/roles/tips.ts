@@ -56,9 +56,22 @@ function isPassedOver(c: Clause, at: number): boolean {
   return /^(rather than|instead of|in place of|as opposed to)$/.test(c.parts[of]?.text ?? '');
 }
 
+/** "2 bagged 3 not": the last is what it was not done to. */
+function isDeniedLast(c: Clause, at: number): boolean {
+  const next = c.parts[at + 1];
+  const ends = c.parts[at + 2] === undefined || /^(yet|,|and)$/.test(c.parts[at + 2]?.text ?? '');
+  const other = c.parts.slice(0, at).some((p) => p.entity?.is === 'tips');
+  return (
+    other &&
+    ends &&
+    next?.entity === undefined &&
+    /^(not|not yet|isn't|wasn't|hasn't|aren't|haven't)$/.test(next?.text ?? '')
+  );
+}
+
 function tipsSaid(c: Clause, wanted: TipsWanted): TipsFound | null {
   const mentioned = c.entities('tips').filter(({ at }) => !wanted.skip?.(at));
-  const passedOver = mentioned.filter(({ at }) => isPassedOver(c, at));
+  const passedOver = mentioned.filter(({ at }) => isPassedOver(c, at) || isDeniedLast(c, at));
   c.use(...passedOver.flatMap(({ at }) => [at, at - 1]));
   const all = mentioned.filter((one) => !passedOver.includes(one));
   const noun = c.at('tip');
