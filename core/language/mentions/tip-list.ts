@@ -1,7 +1,9 @@
+import { endsList, opensClause } from './list-ends.ts';
 import { lastStop, type Stop, strengthOf, tellsAnother } from './list-stops.ts';
 import { isMeasured, wholeNumber } from './numbers.ts';
-import { endOfTag, glued, isNumber, matchAt, type Scan, textAt } from './scan.ts';
-import { type IdSaid, idAt, pastNumberWord } from './tip-id.ts';
+import { endOfTag, glued, isNumber, type Scan, textAt } from './scan.ts';
+import { type IdSaid, pastNumberWord } from './tip-id.ts';
+import { LONGEST_RANGE, rangeAt } from './tip-range.ts';
 
 export interface IdList {
   readonly ids: readonly string[];
@@ -28,10 +30,6 @@ const JOINTS = new Set([
   'y',
   'also',
 ]);
-
-const RANGES = new Set(['-', 'to', 'thru', 'through', 'til', 'till', 'until', '--', 'upto', 'tru']);
-
-const LONGEST_RANGE = 200;
 
 /**
  * A list of tip ids: "2, 5 & 7", "3-6", "one thru four", "T4 and T7". `named` says that "tip" stands before it, so
@@ -63,7 +61,7 @@ function listFrom(scan: Scan, from: number, named: Naming, dashes: boolean): Lis
   let at = from;
   let to = -1;
   for (let count = 0; count < LONGEST_RANGE; count++) {
-    if (count > 0 && (namesScanner(scan, at) || isFronted(scan, at) || isClock(scan, at))) break;
+    if (count > 0 && endsList(scan, at)) break;
     const item = rangeAt(scan, pastNumberWord(scan, at), named !== 'no', dashes);
     if (item === null || (count > 0 && named === 'no' && !isKnown(scan, item.said[0]))) break;
     said.push(...item.said);
@@ -86,45 +84,6 @@ function endedAt(scan: Scan, { said, stops, to }: Listed): IdList {
   const all = asList(scan, said, to);
   return { ...all, ids: [], choices: all.ids };
 }
-
-/** "Used tip 4, 9am": no tip 9. */
-function isClock(scan: Scan, at: number): boolean {
-  return isNumber(scan, at) && /^(?:am|pm|a\.m\.?|p\.m\.?|o'clock|oclock|ish)$/.test(textAt(scan, at + 1));
-}
-
-/** "I have bagged 12, and 14 I have sent": who did it stands behind what it was done to. */
-function isFronted(scan: Scan, at: number): boolean {
-  const item = idAt(scan, at, true);
-  if (item === null || !/^(i|we|he|she|they|i've|we've|ive|weve)$/.test(textAt(scan, item.to))) return false;
-  return (
-    /^(have|has|had|did|'ve|then|also|just|am|was)$/.test(textAt(scan, item.to + 1)) ||
-    pastVerb(scan, item.to + 1)
-  );
-}
-
-function pastVerb(scan: Scan, at: number): boolean {
-  return matchAt(scan, at)?.senses.some((s) => s.sort === 'verb' && s.form === 'd') === true;
-}
-
-/** "Tips 31 and 32 + no 2" where a scanner is called number two. */
-function namesScanner(scan: Scan, at: number): boolean {
-  const match = matchAt(scan, at);
-  return (
-    match !== null &&
-    match.to > at + 1 &&
-    match.senses.some((s) => s.tag === 'scanner-name' || s.tag === 'scanner-bare')
-  );
-}
-
-/** "Debris on 3, 8 is fine": behind a comma alone, an id with a verb of one thing speaks of that one. */
-function opensClause(scan: Scan, to: number, next: number): boolean {
-  if (textAt(scan, to) !== ',' || next !== to + 1) return false;
-  const item = idAt(scan, next, false);
-  return item !== null && OPENS.test(textAt(scan, item.to));
-}
-
-const OPENS =
-  /^(is|was|has|had|isn't|wasn't|hasn't|isnt|wasnt|hasnt|needs|needed|looks|still|not|yet|'s|doesn't|didn't|won't|wouldn't|wants|waiting|awaiting)$/;
 
 type Naming = 'one' | 'several' | 'no';
 
@@ -188,29 +147,6 @@ function listGoesOn(scan: Scan, at: number): boolean {
   let to = next.to;
   while (JOINTS.has(textAt(scan, to)) && to < next.to + 2) to++;
   return to > next.to && (endOfTag(scan, to, 'tip') > 0 || wholeNumber(scan, to) !== null);
-}
-
-function rangeAt(
-  scan: Scan,
-  at: number,
-  words: boolean,
-  dashes = true,
-): { said: IdSaid[]; to: number } | null {
-  const first = idAt(scan, at, words);
-  if (first === null) return null;
-  const joint =
-    textAt(scan, first.to) === 'up' && textAt(scan, first.to + 1) === 'to' ? first.to + 1 : first.to;
-  const apart = !dashes && /^--?$/.test(textAt(scan, joint)) && scan.tokens[joint]?.spaced === true;
-  if (apart || !RANGES.has(textAt(scan, joint))) return { said: [first], to: first.to };
-  const noun = endOfTag(scan, joint + 1, 'tip');
-  const last = idAt(scan, noun > 0 ? noun : joint + 1, words);
-  const start = Number(first.digits);
-  const end = last === null ? Number.NaN : Number(last.digits);
-  const sameLetters = last !== null && (last.letters === first.letters || last.letters === '');
-  if (last === null || !sameLetters || !(end > start) || end - start > LONGEST_RANGE)
-    return { said: [first], to: first.to };
-  const said = Array.from({ length: end - start + 1 }, (_, i) => ({ ...first, digits: String(start + i) }));
-  return { said, to: last.to };
 }
 
 function asList(scan: Scan, said: readonly IdSaid[], to: number): IdList {
