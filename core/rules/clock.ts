@@ -25,17 +25,25 @@ export function today(moment: Clock, zone: string): LocalDate {
   if (watch === null) return localDateOf(moment.now, zone);
   const date = localDateOf(watch.now, zone);
   if (watch.grounds !== null) {
-    const [from, until] = stretchOf(date, zone, watch.now);
+    const [from, until] = stretchOf(date, zone) ?? [watch.now, watch.now + 1];
     watch.grounds.within(from, until);
   }
   return date;
 }
 
-/** From when until when it is that date there; where the clocks change on it, that instant alone. */
-function stretchOf(date: LocalDate, zone: string, now: Instant): readonly [Instant, Instant] {
+type Stretch = readonly [from: Instant, until: Instant];
+
+/** The last day that was asked for in each zone. */
+const stretches = new Map<string, { readonly date: LocalDate; readonly stretch: Stretch | null }>();
+
+/** From when until when it is that date there; `null` where the clocks change on it: then each instant is by itself. */
+function stretchOf(date: LocalDate, zone: string): Stretch | null {
+  const known = stretches.get(zone);
+  if (known?.date === date) return known.stretch;
   const from = startOfDay(date, zone);
   const until = startOfDay(addDays(date, 1), zone);
-  return until - from === DAY && offsetAt(from, zone) === offsetAt(until, zone)
-    ? [from, until]
-    : [now, now + 1];
+  const isPlain = until - from === DAY && offsetAt(from, zone) === offsetAt(until, zone);
+  const stretch: Stretch | null = isPlain ? [from, until] : null;
+  stretches.set(zone, { date, stretch });
+  return stretch;
 }
