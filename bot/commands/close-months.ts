@@ -32,6 +32,9 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
       'close-months needs a month and a file: close-months --before 2019-01 --to FILE.csv',
     );
   }
+  // What is typed this month is still worked with, and so are the names in it.
+  const month = new Date().toISOString().slice(0, 7);
+  if (before > month) throw new PlainError(`${month} is not over yet: close months up to --before ${month}.`);
   const store = openStore(recordFolder(values.store));
   try {
     const rows = [...csvOf(rowsOf(() => linesBefore(store, before), everything, namesIn(practiceOf(store))))];

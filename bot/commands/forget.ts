@@ -1,7 +1,9 @@
 import { parseArgs } from 'node:util';
+import type { Practice } from '../../core/practice/practice.ts';
 import { PlainError } from '../plain-error.ts';
-import { openStore } from '../store/store.ts';
+import { openStore, type Store } from '../store/store.ts';
 import { recordFolder } from '../store/which-folder.ts';
+import { practiceOf } from './export.ts';
 import { stillHeld } from './still-held.ts';
 import type { CommandIo } from './verify.ts';
 
@@ -24,10 +26,12 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
     if (store.readOnly !== null) throw new PlainError(store.readOnly);
     if ('line' in what && (what.line < 1 || what.line > store.head.n))
       throw new PlainError(`There is no line ${what.line}: the record has lines 1 to ${store.head.n}.`);
+    const hint = 'person' in what ? otherName(store, what.person) : null;
     if (values.yes !== true) {
       const gone =
         'line' in what ? `What was typed and said in line ${what.line}` : `The name ${what.person}`;
       io.out(`${gone} would be erased for good; what was done stays in the record, under a pseudonym.`);
+      if (hint !== null) io.out(hint);
       io.out('Nothing was changed: run it again with --yes.');
       return 1;
     }
@@ -39,11 +43,31 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
           ? 'No line of the record names that person. Names are spelt as the chat spells them.'
           : `The record now calls that person ${pseudonym}. Take the name out of the practice file too.`,
       );
+    if (hint !== null) io.out(hint);
     io.out('The record still verifies.');
     for (const line of stillHeld(folder)) io.out(line);
     return 0;
   } finally {
     store.close();
+  }
+}
+
+/** People are known by what the chat calls them; whoever asks may know the name in the practice file alone. */
+function otherName(store: Store, name: string): string | null {
+  const same = (other: string | null): boolean => other?.toLowerCase() === name.trim().toLowerCase();
+  const person = peopleOf(store).find(({ name: own, id }) => same(own) || same(id));
+  if (person === undefined || person.id === null) return null;
+  const other = same(person.id) ? person.name : person.id;
+  return `The practice file has "${other}" for that person too: forget that name as well.`;
+}
+
+/** Nobody, where the practice file does not read any more. */
+function peopleOf(store: Store): Practice['people'] {
+  try {
+    return practiceOf(store).people;
+  } catch (error) {
+    if (error instanceof PlainError) return [];
+    throw error;
   }
 }
 

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { PlainError } from '../plain-error.ts';
 import { machineFs } from '../store/fs-port.ts';
 import { lockFolder } from '../store/lock.ts';
 import { doMend } from '../store/mend/do.ts';
@@ -10,7 +11,7 @@ import { doRepair, planRepair } from '../store/repair.ts';
 import { plainly, StoreTrouble } from '../store/trouble.ts';
 import { unpack } from '../store/unpack.ts';
 import { type Verdict, verifyRecord } from '../store/verify.ts';
-import { recordFolder } from '../store/which-folder.ts';
+import { isRecord, recordFolder } from '../store/which-folder.ts';
 import type { CommandIo } from './verify.ts';
 
 const NOTHING_DONE =
@@ -91,8 +92,13 @@ async function withBackup<T>(
   path: string,
   work: (folder: string, of: Verdict) => T | Promise<T>,
 ): Promise<T> {
-  if (statSync(path, { throwIfNoEntry: false })?.isDirectory() === true)
+  if (statSync(path, { throwIfNoEntry: false })?.isDirectory() === true) {
+    if (!isRecord(path))
+      throw new PlainError(
+        `There is no record in ${path}: name an archive of "backup", or a copy of the folder.`,
+      );
     return work(path, whole(verifyRecord(path)));
+  }
   const draft = mkdtempSync(join(tmpdir(), 'scanward-repair-'));
   try {
     const folder = join(draft, 'backup');

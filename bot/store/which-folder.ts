@@ -14,6 +14,7 @@ export function recordFolder(named: string | undefined): string {
   throw new StoreTrouble(`There is no record in ${named}. Name its folder with --store FOLDER.`);
 }
 
-function isRecord(folder: string): boolean {
+/** Whether a folder is that of a record. */
+export function isRecord(folder: string): boolean {
   return existsSync(join(folder, 'scanward.json')) || existsSync(join(folder, 'journal'));
 }

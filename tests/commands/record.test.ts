@@ -1,6 +1,6 @@
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { openMatrixDb, setFact } from '../../bot/chat/matrix/matrix-db.ts';
 import { run as backup } from '../../bot/commands/backup.ts';
 import { run as closeMonths } from '../../bot/commands/close-months.ts';
@@ -140,6 +140,13 @@ describe('forget', () => {
     expect(await whole()).toBe(head);
   });
 
+  test('somebody whose name in the practice file is given is told the other name that there is', async () => {
+    const other = 'has "@tom:example.org" for that person too';
+    expect((await typed(forget, '--person', 'tom', ...at())).out).toContain(other);
+    expect((await typed(forget, '--person', 'Tom', '--yes', ...at())).out).toContain(other);
+    expect((await typed(forget, '--person', 'Nobody', ...at())).out).not.toContain('practice file');
+  });
+
   test('says where it still is: archives and chat, what a repair put aside, the ledger room', async () => {
     const args = ['--person', '@tom:example.org', '--yes', ...at()];
     const first = await typed(forget, ...args);
@@ -163,6 +170,14 @@ describe('forget', () => {
 
 describe('close-months', () => {
   const args = (): string[] => ['--before', '2026-12', '--to', join(folder, 'closed.csv'), ...at()];
+
+  beforeEach(() => void vi.useFakeTimers({ toFake: ['Date'], now: new Date('2027-01-04T09:00:00Z') }));
+  afterEach(() => void vi.useRealTimers());
+
+  test('a month that is not over is not closed', async () => {
+    vi.setSystemTime(new Date('2026-11-30T23:59:59Z'));
+    await expect(typed(closeMonths, ...args(), '--yes')).rejects.toThrow('2026-11 is not over yet');
+  });
 
   test('without --yes it only counts', async () => {
     const { code, out } = await typed(closeMonths, ...args());
@@ -246,6 +261,7 @@ describe('repair', () => {
     cpSync(folder, copy, { recursive: true });
     writeFileSync(join(copy, 'people.jsonl'), 'nobody\n');
     await expect(typed(repair, '--from', copy, ...at())).rejects.toThrow('The backup is not whole itself');
+    await expect(typed(repair, '--from', here.path, ...at())).rejects.toThrow('There is no record in');
   });
 });
 
