@@ -58,11 +58,35 @@ function ending(parts: readonly Part[], i: number): string | null {
     !parts.slice(0, i).some((p) => hasTag(p, 'take') || hasTag(p, 'remove') || hasTag(p, 'put'))
   )
     return 'off';
+  if (
+    hasTag(part, 'cover') &&
+    i > 0 &&
+    !/^(no|without|any)$/.test(parts[i - 1]?.text ?? '') &&
+    /^(on|back on)$/.test(parts[i + 1]?.text ?? '')
+  )
+    return 'cover';
+  if (opensCause(parts, i)) return 'cause';
   return part.text === 'on' &&
     parts[i - 1]?.entity?.is === 'tips' &&
     parts.slice(0, i - 1).some((p) => p.text === 'off')
     ? 'on'
     : null;
+}
+
+const SIGNS = ['crack', 'scratch', 'fog', 'fray', 'tear', 'mirror', 'strip'];
+
+/** "Binned 11 cracked mirror": why it went, run on to the end. */
+function opensCause(parts: readonly Part[], i: number): boolean {
+  const before = parts.slice(0, i);
+  const part = parts[i];
+  return (
+    parts[i - 1]?.entity?.is === 'tips' &&
+    before.some((p) => p.entity === undefined && (hasTag(p, 'retire') || hasTag(p, 'hold'))) &&
+    !before.some((p) => hasTag(p, 'strip') || hasTag(p, 'neg')) &&
+    part?.entity === undefined &&
+    SIGNS.some((tag) => hasTag(part, tag)) &&
+    parts.slice(i).every((p) => p.entity === undefined)
+  );
 }
 
 /** "Sent it to be autoclaved": what it was sent for. */

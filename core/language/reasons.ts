@@ -22,6 +22,7 @@ export function reasonAfter(
     next.joint === ':' ||
     next.joint === ',' ||
     next.joint === '(' ||
+    next.joint === 'then' ||
     next.joint === '';
   if (!joined) return null;
   const because = isReason(next.joint) && drafts[at]?.sentence === next.sentence;

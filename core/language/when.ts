@@ -80,9 +80,13 @@ export function liesAhead(c: Clause, verb: number): boolean {
     if (first.sort === 'weekday' && first.which === 'next') return true;
     if ((first.sort === 'week' || first.sort === 'month') && first.offset > 0) return true;
   }
-  const part = c.parts[verb];
-  const goes = part?.senses.some((s) => s.form === 's' && GOES.has(s.tag)) === true;
-  const doing =
-    (goes || part?.senses.some((s) => s.form === 'g') === true) && !part?.senses.some((s) => s.form === 'd');
-  return doing && (span.clocks.length > 0 || span.days.length > 0 || isStillToCome(span));
+  return isUnderWay(c, verb) && (span.clocks.length > 0 || span.days.length > 0 || isStillToCome(span));
+}
+
+/** "Goes back at four", "bringing it at four"; "finished wiping at ten to 3" is over. */
+function isUnderWay(c: Clause, verb: number): boolean {
+  const senses = c.parts[verb]?.senses ?? [];
+  if (/^(finished|done|completed|after)$/.test(c.parts[verb - 1]?.text ?? '')) return false;
+  if (senses.some((s) => s.form === 'd')) return false;
+  return senses.some((s) => s.form === 'g' || (s.form === 's' && GOES.has(s.tag)));
 }

@@ -18,7 +18,8 @@ function whoShuts(c: Clause): boolean {
 /** "Closed Friday" with nobody named: the writer's own site, where the note says little else. */
 function closesAlone(c: Clause): boolean {
   const first = c.parts[0]?.text ?? '';
-  if (/^(closed|shut)$/.test(first)) return c.parts.length <= 8 && c.scope.strange <= 1;
+  if (/^(closed|shut|might be|may be|could be|probably|maybe|possibly|we're)$/.test(first))
+    return c.parts.length <= 8 && c.scope.strange <= 1;
   return /^(all|everywhere|everything|both|not)$/.test(first) && c.parts.length <= 6 && c.scope.strange === 0;
 }
 

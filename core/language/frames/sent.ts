@@ -45,25 +45,7 @@ export const sent: Frame = {
     if (place >= 0 && send < 0 && (c.prep(place) === 'from' || c.word(/^out$/) >= 0)) return null;
     if (send >= 0 && place < 0 && (c.entities('site').length > 0 || c.entities('room').length > 0))
       return null;
-    if (
-      c.has(
-        'hold',
-        'release',
-        'fail',
-        'pass',
-        'repair',
-        'scan',
-        'find',
-        'lose',
-        'use',
-        'spore',
-        'penetration',
-        'leak',
-        'control',
-      ) ||
-      c.entities('load').length > 0
-    )
-      return null;
+    if (tellsElse(c, place)) return null;
     const verb = send >= 0 ? send : motionVerb(c, place);
     if (verb < 0 && !/^(to|in|at)$/.test(c.prep(place))) return null;
     c.use(send, place, cooking);
@@ -75,7 +57,35 @@ export const sent: Frame = {
   },
 };
 
+const ELSE = [
+  'hold',
+  'release',
+  'fail',
+  'repair',
+  'scan',
+  'find',
+  'lose',
+  'use',
+  'spore',
+  'penetration',
+  'leak',
+  'control',
+];
+
+/** A result, a fault or a load: something other than that tips were sent. */
+function tellsElse(c: Clause, place: number): boolean {
+  return c.has(...ELSE) || (c.has('pass') && !handsOver(c, place)) || c.entities('load').length > 0;
+}
+
+/** "Passed M1 and M2 to the LDU": handed on, with no result in it. */
+function handsOver(c: Clause, place: number): boolean {
+  return place >= 0 && c.word(/^passed$/) >= 0 && c.prep(place) === 'to';
+}
+
 function motionVerb(c: Clause, place: number): number {
+  // "Passed M1 to the LDU".
+  const handed = c.word(/^(passed|handed)$/);
+  if (handed >= 0 && /^(to|on to|over to|down to)$/.test(c.prep(place))) return handed;
   for (const tag of GOING) {
     const at = c.form(tag, 'dgs');
     if (at >= 0 && (tag !== 'be' || /^(in|at|to)$/.test(c.prep(place)))) return at;

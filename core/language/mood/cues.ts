@@ -52,6 +52,12 @@ function lastCue(c: Clause, cue: number): number {
 
 /** A denial before what is said; behind it only where what was not done is named first. */
 function denies(c: Clause, i: number, verb: number): boolean {
+  if (
+    c.parts[i]?.text === 'no' &&
+    c.parts[i + 1]?.entity === undefined &&
+    (hasTag(c.parts[i + 1], 'scanner') || hasTag(c.parts[i + 1], 'tip'))
+  )
+    return true;
   return i < verb ? hasTag(c.parts[i], 'neg') : deniesFronted(c, i, verb);
 }
 

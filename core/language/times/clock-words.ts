@@ -70,7 +70,12 @@ interface MinutesTo {
 function toHour(scan: Scan, at: number, said: MinutesTo, hour: Parsed<number> | null): Parsed<Time> | null {
   const cued = said.cue === 'strong' || said.cue === 'weak' || said.cue === 'list';
   if (hour === null) return cued && endsAt(scan, at + 1) ? hourless(60 - said.before, at + 1) : null;
-  if (said.cue === 'range' || (said.plain && !cued)) return null;
+  // "Wiped blue 10 to 3": no row of ids runs down.
+  const down =
+    said.cue === 'none' &&
+    said.before > hour.value &&
+    !/^(from|moved|move|took|between|and|to|,|&)$/.test(textAt(scan, at - 2));
+  if (said.cue === 'range' || (said.plain && !cued && !down)) return null;
   return withHour(scan, hour, 60 - said.before, -1);
 }
 
