@@ -2,83 +2,32 @@ import type { Practice } from '../practice/practice.ts';
 import type { Instant } from '../time/instant.ts';
 import type { Archive } from './archive.ts';
 import { aboutOf, type Entry } from './entry.ts';
-import { itemsOf } from './items-of.ts';
-import { MemoryArchive } from './memory-archive.ts';
-import { indexOfPlace, inOrder, type Place } from './order.ts';
-import { RecentEntries } from './recent-entries.ts';
-import { retire } from './retire.ts';
-import { RunningFold } from './running-fold.ts';
-import { startState } from './start-state.ts';
+import { FoldedEntries } from './folded-entries.ts';
+import type { KeptEntries } from './kept-entries.ts';
+import type { Place } from './order.ts';
+import type { SavedTimeline, TimelineOptions } from './saved-timeline.ts';
 import type { State } from './state.ts';
-import { type PackedState, packState, unpackState } from './state-json.ts';
 import { WaitingDecisions } from './waiting-decisions.ts';
 
-/** Where a timeline keeps what is only history, and how much it keeps at hand. */
-export interface TimelineOptions {
-  readonly archive?: Archive;
-  /** Entries that stay in memory when the rest goes to the archive: corrections of some weeks refold from here. */
-  readonly keep?: number;
-  /** More entries than this in memory, and all but `keep` go. */
-  readonly most?: number;
-  /** Days of history that stay in the state; see `retire`. */
-  readonly days?: number;
-}
-
-const KEEP = 4_000;
-const MOST = 12_000;
-/** Entries read from the archive at a time. */
-const PAGE = 1_024;
-
-/** A timeline for a snapshot: a state, and what comes after it. The rest is in its archive. */
-export interface SavedTimeline {
-  /** The practice file as it was when the record began. */
-  readonly practice: Practice;
-  readonly state: PackedState;
-  /** The place up to which everything is in the state; `null`: nothing yet. */
-  readonly through: Place | null;
-  readonly entries: readonly Entry[];
-  /** Decisions about entries that do not hold just now. */
-  readonly waiting: readonly Entry[];
-}
+export type { SavedTimeline, TimelineOptions } from './saved-timeline.ts';
 
 /**
- * Every entry that holds, in the record's order, and the state they fold to. The latest are in memory, those before them in
- * the archive. Corrections refold from the nearest checkpoint before the earliest change, in memory or in the archive; the
- * result is always that of the whole fold.
+ * Every entry that holds, in the record's order, and the state they fold to. Entries come in whatever order they are told
+ * and are set aside again; a decision about an entry that does not hold just now waits until it does.
  */
 export class Timeline {
-  readonly #practice: Practice;
-  readonly #archive: Archive;
-  readonly #keep: number;
-  readonly #most: number;
-  readonly #days: number | undefined;
-  /** The place of the last entry in the archive; `null`: none is. */
-  #through: Place | null = null;
-  /** Entries that hold and come after that place, and the state along them. */
-  readonly #recent = new RecentEntries();
-  readonly #fold: RunningFold;
+  readonly #folded: FoldedEntries;
   readonly #waiting = new WaitingDecisions();
-  /** The earliest change among what is in the archive, to be folded again when the state is asked for. */
-  #changed: Place | null = null;
-  #refolded: Instant | null = null;
 
   /** `practice`: the practice file as it was when the record began. */
   constructor(practice: Practice, options: TimelineOptions = {}) {
-    const { archive = new MemoryArchive(), keep = KEEP, most = MOST, days } = options;
-    this.#practice = practice;
-    this.#archive = archive;
-    this.#keep = keep;
-    this.#most = Math.max(most, keep + 1);
-    this.#days = days;
-    this.#fold = new RunningFold(startState(practice, archive));
+    this.#folded = new FoldedEntries(practice, options);
   }
 
   /** The timeline that `save` gave, on the archive that it was on, as it was then. */
   static restore(saved: SavedTimeline, options: TimelineOptions & { readonly archive: Archive }): Timeline {
     const timeline = new Timeline(saved.practice, options);
-    timeline.#through = saved.through;
-    timeline.#fold.startFrom(unpackState(saved.state, options.archive));
-    for (const entry of saved.entries) timeline.#recent.put(entry);
+    timeline.#folded.restore(saved);
     for (const entry of saved.waiting) timeline.#waiting.add(entry);
     return timeline;
   }
@@ -88,29 +37,17 @@ export class Timeline {
    * the snapshot. `cut`: the place up to which they go, as an earlier call gave it in `through`.
    */
   save(cut?: Place | null): SavedTimeline {
-    this.#refold();
-    if (cut === undefined) this.#archiveTo(this.#recent.length - this.#keep);
-    else if (cut !== null) this.#archiveTo(indexOfPlace(this.#recent.all, behind(cut)));
-    this.#fold.goBack(0);
-    return {
-      practice: this.#practice,
-      state: packState(this.#fold.state),
-      through: this.#through,
-      entries: [...this.#recent.all],
-      waiting: this.#waiting.all(),
-    };
+    return { ...this.#folded.save(cut), waiting: this.#waiting.all() };
   }
 
   /** The state now. Take it anew after each change: going back makes another one. It is to be read, never written. */
   get state(): State {
-    this.#refold();
-    this.#fold.foldTo(this.#recent.all, this.#recent.length);
-    return this.#fold.state;
+    return this.#folded.state;
   }
 
   /** Another number whenever the state became another: what was worked out from it at the same number still holds. */
   get changes(): number {
-    return this.#fold.changes;
+    return this.#folded.changes;
   }
 
   /** Every entry that holds, in order: those of the archive are read. */
@@ -119,68 +56,43 @@ export class Timeline {
   }
 
   /** Entries that hold from that instant to that one, both with it, in order. */
-  *between(from: Instant, to: Instant): Generator<Entry> {
-    const start = { when: from, turn: -1, index: -1 };
-    if (this.#through !== null && from <= this.#through.when)
-      for (const entry of this.#archived(start)) {
-        if (entry.when > to) return;
-        yield entry;
-      }
-    const recent = this.#recent.all;
-    for (let index = indexOfPlace(recent, start); index < recent.length; index += 1) {
-      const entry = recent[index];
-      if (entry === undefined || entry.when > to) return;
-      yield entry;
-    }
+  between(from: Instant, to: Instant): Generator<Entry> {
+    return this.#kept.between(from, to);
   }
 
   /** Entries that hold, the latest first. */
-  *newestFirst(): Generator<Entry> {
-    for (let index = this.#recent.length - 1; index >= 0; index -= 1) {
-      const entry = this.#recent.all[index];
-      if (entry !== undefined) yield entry;
-    }
-    if (this.#through === null) return;
-    let page = this.#archive.before(null, PAGE);
-    while (page.length > 0) {
-      yield* page;
-      page = this.#archive.before(page.at(-1) ?? null, PAGE);
-    }
+  newestFirst(): Generator<Entry> {
+    return this.#kept.newestFirst();
   }
 
   /** Places of entries that hold and speak of an item, in order. */
   placesAbout(item: string): readonly Place[] {
-    const recent = this.#recent.all.filter(({ fact }) => itemsOf(fact).includes(item));
-    return this.#through === null ? recent : [...this.#archive.placesAbout(item), ...recent];
+    return this.#kept.placesAbout(item);
   }
 
   /** Whether anything is in the archive. */
   get needsArchive(): boolean {
-    return this.#through !== null;
+    return this.#kept.through !== null;
   }
 
   /** How many entries are kept in memory. */
   get size(): number {
-    return this.#recent.length;
+    return this.#kept.recent.length;
   }
 
   /** The entry of that id, where it holds. */
   entry(id: string): Entry | undefined {
-    return this.#recent.entry(id) ?? (this.#through === null ? undefined : this.#archive.entry(id));
+    return this.#kept.entry(id);
   }
 
   /** Entries of that original turn that hold, by their place within it. */
   ofTurn(turn: number): readonly Entry[] {
-    const recent = this.#recent.ofTurn(turn);
-    const archived = this.#through === null ? [] : this.#archive.ofTurn(turn);
-    return [...archived, ...recent].sort((one, other) => one.index - other.index);
+    return this.#kept.ofTurn(turn);
   }
 
   /** Whether something is in the archive of what that turn said, or of what happened at one of those instants. */
   isFar(turn: number, whens: readonly Instant[] = []): boolean {
-    const through = this.#through;
-    if (through === null) return false;
-    return whens.some((when) => when <= through.when) || this.#archive.ofTurn(turn).length > 0;
+    return this.#kept.isFar(turn, whens);
   }
 
   /**
@@ -188,9 +100,7 @@ export class Timeline {
    * may have changed from then on.
    */
   takeRefolded(): Instant | null {
-    const since = this.#refolded;
-    this.#refolded = null;
-    return since;
+    return this.#folded.takeRefolded();
   }
 
   /** Adds entries, in whatever order they come. One whose id is there already changes nothing. */
@@ -201,7 +111,7 @@ export class Timeline {
       if (about === null || this.entry(about) !== undefined) this.#insert(entry);
       else if (this.entry(entry.id) === undefined) this.#waiting.add(entry);
     }
-    if (this.#recent.length > this.#most) this.#archiveTo(this.#recent.length - this.#keep);
+    this.#folded.trim();
   }
 
   /**
@@ -222,97 +132,22 @@ export class Timeline {
     this.add(entries.map((each) => ({ ...each, turn, id: `${turn}.${each.index}` })));
   }
 
-  *#archived(from: Place | null): Generator<Entry> {
-    let page = this.#archive.after(from, PAGE);
-    while (page.length > 0) {
-      yield* page;
-      page = this.#archive.after(page.at(-1) ?? null, PAGE);
-    }
+  get #kept(): KeptEntries {
+    return this.#folded.kept;
   }
 
   #insert(entry: Entry): void {
     if (this.entry(entry.id) !== undefined) return;
-    if (this.#through !== null && inOrder(entry, this.#through) <= 0) {
-      this.#archive.putEntry(entry);
-      this.#markChanged(entry);
-    } else {
-      const index = this.#recent.indexOf(entry);
-      this.#fold.goBack(index);
-      this.#recent.put(entry, index);
-    }
+    this.#folded.put(entry);
     for (const decision of this.#waiting.take(entry.id)) this.#insert(decision);
   }
 
   #remove(entry: Entry): void {
-    if (this.#recent.entry(entry.id) === entry) {
-      const index = this.#recent.indexOf(entry);
-      this.#fold.goBack(index);
-      this.#recent.remove(index);
-    } else {
-      if (this.entry(entry.id) === undefined) return;
-      this.#archive.dropEntry(entry);
-      this.#markChanged(entry);
-    }
-    const archived = this.#through === null ? [] : this.#archive.about(entry.id);
-    for (const decision of [...archived, ...this.#recent.about(entry.id)]) {
+    if (this.entry(entry.id) === undefined) return;
+    this.#folded.drop(entry);
+    for (const decision of this.#kept.about(entry.id)) {
       this.#remove(decision);
       this.#waiting.add(decision);
     }
   }
-
-  #markChanged({ when, turn, index }: Entry): void {
-    this.#fold.changed();
-    const place = { when, turn, index };
-    if (this.#changed === null || inOrder(place, this.#changed) < 0) this.#changed = place;
-  }
-
-  /** Hands the first so many entries in memory to the archive, and of the state after them what is only history. */
-  #archiveTo(count: number): void {
-    if (count <= 0) return;
-    this.#refold();
-    this.#fold.goBack(count);
-    this.#fold.foldTo(this.#recent.all, count);
-    const gone = this.#recent.shift(count);
-    for (const entry of gone) this.#archive.putEntry(entry);
-    const last = gone.at(-1);
-    if (last === undefined) return;
-    const through = { when: last.when, turn: last.turn, index: last.index };
-    const { state } = this.#fold;
-    retire(state, last.when, this.#days);
-    this.#archive.keepBase(through, () => packState(state));
-    this.#through = through;
-    this.#fold.startFrom(state);
-  }
-
-  /**
-   * Something in the archive has changed: everything from the nearest base before it is folded again, read from there a page
-   * at a time, so that memory stays bounded however far back it is.
-   */
-  #refold(): void {
-    const changed = this.#changed;
-    if (changed === null) return;
-    this.#changed = null;
-    this.#refolded = Math.min(changed.when, this.#refolded ?? changed.when);
-    for (const entry of this.#recent.shift(this.#recent.length)) this.#archive.putEntry(entry);
-    const base = this.#archive.baseBefore(changed);
-    this.#archive.backTo(base?.number ?? 0);
-    this.#through = base?.through ?? null;
-    this.#fold.startFrom(
-      base === null ? startState(this.#practice, this.#archive) : unpacked(base.state, this.#archive),
-    );
-    for (const entry of this.#archived(this.#through)) {
-      this.#recent.put(entry);
-      if (this.#recent.length > this.#most) this.#archiveTo(this.#recent.length - this.#keep);
-    }
-    for (const entry of this.#recent.all) this.#archive.dropEntry(entry);
-  }
-}
-
-/** The state of a base, as this very build packed it. */
-function unpacked(state: unknown, archive: Archive): State {
-  return unpackState(state as PackedState, archive);
-}
-
-function behind(place: Place): Place {
-  return { ...place, index: place.index + 1 };
 }
