@@ -2,11 +2,11 @@ import { createHash } from 'node:crypto';
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
-import { DatabaseSync } from 'node:sqlite';
 import { gzipSync } from 'node:zlib';
 import { filesOf } from './folder.ts';
 import type { FsLike } from './fs-port.ts';
 import { readAt, replaceFile } from './fs-whole.ts';
+import { lookAtDb } from './look-at-db.ts';
 import { listMonths } from './months.ts';
 import { asideFolder } from './set-aside.ts';
 import { type TarFile, writeTar } from './tar.ts';
@@ -57,7 +57,7 @@ function* filesToKeep(fs: FsLike, folder: string, work: string): Generator<TarFi
 /** A database that may be written to meanwhile, as it is at one moment. */
 function copyDatabase(path: string, work: string): string {
   const copy = join(work, basename(path));
-  const db = new DatabaseSync(path, { readOnly: true, timeout: 5000 });
+  const db = lookAtDb(path);
   try {
     db.prepare('VACUUM INTO ?').run(copy);
   } finally {

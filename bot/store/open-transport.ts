@@ -2,6 +2,7 @@ import { basename, dirname, join } from 'node:path';
 import type { DatabaseSync } from 'node:sqlite';
 import type { FsLike } from './fs-port.ts';
 import { removeIfThere } from './fs-whole.ts';
+import { lookAtDb } from './look-at-db.ts';
 import { asideFolder } from './set-aside.ts';
 import { type Transport, transportOn } from './transport.ts';
 import { openTransportDb } from './transport-schema.ts';
@@ -34,7 +35,7 @@ export function openTransport(
 function open(fs: FsLike, path: string): Transport {
   // Made by us first: SQLite would let every account of the machine read it.
   if (!fs.exists(path)) fs.close(fs.open(path, 'a'));
-  const db = openTransportDb(path, false);
+  const db = openTransportDb(path);
   try {
     return transportOn(db);
   } catch (cause) {
@@ -44,7 +45,7 @@ function open(fs: FsLike, path: string): Transport {
 }
 
 function lookAt(fs: FsLike, path: string): DatabaseSync {
-  return fs.exists(path) ? openTransportDb(path, true) : openTransportDb(':memory:', false);
+  return fs.exists(path) ? lookAtDb(path) : openTransportDb(':memory:');
 }
 
 function moveAside(fs: FsLike, path: string): string {

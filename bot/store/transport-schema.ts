@@ -23,10 +23,9 @@ const schema = `
  * and position go back together and are read from the homeserver again, a turn in the journal is put into the outbox
  * again, and what was sent is sent again under the same transaction id. The journal alone is waited for.
  */
-export function openTransportDb(path: string, readOnly: boolean): DatabaseSync {
-  const db = new DatabaseSync(path, { readOnly, timeout: 1000 });
+export function openTransportDb(path: string): DatabaseSync {
+  const db = new DatabaseSync(path, { timeout: 1000 });
   try {
-    if (readOnly) return db;
     db.exec('PRAGMA journal_mode = WAL; PRAGMA synchronous = NORMAL; PRAGMA secure_delete = ON');
     db.exec(schema);
     return db;

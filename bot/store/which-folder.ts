@@ -1,6 +1,6 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { StoreTrouble } from './trouble.ts';
+import { plainly, StoreTrouble } from './trouble.ts';
 
 /** Where the record is kept when no folder is named: a practice's own, else the example's. */
 const usual = ['data/practice', 'data/example'];
@@ -9,6 +9,8 @@ const usual = ['data/practice', 'data/example'];
 export function recordFolder(named: string | undefined): string {
   const folder = named ?? usual.find(isRecord);
   if (folder !== undefined && isRecord(folder)) return resolve(folder);
+  if (named !== undefined && existsSync(named))
+    plainly(`${named} could not be read`, () => readdirSync(named));
   if (named === undefined)
     throw new StoreTrouble('There is no record here yet. Name its folder with --store FOLDER.');
   throw new StoreTrouble(`There is no record in ${named}. Name its folder with --store FOLDER.`);

@@ -19,7 +19,7 @@ afterEach(() => {
 
 // Issue of the board: "edited in place, at most once in 20 s, always true".
 test('a minute of a note a second edits the board three times at most, and the last word is on it', async () => {
-  const transport = transportOn(openTransportDb(':memory:', false));
+  const transport = transportOn(openTransportDb(':memory:'));
   const db = new DatabaseSync(':memory:');
   db.exec('CREATE TABLE fact (name TEXT PRIMARY KEY, value TEXT NOT NULL)');
   const desk = new Desk();

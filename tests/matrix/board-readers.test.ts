@@ -13,7 +13,7 @@ const MINUTE = 60_000;
 
 /** One chat room with a board, and devices that come into it; what is to be sent is sent at once. */
 function wall() {
-  const transport = transportOn(openTransportDb(':memory:', false));
+  const transport = transportOn(openTransportDb(':memory:'));
   const db = new DatabaseSync(':memory:');
   db.exec('CREATE TABLE fact (name TEXT PRIMARY KEY, value TEXT NOT NULL)');
   const desk = new Desk();

@@ -51,7 +51,7 @@ describe('a post that was edited before it went out', () => {
 });
 
 test('the outbox says it under the transaction of what was decided, then the edit, so that a repeat after a kill is one event', async () => {
-  const transport = transportOn(openTransportDb(':memory:', false));
+  const transport = transportOn(openTransportDb(':memory:'));
   for (const effect of [WARNING, takenBack])
     transport.enqueue(8, [{ key: effect.key, room: ROOM, body: effect }]);
   const out: string[] = [];

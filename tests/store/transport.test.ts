@@ -100,7 +100,7 @@ describe('the outbox', () => {
 
 describe('trouble with the database', () => {
   it('says in plain words that the disk is full, and keeps nothing of that call', () => {
-    const db = openTransportDb(join(newFolder(), 'transport.db'), false);
+    const db = openTransportDb(join(newFolder(), 'transport.db'));
     const transport = transportOn(db);
     const pages = Number(db.prepare('PRAGMA page_count').get()?.page_count);
     db.exec(`PRAGMA max_page_count = ${pages + 2}`);

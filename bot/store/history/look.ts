@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
-import { DatabaseSync } from 'node:sqlite';
-import { pathToFileURL } from 'node:url';
+import type { DatabaseSync } from 'node:sqlite';
+import { lookAtDb } from '../look-at-db.ts';
 import { checkAll } from './check.ts';
 import { sumOfHead } from './sums.ts';
 
@@ -17,7 +17,7 @@ export function lookAtHistory(path: string): HistoryLook | null {
   if (!existsSync(path)) return null;
   let db: DatabaseSync | null = null;
   try {
-    db = openToLook(path);
+    db = lookAtDb(path);
     db.exec('BEGIN');
     const head = db.prepare('SELECT base, stamp, sum FROM head').get();
     const stamp = head?.stamp == null ? null : String(head.stamp);
@@ -27,19 +27,6 @@ export function lookAtHistory(path: string): HistoryLook | null {
   } catch {
     db?.close();
     return null;
-  }
-}
-
-/** In a folder that this account may only read SQLite cannot make what it shares with a writer: then nobody may write. */
-function openToLook(path: string): DatabaseSync {
-  const db = new DatabaseSync(path, { readOnly: true, timeout: 1000 });
-  try {
-    db.prepare('SELECT 1 FROM head').get();
-    return db;
-  } catch (cause) {
-    db.close();
-    if (existsSync(`${path}-wal`)) throw cause;
-    return new DatabaseSync(`${pathToFileURL(path)}?immutable=1`, { readOnly: true });
   }
 }
 
