@@ -41,8 +41,8 @@ export interface NoteScope {
   readonly note: string;
   /** How many words of the whole note nobody knows or are of other things. */
   readonly strange: number;
-  /** What the words as typed give of what patterns need (`needsMetIn`). */
-  readonly typedNeeds: number;
+  /** What the note's words, as typed and as put right, give of what patterns need (`needsMetIn`). */
+  readonly needsMet: number;
   /** Who signed the note at its end. */
   signature: string | null;
   /** How many sentences it has. */

@@ -32,7 +32,7 @@ export const makeReader: MakeReader = (practice, learned = []) => {
     const chatSites = context.room === undefined ? [] : (names.siteOfChat.get(context.room) ?? []);
     const time = { at: context.at, ...habitsIn(chatSites) };
     const raw = tokenize(note);
-    const typedNeeds = raw.reduce((bits, token) => bits | needsMetIn(token.text), 0);
+    const typedNeeds = needsOf(raw);
     const typed = spelling.correct(
       withSpokenNumbers(withSpokenMarks(raw.filter((token) => !FILLER.test(token.text)))),
     );
@@ -67,6 +67,12 @@ interface Around {
   readonly chatSites: readonly string[];
 }
 
+function needsOf(tokens: readonly Token[]): number {
+  let bits = 0;
+  for (const { text } of tokens) bits |= needsMetIn(text);
+  return bits;
+}
+
 /** `again`: read with another word, which is of use only as an act, or where it leaves no strange word. */
 function readTokens(tokens: readonly Token[], around: Around, again = false): TokensRead {
   const { note, typedNeeds, table, names, time, chatSites } = around;
@@ -85,7 +91,7 @@ function readTokens(tokens: readonly Token[], around: Around, again = false): To
     names,
     chatSites,
     note,
-    typedNeeds,
+    needsMet: typedNeeds | needsOf(tokens),
     time,
     offset,
     strange,

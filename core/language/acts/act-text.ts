@@ -1,5 +1,4 @@
 import type { Clause } from '../clause.ts';
-import { needsMetIn } from '../needs/needs.ts';
 import type { Part } from '../part.ts';
 
 /** What a clause says as text, each made only where some pattern may match it: few notes are acts. */
@@ -7,7 +6,6 @@ export class ActText {
   readonly #clause: Clause;
   #words: string | undefined;
   #typed: string | undefined;
-  #needs: number | undefined;
 
   constructor(clause: Clause) {
     this.#clause = clause;
@@ -25,13 +23,9 @@ export class ActText {
     return this.#typed;
   }
 
-  /** False where neither the words nor what was typed hold what this group of patterns needs. */
+  /** False where neither the words of the note nor what was typed hold what this group of patterns needs. */
   mayMatch(group: number): boolean {
-    this.#needs ??= this.#clause.parts.reduce(
-      (bits, part) => bits | needsMetIn(part.text),
-      this.#clause.scope.typedNeeds,
-    );
-    return (this.#needs & group) !== 0;
+    return (this.#clause.scope.needsMet & group) !== 0;
   }
 }
 

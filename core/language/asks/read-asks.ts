@@ -11,7 +11,7 @@ import type { Segment, Sentence } from '../segments.ts';
 import { type Ask, type AskResult, useBeside } from './ask.ts';
 import { asks } from './asks.ts';
 import { phrases } from './phrases/all.ts';
-import { phraseIn, SURE } from './phrases/phrase.ts';
+import { bookOf, phraseIn, SURE } from './phrases/phrase.ts';
 
 /**
  * Reads the question in a sentence, if there is one, and gives back what is left of the sentence to be read as a
@@ -52,6 +52,8 @@ function namesNotice([segment, next]: readonly Segment[]): boolean {
 const NOTICE =
   /^(?:summary|brief|briefing|round up|roundup|round-up|sitrep|results?|dates?|hours|incidents|failures|commands|cycles|run down|run-down|state of play|locations?|training|temp|temperature|bookings|list|loads|log|reset|checklist|fill|speed|play|counts?|times?|last|latest|what if|hows)$/;
 
+const book = bookOf(phrases);
+
 /** Puts the question that is known by its whole wording; gives back the segment that it begins with, −1 where there is none. */
 function knownIn(
   segments: readonly Segment[],
@@ -62,7 +64,7 @@ function knownIn(
 ): number {
   for (const start of from === 0 ? [0] : [0, from]) {
     const parts = joined(segments.slice(start));
-    const put = phraseIn(phrases, parts, question, scope);
+    const put = phraseIn(book, parts, question, scope);
     if (put === null) continue;
     out.weighIn(SURE, 0, strangeIn(parts));
     out.ask(put.result.made, put.name, put.clause, put.result.missing);

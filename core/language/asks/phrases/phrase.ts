@@ -1,5 +1,6 @@
 import { Clause, type NoteScope } from '../../clause.ts';
 import { strangeIn } from '../../evidence/strange.ts';
+import { PatternsByNeed } from '../../needs/patterns-by-need.ts';
 import type { Part } from '../../part.ts';
 import { type AskResult, ask, dayOf, siteOf } from '../ask.ts';
 import { type Shape, shapeOf } from './shape.ts';
@@ -62,9 +63,18 @@ export interface Put {
   readonly clause: Clause;
 }
 
+/** All phrases, found by the words that they need. */
+export type PhraseBook = PatternsByNeed<Phrase & { readonly name: string }>;
+
+/** Puts phrases into a book, in their order. */
+export function bookOf(all: readonly Phrases[]): PhraseBook {
+  const named = all.flatMap(({ name, phrases }) => phrases.map((phrase) => ({ ...phrase, name })));
+  return new PatternsByNeed(named, ({ form }) => form);
+}
+
 /** The question that these parts, word for word, put; `null` where they put none that is known so. */
 export function phraseIn(
-  all: readonly Phrases[],
+  book: PhraseBook,
   parts: readonly Part[],
   question: boolean,
   scope: NoteScope,
@@ -72,15 +82,13 @@ export function phraseIn(
   if (scope.listing || scope.sentences > 2 || scope.strange - strangeIn(parts) > 0.5) return null;
   const shape = shapeOf(parts);
   if (shape === null) return null;
-  for (const { name, phrases } of all) {
-    for (const phrase of phrases) {
-      const found = matchOf(phrase, shape, question);
-      if (found === null) continue;
-      const clause = new Clause(parts, scope);
-      for (const at of parts.keys()) clause.use(at);
-      const result = phrase.make(clause, found);
-      if (result !== null) return { name, result, clause };
-    }
+  for (const phrase of book.mayMatch(`${shape.line} ${shape.core}`)) {
+    const found = matchOf(phrase, shape, question);
+    if (found === null) continue;
+    const clause = new Clause(parts, scope);
+    for (const at of parts.keys()) clause.use(at);
+    const result = phrase.make(clause, found);
+    if (result !== null) return { name: phrase.name, result, clause };
   }
   return null;
 }
