@@ -11,9 +11,8 @@ const BETWEEN = /^(?:tips?|no|nos|number|numbers|num|and|n|also|plus|to|thru|[-â
 const LOAD = /^(?:loads?|cycles?) (?:no |number )?#?(\d{1,6})$/i;
 
 /** What words that name items alone stand for: as scanners, as tips, as a load; empty where they are no such thing. */
-export interface Named {
+export interface Named extends Tips {
   readonly scanners: readonly Item[];
-  readonly tips: readonly Item[];
   readonly loads: readonly Item[];
   /** They name tips, by that word or by ids that no scanner has. */
   readonly plainlyTips: boolean;
@@ -37,7 +36,7 @@ export function itemsNamed(session: Session, words: string, note: Leaning): Name
   const load = LOAD.exec(words)?.[1];
   return {
     scanners: saysTip || load !== undefined ? [] : scannersIn(session, `wiped ${words}`, note),
-    tips: areIds ? tipsIn(session, `used ${saysTip ? '' : 'tips '}${listed(list)}`, note) : [],
+    ...(areIds ? tipsIn(session, `used ${saysTip ? '' : 'tips '}${listed(list)}`, note) : NO_TIPS),
     loads: load === undefined ? [] : [`load:${load}`],
     plainlyTips: saysTip,
     more: !areIds && load === undefined && !list.every((word) => isOfName(session, word)),
@@ -81,11 +80,22 @@ function scannersIn({ read }: Session, text: string, { at, from, room }: Leaning
   return items.includes(null) ? [] : items.filter((item) => item !== null);
 }
 
-function tipsIn({ read }: Session, text: string, { at, from, room }: Leaning): readonly Item[] {
-  const { facts, asks, plans, unclear } = read(text, { at, from, room }).reading;
+function tipsIn({ read }: Session, text: string, { at, from, room }: Leaning): Tips {
+  const { reading, gaps } = read(text, { at, from, room });
+  const { facts, asks, plans, unclear } = reading;
   const [fact, ...more] = facts;
-  if (fact?.kind !== 'used' || more.length + asks.length + plans.length + unclear.length > 0) return [];
+  const none = gaps.find(({ unclear: { about }, words }) => about === 'tip' && words !== undefined)?.words;
+  if (none !== undefined) return { tips: [], none };
+  if (fact?.kind !== 'used' || more.length + asks.length + plans.length + unclear.length > 0) return NO_TIPS;
   const { kind: _, when, tips = [], ...rest } = fact;
-  if (Object.keys(rest).length > 0 || Date.parse(when) !== at) return [];
-  return tips.map((tip): Item => `tip:${tip}`);
+  if (Object.keys(rest).length > 0 || Date.parse(when) !== at) return NO_TIPS;
+  return { tips: tips.map((tip): Item => `tip:${tip}`) };
 }
+
+interface Tips {
+  readonly tips: readonly Item[];
+  /** An id among them that is no tip's. */
+  readonly none?: string;
+}
+
+const NO_TIPS: Tips = { tips: [] };

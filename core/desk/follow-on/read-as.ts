@@ -19,8 +19,12 @@ export interface Meant {
   readonly placeUnsaid: boolean;
 }
 
-/** "It's here", "left it in surgery 1": longer notes with no place in them are talk. */
+/** "Left it in surgery 1", "it has arrived": longer notes with no site in them are talk. */
 const SHORT = 5;
+const SHORTEST = 3;
+const UNPLACED = /^arriv|\b(?:here|there|back)$/i;
+/** Of a tip that has no plug, no heater and no light of its own. */
+const OF_SCANNERS = new Set(['connection', 'cable', 'heating']);
 
 /** How the note reads with these things named; nothing where that is no plain fact of just these. */
 export function readAs(
@@ -38,11 +42,16 @@ export function readAs(
   const eachIs = facts.every((fact) => itemsOf(fact).some((item) => items.includes(item)));
   if (!isOfThese || !eachIs) return [];
   const agrees = facts.every((fact) => fits(fact, session.timeline.state));
+  if (
+    facts.some((fact) => fact.kind === 'fault' && fact.item.startsWith('tip:') && OF_SCANNERS.has(fact.sort))
+  )
+    return [];
   // Something is found that was lost; whatever else people find is talk.
   if (!agrees && facts.some(({ kind }) => kind === 'found')) return [];
   // "It says here" is no move.
   const placeUnsaid = why.some((one) => leavesPlace(session, facts, one));
-  if (placeUnsaid && words > SHORT) return [];
+  const byRoom = why.some(({ slots: { room: said } }) => said !== undefined);
+  if (placeUnsaid && words > (byRoom ? SHORT : SHORTEST)) return [];
   return [{ items, facts, fits: agrees, placeUnsaid }];
 }
 
@@ -50,7 +59,7 @@ export function readAs(
 function leavesPlace({ timeline }: Session, facts: readonly Fact[], { slots }: Why): boolean {
   const { site, room } = slots;
   if (site === undefined) return false;
-  if ('filledIn' in site || /^(?:arriv|here$|there$|back$)/i.test(site.said)) return true;
+  if ('filledIn' in site || UNPLACED.test(site.said)) return true;
   const byRoom = room !== undefined && 'said' in room && room.said === site.said;
   return (
     byRoom && facts.some((fact) => fact.kind === 'moved' && !areAt(timeline.state, fact.items, fact.site))

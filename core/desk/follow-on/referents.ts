@@ -10,7 +10,7 @@ export interface Referents {
   readonly lists: readonly (readonly Item[])[];
 }
 
-/** What "it", "both", "them" or "the other one" can stand for: `latest` of the notes `before`, the latest first. */
+/** What "it", "both", "them", "the other one" or nothing at all can stand for: `latest` of the notes `before`, the latest first. */
 export function referents(
   session: Session,
   note: Leaning,
@@ -25,6 +25,8 @@ export function referents(
       const other = otherThan(session, note, latest);
       return { sure: session.practice.scanners.length === 2, lists: other === null ? [] : [other] };
     }
+    case 'left-out':
+      return { sure: true, lists: listsOf([latest]).filter((items) => items.length > 0) };
     case 'two':
       return two(before, latest);
     case 'several': {
@@ -40,16 +42,32 @@ function ofSort(items: readonly Item[], sort: string): readonly Item[] {
   return items.filter((item) => item.startsWith(sort));
 }
 
-/** Two of a sort: those of the latest note, else those that were told of at all; of more, the latest two are asked about. */
+/**
+ * Two of a sort: those of the latest note, else those of the latest notes that told the same ("used tip 3", "used tip 4"),
+ * else those that were told of at all; of more, the latest two are asked about.
+ */
 function two(before: readonly Told[], latest: Told): Referents {
-  const own = SORTS.map((sort) => ofSort(latest.items, sort)).filter((items) => items.length === 2);
-  if (own.length > 0) return { sure: true, lists: own };
-  const all = [...new Set(before.flatMap(({ items }) => items))];
-  const each = SORTS.map((sort) => ofSort(all, sort)).filter((items) => items.length >= 2);
+  const other = before.findIndex((one) => kindsOf(one) !== kindsOf(latest));
+  const alike = other < 0 ? before : before.slice(0, other);
+  for (const notes of [[latest], alike]) {
+    const lists = listsOf(notes).filter((items) => items.length === 2);
+    if (lists.length > 0) return { sure: true, lists };
+  }
+  const lists = listsOf(before).filter((items) => items.length >= 2);
   return {
-    sure: each.every((items) => items.length === 2),
-    lists: each.map((items) => items.slice(0, 2).toReversed()),
+    sure: lists.every((items) => items.length === 2),
+    lists: lists.map((items) => items.slice(-2)),
   };
+}
+
+/** What those notes told of, by sort, in the order told. */
+function listsOf(notes: readonly Told[]): readonly (readonly Item[])[] {
+  const all = [...new Set(notes.flatMap(({ items }) => items.toReversed()))].toReversed();
+  return SORTS.map((sort) => ofSort(all, sort));
+}
+
+function kindsOf({ facts }: Told): string {
+  return [...new Set(facts.map(({ kind }) => kind))].join();
 }
 
 function isThing(item: Item): boolean {

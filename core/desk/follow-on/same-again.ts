@@ -22,6 +22,7 @@ export function sameAgain(session: Session, note: Leaning, said: Sameness): Foll
   const before = found === undefined ? null : asItCame(found, said);
   if (before === null) return null;
   const named = namedOf(session, said.items, note, before);
+  if (named.none !== undefined) return noSuchTip(named.none);
   const [first] = named.lists;
   if (first === undefined) return null;
   const when = toIso(note.at);
@@ -67,12 +68,17 @@ function namedOf(
   words: string,
   note: Leaning,
   before: Told,
-): { readonly lists: readonly (readonly Item[])[]; readonly more: boolean } {
+): { readonly lists: readonly (readonly Item[])[]; readonly more: boolean; readonly none?: string } {
   const other = otherScanner(session, words, note, before);
   if (other !== null) return { lists: [other], more: false };
-  const { scanners, tips, loads, plainlyTips, more } = itemsNamed(session, words, note);
+  const { scanners, tips, loads, plainlyTips, more, none } = itemsNamed(session, words, note);
   const ofTips = plainlyTips || before.items.some((item) => item.startsWith('tip:'));
-  return { lists: [ofTips ? tips : [], scanners, loads].filter((items) => items.length > 0), more };
+  const lists = [ofTips ? tips : [], scanners, loads].filter((items) => items.length > 0);
+  return { lists, more, ...(none === undefined || !ofTips ? {} : { none }) };
+}
+
+function noSuchTip(id: string): FollowOn {
+  return { sort: 'asked', head: [{ strong: `There is no tip ${id}.` }], options: [] };
 }
 
 /** Each kind of what was told, said of these items; of somebody else's note nothing but what was done. */

@@ -1,5 +1,5 @@
-/** What stands for things told of before: one, two, several, or the other of two. */
-export type Standing = 'one' | 'two' | 'several' | 'other';
+/** What stands for things told of before: one, two, several, the other of two, or no word at all ("wiped down"). */
+export type Standing = 'one' | 'two' | 'several' | 'other' | 'left-out';
 
 /** A short note in which a word stands for what was told of before: "binned it", "they're both in the bath". */
 export interface Pronoun {
@@ -21,6 +21,9 @@ const HAS = String.raw`(?= (?:been|gone|had|got|come|split|stopped|started|falle
 
 /** "Its mirror", with or without an apostrophe. */
 const OWNS = String.raw`(?= (?:mirror|lens|pouch|pack|bag|strip|body|cover|cable|base|calibration)\b)`;
+
+/** "It was freezing" is said of no scanner. */
+const NOT_WEATHER = String.raw`(?! (?:so |really |absolutely |too |bloody )?(?:freezing|boiling|raining|snowing|pouring|baking|roasting|cold|hot|warm|chilly)\b)`;
 
 interface Form {
   readonly standing: Standing;
@@ -49,8 +52,8 @@ const FORMS: readonly Form[] = [
   form('several', `all of them|them all|they all|they|them|'em`),
   form('one', `(?:it's|its)${OWNS}`, "'s"),
   form('one', `(?:it's|its|that one's|this one's)${HAS}`, ' has'),
-  form('one', `(?:it's|its|that one's|this one's|it is|it was|that one is|this one is)`, ' is'),
-  form('one', `that one|this one|it`),
+  form('one', `(?:it's|its|that one's|this one's|it is|it was|that one is|this one is)${NOT_WEATHER}`, ' is'),
+  form('one', `that one|this one|it(?! (?:is|was)\\b)`),
   form('other', `the other one is|other one's|the other one's`, ' is'),
   form('other', `the other one|other one|the other${NOT_BEHIND}`),
 ];
@@ -64,9 +67,23 @@ export function pronounIn(text: string): Pronoun | null {
   const count = plain.split(' ').length;
   if (plain.includes('?') || count > LONGEST || plain.length > 80) return null;
   const found = FORMS.find(({ words }) => plain.search(words) >= 0);
-  if (found === undefined) return null;
+  if (found === undefined) return leftOut(plain, count);
   const { words, verb, standing } = found;
   const rest = plain.replaceAll(words, ' ');
   if (FORMS.some((other) => other.standing !== standing && rest.search(other.words) >= 0)) return null;
   return { standing, words: count, saying: (name) => plain.replaceAll(words, () => `${name}${verb}`) };
+}
+
+/** What is done with scanners and tips and seldom said of anything else in these words. */
+const DEED =
+  "(?:wiped(?: down)?|cleaned down|covered|cover(?:'s)? (?:back )?on|bagged|pouched|washed|scrubbed|rinsed|binned|sent to (?:steri|the autoclave|autoclave))";
+const DEEDS = new RegExp(
+  String.raw`^(?:(?:and|now|then|just|also|ok|all) )*(?<deeds>${DEED}(?:(?:,| and|,? then| &| n| \+) ${DEED})*)(?: now| too| as well)?[.! ]*$`,
+  'i',
+);
+
+/** A note that is nothing but what was done: "wiped down and covered", "washed, bagged". */
+function leftOut(plain: string, words: number): Pronoun | null {
+  const deeds = DEEDS.exec(plain)?.groups?.deeds;
+  return deeds === undefined ? null : { standing: 'left-out', words, saying: (name) => `${name} ${deeds}` };
 }

@@ -22,6 +22,9 @@ test.each([
   ["found 'em", 'several', 'found X'],
   ['sent them off', 'several', 'sent X off'],
   ['wiped the other one', 'other', 'wiped X'],
+  ['wiped down', 'left-out', 'X wiped down'],
+  ['and covered', 'left-out', 'X covered'],
+  ['washed, bagged now', 'left-out', 'X washed, bagged'],
 ])('“%s”: %s, “%s”', (note, standing, said) => {
   const pronoun = pronounIn(note);
   expect([pronoun?.standing, pronoun?.saying('X')]).toEqual([standing, said]);

@@ -14,6 +14,13 @@ describe('“it” is what this person told of last', () => {
     ['wiped green', 'covered it', 'Taken as: green scanner cover on.'],
     ['wiped green', 'dropped it', 'Taken as: green scanner: dropped.'],
     ['wiped green', 'wiped the other one', 'Taken as: blue scanner wiped down.'],
+    [
+      'scan done on green',
+      'wiped down and covered',
+      'Taken as: green scanner wiped down; green scanner cover on.',
+    ],
+    ['used tips 3 and 4', 'washed, bagged', 'Taken as: tips 3, 4 washed; tips 3, 4 bagged.'],
+    ['used tip 5 on green', 'wiped', 'Taken as: green scanner wiped down.'],
     ['used tips 4 and 6', 'both bagged', 'Taken as: tips 4, 6 bagged.'],
     ['used tips 4, 5 and 6', 'they’ve been washed', 'Taken as: tips 4–6 washed.'],
   ])('“%s”, “%s”: %s', async (first, then, line) => {
@@ -23,6 +30,7 @@ describe('“it” is what this person told of last', () => {
 
   test('both are two that were told of one by one', async () => {
     const did = await heard([
+      ['08:58', 'tom', 'tip 8 fell on the floor'],
       ['09:00', 'tom', 'used tip 4'],
       ['09:02', 'tom', 'used tip 6'],
       ['09:04', 'tom', "they're both in the ultrasonic"],
@@ -151,6 +159,10 @@ describe('nothing is taken', () => {
       'they were so rude',
       'did it hurt',
       'sorry about it',
+      'covered for Amy',
+      'washed up',
+      'cleaned',
+      'sent',
     ];
     expect(await answeredAfter('used tip 5', words)).toEqual([]);
   });

@@ -87,6 +87,7 @@ describe('where the note before does not settle it, one line asks', () => {
     ],
     ['used tip 5 on green', 'blue too', 'Blue scanner as well – what of it? Please type it in full.'],
     ['tip 5 on green', 'and 6', 'Tip 6 as well – what of it? Please type it in full.'],
+    ['used tip 5', '44 too', 'There is no tip 44. Please type it in full.'],
     ['used tip 5', '6 as well I think', 'Tip 6 used too? yes or no'],
     ['calibrated blue', 'same for green but it failed', 'Green scanner calibrated, passed too? yes or no'],
     ['calibrated blue', 'green didn’t', 'Green scanner calibration failed? yes or no'],
