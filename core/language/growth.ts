@@ -9,7 +9,8 @@ import { supposition } from './supposition.ts';
 /** "Wiped blue, not red", "blue's calibrated, red still to do": what was not done to another is none of the clause before. */
 export function leftOut(parts: readonly Part[]): boolean {
   const things = parts.some(
-    (p) => p.entity?.is === 'scanner' || p.entity?.is === 'tips' || hasTag(p, 'lens') || hasTag(p, 'base'),
+    (p) =>
+      (p.entity !== undefined && LEAVABLE.has(p.entity.is)) || hasTag(p, 'lens') || hasTag(p, 'base'),
   );
   const first = parts.find((p) => !p.mark);
   if (things && first?.entity === undefined && LEAVING_OUT.test(first?.text ?? '')) return true;
@@ -23,6 +24,8 @@ export function leftOut(parts: readonly Part[]): boolean {
     )
   );
 }
+
+const LEAVABLE: ReadonlySet<string> = new Set(['scanner', 'tips', 'autoclave', 'load']);
 
 interface Growing {
   readonly parts: readonly Part[];
