@@ -29,3 +29,10 @@ export function relationOf(content: Content): Content {
   const relation = content['m.relates_to'];
   return typeof relation === 'object' && relation !== null ? { ...relation } : {};
 }
+
+/** The button (a keycap) of one of the numbered choices that a message offers. Throws where it offers none of that name. */
+export function buttonOf(content: Content, choice: string): string {
+  const number = new RegExp(`^(\\d)\\. ${choice}$`, 'm').exec(String(content.body))?.[1];
+  if (number === undefined) throw new Error(`no choice ${choice}: ${String(content.body)}`);
+  return `${number}\ufe0f\u20e3`;
+}

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type House, houseIfPossible } from './house.ts';
 import { Person } from './person.ts';
+import { buttonOf } from './seen.ts';
 
 const BOT = '@scanward:example.org';
 const house = await houseIfPossible();
@@ -131,7 +132,7 @@ describe.skipIf(house === null)('who may do what, and where', () => {
     const note = await dan.say(room, 'wiped down the scanner');
     await replied(dan, note);
     const question = dan.repliesTo(note)[0]?.id ?? '';
-    await dan.react(room, question, '2\ufe0f\u20e3');
+    await dan.react(room, question, buttonOf(dan.repliesTo(note)[0]?.content ?? {}, 'green scanner'));
     await dan.until(
       () =>
         dan
