@@ -50,7 +50,7 @@ export function questionFor(
 }
 
 /** Tips and loads have numbers of their own: a typed one means the tip, so the places are shown as keys to tap. */
-function byOwnNumber(head: Line, choices: readonly Choice[]): Wording {
+export function byOwnNumber(head: Line, choices: readonly Choice[]): Wording {
   const keys: Message = choices.map(({ label }, n) => ({ line: [`${keycap(n + 1)} ${label}`] }));
   const how = 'Tap, or type its own number.';
   return { message: [{ line: head }, ...keys, { line: [how] }], choices, shown: choices.length };

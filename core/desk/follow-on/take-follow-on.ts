@@ -1,3 +1,4 @@
+import { byOwnNumber } from '../../answers/questions.ts';
 import type { NoteRead, Why } from '../../language/read.ts';
 import type { Fact } from '../../reading/fact.ts';
 import { YES_NO } from '../../rules/question.ts';
@@ -72,6 +73,13 @@ function ask(
 function wording(head: FollowOnHead, options: readonly Option[]): Message {
   if (options.length === 1) return [{ line: [...head, ' ', { strong: 'yes' }, ' or ', { strong: 'no' }] }];
   if (options.length === 0) return [{ line: [...head, ' Please type it in full.'] }];
+  if (options.every(({ value }) => value.startsWith('tip:')))
+    return [
+      ...byOwnNumber(
+        head,
+        options.map(({ value, label }) => ({ value, label })),
+      ).message,
+    ];
   return [...lines(head), { steps: options.map(({ label }) => [label]) }];
 }
 

@@ -67,7 +67,7 @@ describe('it is asked', () => {
       'where several are meant',
       'used tips 4 and 5',
       'binned it',
-      'Which one? Such as: tip 4 retired.\n1. tip 4\n2. tip 5',
+      'Which one? Such as: tip 4 retired.\n1️⃣ tip 4\n2️⃣ tip 5\nTap, or type its own number.',
     ],
     [
       'where it goes is not said',
