@@ -76,6 +76,24 @@ describe('a start', () => {
     again.close();
   });
 
+  test('after an upgrade says nothing of what was said before it, and asks for nothing a second time', async () => {
+    const folder = newFolder();
+    const before = await aMorning(folder);
+    for (const time of ['09:31', '10:30', '11:30']) await before.work(time);
+    const said = before.delivered.filter(({ does }) => does === 'post').length;
+    before.close();
+    const store = openStore(folder);
+    store.saveSnapshot({ ...Object(store.snapshot()?.value), made: 'the build before' });
+    store.close();
+    const after = new House(folder);
+    expect(after.keeper.notices).toHaveLength(1);
+    await after.work('11:31');
+    await after.work('11:45');
+    expect(said).toBeGreaterThan(3);
+    expect(after.delivered).toEqual([]);
+    after.close();
+  });
+
   test('does not trip over a snapshot with nothing in it', async () => {
     const folder = newFolder();
     (await aMorning(folder)).close();
