@@ -92,7 +92,9 @@ export class Desk {
 
   /** Whether anything that it knows is in its archive alone. */
   get needsArchive(): boolean {
-    return this.#memory.notes.needsArchive || (this.#standing?.timeline.needsArchive ?? false);
+    const { notes, posts } = this.#memory;
+    const talk = notes.needsArchive || posts.needsArchive;
+    return talk || (this.#standing?.timeline.needsArchive ?? false);
   }
 
   /** Folds a turn of the journal. */

@@ -12,13 +12,14 @@ import type { Turn } from './turn.ts';
 /** What the desk remembers of the talk, folded from turns: notes, its own posts, what it asked, what waited for it. */
 export class Memory {
   readonly notes: NoteLog;
-  readonly posts = new PostLog();
+  readonly posts: PostLog;
   readonly questions = new QuestionLog();
   readonly late = new LateNotes();
 
-  /** `archive`: where old notes go; as it was when what is restored was saved. */
+  /** `archive`: where old notes and warnings go; as it was when what is restored was saved. */
   constructor(archive: Archive) {
     this.notes = new NoteLog(archive);
+    this.posts = new PostLog(archive);
   }
 
   /** Everything of a turn but its entries, which are the record's. */

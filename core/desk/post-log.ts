@@ -1,7 +1,10 @@
+import type { Archive } from '../record/archive.ts';
+import { MemoryArchive } from '../record/memory-archive.ts';
 import type { Instant } from '../time/instant.ts';
 import type { Post } from './effect.ts';
 import { isReminder } from './reminders.ts';
 import { SaidMatters, type SavedSaid } from './said-matters.ts';
+import { type SavedWarned, WarnedFindings } from './warned-findings.ts';
 
 /** A post of ours that may still be answered, ticked off or struck through. */
 export interface PostLine {
@@ -22,7 +25,7 @@ const KEPT = 4_000;
 /** Posts for a snapshot. */
 export interface SavedPosts extends SavedSaid {
   readonly posts: readonly PostLine[];
-  readonly warned: readonly string[];
+  readonly warned: SavedWarned;
 }
 
 /** What has been said: posts by key, and of each matter which stage when. */
@@ -30,17 +33,28 @@ export class PostLog extends SaidMatters {
   readonly #posts = new Map<string, PostLine>();
   /** Keys of reminders that wait for something to be done: looked at every turn. */
   readonly #reminders = new Set<string>();
-  readonly #warned = new Set<string>();
+  readonly #warned: WarnedFindings;
+
+  /** `archive`: where old findings that were warned of go; as it was when what is restored was saved. */
+  constructor(archive: Archive = new MemoryArchive()) {
+    super();
+    this.#warned = new WarnedFindings(archive);
+  }
 
   save(): SavedPosts {
-    return { posts: [...this.#posts.values()], warned: [...this.#warned], ...this.saveSaid() };
+    return { posts: [...this.#posts.values()], warned: this.#warned.save(), ...this.saveSaid() };
   }
 
   /** Takes in what `save` gave; this log must be empty. */
   restore({ posts, warned, ...said }: SavedPosts): void {
     this.restoreSaid(said);
     for (const line of posts) this.#put(line);
-    for (const finding of warned) this.#warned.add(finding);
+    this.#warned.restore(warned);
+  }
+
+  /** Whether anything of it is in the archive. */
+  get needsArchive(): boolean {
+    return this.#warned.needsArchive;
   }
 
   get(key: string): PostLine | null {

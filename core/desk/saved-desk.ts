@@ -10,7 +10,7 @@ import type { SavedNotes } from './note-log.ts';
 import type { SavedPosts } from './post-log.ts';
 
 /** Counts up with every change of what a saved desk holds or means; one of another version is folded anew. */
-const VERSION = 5;
+const VERSION = 6;
 
 /** Everything that a desk knows after turn `turns`, as plain JSON values: for starting from there instead of from turn 1. */
 export interface SavedDesk {

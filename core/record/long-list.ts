@@ -22,6 +22,8 @@ export class LongList<T> {
   #archived: number;
   readonly #recent: T[];
   #revision: object | null = null;
+  /** Place of the first row that was not taken as new. */
+  #seen = 0;
   /** By the place of their first row, the one read longest ago first. */
   readonly #pages = new Map<number, readonly T[]>();
 
@@ -71,6 +73,13 @@ export class LongList<T> {
     return this.#recent;
   }
 
+  /** What was added since this was asked last, or put back after a cut; of what is in memory. For one who asks alone. */
+  takeNew(): readonly T[] {
+    const fresh = this.#recent.slice(Math.max(0, this.#seen - this.#archived));
+    this.#seen = this.length;
+    return fresh;
+  }
+
   *newestFirst(): Generator<T> {
     for (let place = this.length - 1; place >= 0; place -= 1) {
       const row = this.at(place);
@@ -104,6 +113,7 @@ export class LongList<T> {
   /** Takes off everything from that length on; what is archived is before every checkpoint. */
   cutTo(length: number): void {
     this.#recent.length = Math.max(0, length - this.#archived);
+    this.#seen = Math.min(this.#seen, length);
     this.#revision = null;
   }
 

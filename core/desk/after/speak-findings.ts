@@ -37,11 +37,12 @@ export function speakFindings(session: Session, speaker: Speaker): boolean {
   return due.some(({ speech }) => isStop(speech.about));
 }
 
-/** What is at hand; after a change of old things everything since then, in the order of the record. */
+/** What is new since the last time; after a change of old things everything since then, in the order of the record. */
 function findingsToLookAt(timeline: Timeline): readonly Finding[] {
   const { state } = timeline;
   const since = timeline.takeRefolded();
-  return since === null ? state.history.findings.recent() : findingsSince(state, since);
+  const added = state.history.findings.takeNew();
+  return since === null ? added : findingsSince(state, since);
 }
 
 /** Something unsafe: whoever typed the note is to stop and read. */
