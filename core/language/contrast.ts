@@ -100,3 +100,39 @@ const DENIES =
 
 /** "Wagtail not yet": nothing was done to it so far. */
 const YET = /^(yet|not yet|still|done|not done|to|to do|still to)$/;
+
+/** "5 wasn't used, 6 was": what was denied of one is told of another. */
+export function affirmed(draft: Draft, previous: Interpretation | null): readonly Part[] | null {
+  const verb = previous?.clause.parts[previous.result.verb];
+  if (previous === null || verb === undefined || verb.entity !== undefined || !TOLD.has(previous.frame.name))
+    return null;
+  const parts = saidIn(draft);
+  const things = parts.filter((p) => p.entity !== undefined && THINGS.has(p.entity.is));
+  const last = parts.at(-1);
+  const denied = previous.clause.parts
+    .slice(0, previous.result.verb)
+    .some((p) => p.entity === undefined && hasTag(p, 'neg'));
+  const plain = parts.every(
+    (p) => things.includes(p) || /^(was|were|has|have|is|are|did|'s|only|tip|tips|but)$/.test(p.text),
+  );
+  if (
+    !denied ||
+    !plain ||
+    things.length === 0 ||
+    last?.entity !== undefined ||
+    !/^(was|were|has|have|is|are|did)$/.test(last?.text ?? '')
+  )
+    return null;
+  return sameSort(things, previous) ? [...things, verb] : null;
+}
+
+const TOLD: ReadonlySet<string> = new Set([
+  'used',
+  'washed',
+  'bagged',
+  'sent',
+  'wiped',
+  'calibrated',
+  'covered',
+  'removed',
+]);

@@ -1,5 +1,6 @@
 import type { NoteScope } from './clause.ts';
 import type { Draft } from './clauses.ts';
+import { affirmed } from './contrast.ts';
 import { type Interpretation, interpret } from './interpret.ts';
 import { isOpenSet } from './joins-of-tips.ts';
 import { hasTag, type Part } from './part.ts';
@@ -9,8 +10,7 @@ import { supposition } from './supposition.ts';
 /** "Wiped blue, not red", "blue's calibrated, red still to do": what was not done to another is none of the clause before. */
 export function leftOut(parts: readonly Part[]): boolean {
   const things = parts.some(
-    (p) =>
-      (p.entity !== undefined && LEAVABLE.has(p.entity.is)) || hasTag(p, 'lens') || hasTag(p, 'base'),
+    (p) => (p.entity !== undefined && LEAVABLE.has(p.entity.is)) || hasTag(p, 'lens') || hasTag(p, 'base'),
   );
   const first = parts.find((p) => !p.mark);
   if (things && first?.entity === undefined && LEAVING_OUT.test(first?.text ?? '')) return true;
@@ -81,7 +81,7 @@ export function countsIt(next: Draft): boolean {
 }
 
 function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: NoteScope): boolean {
-  if (read !== null && (countsIt(next) || tellsOfItself(next))) return false;
+  if (read !== null && (countsIt(next) || tellsOfItself(next) || affirmed(next, read) !== null)) return false;
   if (next.quoted || supposition(next.parts) >= 0) return false;
   if (read !== null && (leftOut(next.parts) || (!fillsLoad(read, next) && isAnotherAct(next, read))))
     return false;
@@ -122,6 +122,12 @@ function isAnotherAct(next: Draft, read: Interpretation): boolean {
     says(/^(back|back in|back on|still in|in)$/) &&
     !says(/^(autoclave|steri)$/)
   )
+    return true;
+  // "2 and 3 bagged and in the steriliser".
+  const steri = next.parts.some(
+    (p) => p.entity?.is === 'autoclave' || hasTag(p, 'autoclave') || hasTag(p, 'steri'),
+  );
+  if (!tips && steri && /^(washed|bagged|used|removed)$/.test(read.frame.name) && says(/^(in|into|to)$/))
     return true;
   // "3 fogging, 5 on instead".
   if (

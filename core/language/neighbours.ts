@@ -1,6 +1,6 @@
 import type { NoteScope } from './clause.ts';
 import type { Draft } from './clauses.ts';
-import { contrasted } from './contrast.ts';
+import { affirmed, contrasted } from './contrast.ts';
 import { countsIt, grow, jointOf, leftOut, MOST_TAKEN } from './growth.ts';
 import { type Interpretation, interpret } from './interpret.ts';
 import { hasTag, meantWord, type Part } from './part.ts';
@@ -86,7 +86,7 @@ function readDraft(
       (verb.text === 'off' || previous.frame.name === 'fault') &&
       parts.some((p) => p.entity === undefined && p.text === 'on')
     );
-  const other = contrasted(draft, previous);
+  const other = contrasted(draft, previous) ?? affirmed(draft, previous);
   if (other !== null) {
     const own = interpret(parts, scope);
     if (own?.frame === previous?.frame && own !== null) return own;

@@ -1,8 +1,9 @@
 import type { NoteScope } from './clause.ts';
 import { type Draft, draftsOf, sortOf } from './clauses.ts';
+import { deniedWith } from './denial-carried.ts';
 import { emit } from './emit.ts';
 import { trustIn } from './good-news.ts';
-import { jointOf } from './growth.ts';
+import { jointOf, leftOut } from './growth.ts';
 import type { Interpretation } from './interpret.ts';
 import { merged } from './joins.ts';
 import { remember, rememberFacts } from './memory.ts';
@@ -24,10 +25,11 @@ export function readStatements(sentences: readonly Sentence[], scope: NoteScope,
   let pending: readonly Part[] = [];
   let previous: Interpretation | null = null;
   let supposed = -1;
+  const denied = deniedWith(drafts);
   for (let i = 0; i < drafts.length; i++) {
     const draft = drafts[i];
     if (draft === undefined || draft.quoted || draft.sentence === supposed) continue;
-    if (repeats(all, draft.sentence)) continue;
+    if (denied.has(draft) || repeats(all, draft.sentence)) continue;
     const cut = supposition(draft.parts);
     if (cut >= 0 && !isAside(draft, drafts[i + 1]) && !isOnlyUntil(draft, drafts[i + 1]))
       supposed = draft.sentence;
@@ -101,6 +103,20 @@ function namesScans(part: Part): boolean {
 }
 
 /** True where a draft only names things: what is said of them comes after. */
+/**
+ * "Forgot to cover green": what was not done to a thing waits for nothing, and lends neither that nor its denial. With no
+ * thing yet ("haven't wiped or covered green") it goes on.
+ */
+function saysNot(parts: readonly Part[]): boolean {
+  const things = parts.some(
+    (p) => p.entity !== undefined && p.entity.is !== 'person' && p.entity.is !== 'time',
+  );
+  if (!things) return false;
+  return parts.some(
+    (p) => p.entity === undefined && ['neg', 'oblige', 'intend', 'request'].some((tag) => hasTag(p, tag)),
+  );
+}
+
 /** "Tip 4 is clean": that is said of it; it waits for nothing that is done to the next. */
 function saysClean(parts: readonly Part[]): boolean {
   const last = parts.findLast((p) => p.entity === undefined && !p.mark);
@@ -108,12 +124,15 @@ function saysClean(parts: readonly Part[]): boolean {
 }
 
 function waits(parts: readonly Part[]): boolean {
+  // "Not 5, used 6": what was left out waits for nothing.
+  if (leftOut(parts)) return false;
   const sort = sortOf(parts);
   return (
     sort === 'entities' ||
     (sort === 'act' &&
       !parts.some((p) => hasTag(p, 'heater')) &&
       !saysClean(parts) &&
+      !saysNot(parts) &&
       !parts.some((p) => hasSort(p, 'verb') && !hasSort(p, 'noun') && !hasSort(p, 'glue') && !namesScans(p)))
   );
 }

@@ -63,6 +63,9 @@ function isAhead(c: Clause): boolean {
 
 function isSetGoing(c: Clause): boolean {
   if (c.has('incubate')) return true;
+  // "Went in this morning": the word goes with the time.
+  if (c.word(/^(went|gone|put)$/) >= 0 && c.entities('time').some(({ at }) => c.parts[at]?.text === 'in'))
+    return true;
   return [c.form('start', 'dg'), c.form('run', 'g'), c.form('put', 'd'), c.form('send', 'd')].some(
     (i) => i >= 0,
   );

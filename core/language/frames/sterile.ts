@@ -25,7 +25,11 @@ export const sterile: Frame = {
     if (verb < 0) {
       const place = sterilePlace(c);
       const back = c.word(/^(back|out|out of|returned|come back|came back)$/);
-      if (place < 0 || c.prep(place) !== 'from' || (back < 0 && !c.has('come', 'get', 'take', 'bring')))
+      if (
+        place < 0 ||
+        !(c.prep(place) === 'from' || (c.prep(place) === 'of' && c.word(/^(out|out of)$/) >= 0)) ||
+        (back < 0 && !c.has('come', 'get', 'take', 'bring'))
+      )
         return null;
       c.use(place, back);
       verb = place;

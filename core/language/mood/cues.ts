@@ -52,12 +52,17 @@ function lastCue(c: Clause, cue: number): number {
 
 /** A denial before what is said; behind it only where what was not done is named first. */
 function denies(c: Clause, i: number, verb: number): boolean {
+  // "No wiping done on green"; "no 4" is a number.
+  if (c.parts[i]?.text === 'no' && formsAt(c.parts[i + 1]).includes('g')) return true;
   if (
     c.parts[i]?.text === 'no' &&
     c.parts[i + 1]?.entity === undefined &&
     (hasTag(c.parts[i + 1], 'scanner') || hasTag(c.parts[i + 1], 'tip'))
   )
     return true;
+  // "Instead of 5 I used 6" denies nothing of 6.
+  if (/^(instead of|rather than)$/.test(c.parts[i]?.text ?? '') && c.parts[i + 1]?.entity !== undefined)
+    return false;
   return i < verb ? hasTag(c.parts[i], 'neg') : deniesFronted(c, i, verb);
 }
 
