@@ -42,7 +42,7 @@ export const makeReader: MakeReader = (practice, learned = []) => {
     const asked = mayAsk(first.read.read) ? first.asked() : null;
     if (asked !== null) return asked;
     return first.strange > 0 || first.read.score <= 0
-      ? bySlips(tokens, first, spelling, (words) => readTokens(words, around, true))
+      ? bySlips(note, tokens, first, spelling, (words) => readTokens(words, around, true))
       : first.read.read;
   };
 };

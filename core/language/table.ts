@@ -14,6 +14,21 @@ export interface Sense {
   readonly ref: string;
 }
 
+/** What is known by a number. */
+const NUMBERED = new Set(['tip', 'scanner', 'load', 'autoclave', 'roomword', 'room', 'booking']);
+
+/** Moods in which nothing is stated. */
+const TURNS: ReadonlySet<string> = new Set([
+  'neg',
+  'suppose',
+  'doubt',
+  'request',
+  'intend',
+  'oblige',
+  'habit',
+  'quote',
+]);
+
 const RANKS: Readonly<Record<Sort, number>> = {
   verb: 3,
   noun: 3,
@@ -84,10 +99,15 @@ export class Table {
     if (!known) node.senses.push(sense);
   }
 
-  /** True for a single word that is a noun, a verb or a name. */
-  names(word: string): boolean {
+  /** True for a single word that a number may be run on to: a verb, a room, and what is numbered. */
+  counts(word: string): boolean {
     const senses = this.#root.next?.get(word)?.senses;
-    return senses?.some((s) => s.sort === 'noun' || s.sort === 'name' || s.sort === 'verb') === true;
+    return this.roomWords.has(word) || senses?.some((s) => s.sort === 'verb' || NUMBERED.has(s.tag)) === true;
+  }
+
+  /** True for a word that alone turns what is said about. */
+  turns(word: string, moods: ReadonlySet<string> = TURNS): boolean {
+    return this.#root.next?.get(word)?.senses?.some((s) => s.sort === 'mood' && moods.has(s.tag)) === true;
   }
 
   /** True for a word that tells nothing by itself ("back", "front"). */

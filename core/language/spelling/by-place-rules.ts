@@ -22,6 +22,9 @@ const BE_OR_DO =
 const NO_HOUR =
   /^(?!(at|am|pm|morning|afternoon|evening|night|lunch|lunchtime|and|or|the|for|from|with|please|next|this|pls)$)[a-z]{3,}$/;
 
+const NUMBER =
+  /^(#|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|(twen|thir|for|fif|six|seven|eigh|nine)ty)$/;
+
 export const PLACE_RULES: readonly PlaceRule[] = [
   { word: 'not', near: 3, after: SAID },
   {
@@ -69,7 +72,7 @@ export const PLACE_RULES: readonly PlaceRule[] = [
   { word: 'pass', typed: 'passe passs', before: /^no$/ },
   {
     word: 'past',
-    typed: 'pats part pass paste post pasta last past passt',
+    typed: 'pat pst pas pats part pass paste post pasta last past passt',
     near: 3,
     before: /^(half|quarter)$/,
   },
@@ -97,6 +100,7 @@ export const PLACE_RULES: readonly PlaceRule[] = [
     before: /^(|,|-|me)$/,
     after: /^(do|to|long|many|should|can|did|does|often|is)$/,
   },
+  { word: 'how', typed: 'now', before: /^(|knows?|remember|forgot|forgotten)$/, after: /^(do|to)$/ },
   { word: 'how', typed: 'hwo', after: /^(do|to|long|many|should|can|does|often)$/ },
   { word: 'wet', typed: 'we', before: /^(all|is|are|still|packs|pouch|bit|was|were)$/, after: /^$/ },
   { word: 'dry', near: 3, before: /^(and|everything|all|,|ok|is|good|are|bone|\.|)$/, after: /^(,|and|)$/ },
@@ -113,6 +117,28 @@ export const PLACE_RULES: readonly PlaceRule[] = [
   { word: 'same', typed: 'sme sane sam sae saem', after: /^(pt|px|patient|person)$/ },
   { word: 'for', typed: 'or fo fr fir fore four', before: /^##$/, after: /^#$/ },
   { word: 'and', typed: 'an ad nd', after: /^(quarter|all)$/ },
+  { word: 'and', typed: 'nd ad an ands adn anf', after: /^a$/, further: /^half$/ },
+  { word: 'and', typed: 'an nd ad', before: /^hundred$/ },
+  { word: 'point', near: 3, before: NUMBER, after: NUMBER },
+  { word: 'this', typed: 'thus thks tis', after: /^(morning|afternoon|arvo|evening|week|am|minute)$/ },
+  {
+    word: 'from',
+    typed: 'fro',
+    before: /^(back|returned|out|taken|come|came|fresh|collected|up)$/,
+    after: /^(the|our|steri|decon|autoclave)$/,
+  },
+  {
+    word: 'bar',
+    typed: 'ar ba br abr bra bae gar nar var bat',
+    before: /^(tips?|ones?|used|all|sterile|washed|bagged|sent|dirty|everything)$/,
+    after: /^(#|[a-z])$/,
+  },
+  {
+    word: 'sterile',
+    typed: 'steri',
+    before: /^(many|any|enough|no|more|some|which|what)$/,
+    after: /^tips?$/,
+  },
   { word: 'now', typed: 'ow nw', before: /./, after: /^$/ },
   { word: 'could', typed: 'cold', after: /^(someone|somebody|anyone|anybody|you)$/ },
   { word: 'the', typed: 'tue he', after: /^(helix|mill|scanner|load|autoclave|lens|base|floor|way|shelf)$/ },

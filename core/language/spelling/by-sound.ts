@@ -1,4 +1,5 @@
 import type { Token } from '../token.ts';
+import { closeness } from './closeness.ts';
 import type { Mended } from './mended.ts';
 
 /** What was typed or taken down for its sound: "2day", "ok 2 use", "tip 4 is off full stop". */
@@ -16,11 +17,15 @@ function heard(tokens: readonly Token[], i: number, token: Token): Mended | null
 
 /** Punctuation that a phone wrote out when it was dictated. */
 function spokenMark(text: string, next: string | undefined): { mark: string; taken: number } | null {
-  if (text === 'question' && next === 'mark') return { mark: '?', taken: 2 };
+  const mark = next === 'mark' || (next !== undefined && text.length > 7 && closeness(next, 'mark') > 2);
+  if (text === 'question' && mark) return { mark: '?', taken: 2 };
   if (text === 'full' && next === 'stop') return { mark: '.', taken: 2 };
-  if (text === 'exclamation' && (next === 'mark' || next === 'point')) return { mark: '!', taken: 2 };
+  if (text === 'exclamation' && (mark || next === 'point')) return { mark: '!', taken: 2 };
   if (text === 'new' && (next === 'line' || next === 'paragraph')) return { mark: '\n', taken: 2 };
-  return text === 'comma' ? { mark: ',', taken: 1 } : null;
+  if (next === 'mark' && text.length > 6 && closeness(text, 'question') > 2) return { mark: '?', taken: 2 };
+  return text === 'comma' || (text.length > 3 && text.startsWith('com') && closeness(text, 'comma') > 3)
+    ? { mark: ',', taken: 1 }
+    : null;
 }
 
 /** A figure typed for its sound, as the word. */

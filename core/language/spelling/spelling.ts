@@ -2,7 +2,13 @@ import { isEnglish } from '../lexicon/english-words.ts';
 import { shorthandFor } from '../lexicon/words.ts';
 import type { Table } from '../table.ts';
 import type { Token } from '../token.ts';
-import { type Alternative, alternativesTo } from './alternatives.ts';
+import {
+  type Alternative,
+  alternativesTo,
+  nearestDenial,
+  type Standing,
+  standingOf,
+} from './alternatives.ts';
 import { beforeNumber, isAndBetween } from './before-numbers.ts';
 import { byPlace } from './by-place.ts';
 import { bySound } from './by-sound.ts';
@@ -13,6 +19,8 @@ import { owned, ownedBefore, runTogether } from './run-together.ts';
 
 /** Notes repeat the same slips; a longer memory than this is no use. */
 const REMEMBERED = 4000;
+
+const BIDS: ReadonlySet<string> = new Set(['request', 'intend', 'oblige', 'suppose']);
 
 /** Prepositions that an hour or a number may be run on to. */
 const TAKES_NUMBER = new Set(
@@ -33,7 +41,7 @@ export class Spelling {
   readonly #figures: FigureWords = {
     rank: (text) => this.#rank(text),
     english: isEnglish,
-    takesNumber: (text) => TAKES_NUMBER.has(text) || this.#table.names(text),
+    takesNumber: (text) => TAKES_NUMBER.has(text) || this.#table.counts(text),
   };
 
   constructor(table: Table) {
@@ -60,9 +68,43 @@ export class Spelling {
     return out ?? tokens;
   }
 
-  /** Every word that a token left alone may be a slip for, the nearest first; none where it is certainly meant. */
-  alternatives(token: Token): readonly Alternative[] {
-    return alternativesTo(token, this.#table, this.#near);
+  /** Every word that may have been meant by what was typed, the nearest first. */
+  alternatives(typed: string, standing: Standing): readonly Alternative[] {
+    return alternativesTo(typed, standing, this.#table, this.#near);
+  }
+
+  standing(text: string): Standing {
+    return standingOf(text, this.#table);
+  }
+
+  /** True for a word with which something is asked for, meant or supposed. */
+  bids(text: string): boolean {
+    return this.#table.turns(text, BIDS);
+  }
+
+  /** True for a name of the practice. */
+  isName(text: string): boolean {
+    return this.#table.owners.has(text);
+  }
+
+  /** True for a word that turns what is said about: a denial, a doubt, a request, a supposition. */
+  turns(text: string): boolean {
+    return this.#table.turns(text);
+  }
+
+  /** True for a word of the lexicon or of the practice's names. */
+  isOurs(text: string): boolean {
+    return this.#table.words.has(text);
+  }
+
+  /** True for a word that says something by itself: no glue. */
+  says(text: string): boolean {
+    return (this.#table.targets.get(text) ?? 0) > 1;
+  }
+
+  /** True where two words have a meaning in common. */
+  sameSense(a: string, b: string): boolean {
+    return this.#table.sameSense(a, b);
   }
 
   /** True for a word of the lexicon, a name of the practice or an English word. */
@@ -118,7 +160,7 @@ export class Spelling {
     for (const held of [calm, text.replace(/([a-z])\1{2,}/g, '$1')]) {
       if (held !== text && this.isWord(held)) return [held];
     }
-    if (/^[a-z]+n't$|^(did|do|does|has|have|had|was|is|are|could|would|ca|wo)'t$/.test(text)) return ['not'];
+    if (/^[a-z]+'t$/.test(text)) return [nearestDenial(text)];
     const short = shorthandFor(text) ?? this.#table.aliases.get(text);
     if (short !== undefined) return short.endsWith("'s") ? [short.slice(0, -2), "'s"] : [short];
     const name = owned(text, this.#table);
@@ -132,6 +174,7 @@ export class Spelling {
     const [token, next] = [tokens[i], tokens[i + 1]];
     if (token?.kind !== 'word' || next?.kind !== 'word' || !next.spaced) return null;
     if (token.text.length > 12 || next.text.length > 12) return null;
+    if (token.text.length === 1 && !token.spaced && tokens[i - 1]?.kind === 'number') return null;
     if (this.isWord(token.text) && this.isWord(next.text) && token.text.length > 1 && next.text.length > 1)
       return null;
     const whole = token.text + next.text;
