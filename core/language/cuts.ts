@@ -125,8 +125,7 @@ export function cutAtActs(parts: readonly Part[]): (readonly Part[])[] {
     const before = starts[k - 1];
     const here = starts[k];
     if (before === undefined || here === undefined || before.tag === here.tag) continue;
-    // "Put tip 5 back on the shelf dirty": how it is is told of where it was put.
-    if (before.tag === 'sterile' && here.tag === 'use' && here.i === before.i + 1) continue;
+    if (isOneAct(parts, before.i, before.tag, here.i, here.tag)) continue;
     // "Scan done used tip 7": what has ended needs nothing more.
     if (
       before.tag === 'finish' &&
@@ -147,6 +146,20 @@ export function cutAtActs(parts: readonly Part[]): (readonly Part[])[] {
     from = cut;
   }
   return pieces;
+}
+
+/** What is no act apart from the one before it. */
+function isOneAct(
+  parts: readonly Part[],
+  before: number,
+  tag: string | null,
+  here: number,
+  next: string | null,
+): boolean {
+  // "Haven't wiped or covered green": one denial for both.
+  if (/^n?or$/.test(parts[here - 1]?.text ?? '')) return true;
+  // "Put tip 5 back on the shelf dirty": how it is is told of where it was put.
+  return tag === 'sterile' && next === 'use' && here === before + 1;
 }
 
 /** Steps that are told one after another with nothing between ("used washed bagged"). */

@@ -28,11 +28,9 @@ export function readStatements(sentences: readonly Sentence[], scope: NoteScope,
   const denied = deniedWith(drafts);
   for (let i = 0; i < drafts.length; i++) {
     const draft = drafts[i];
-    if (draft === undefined || draft.quoted || draft.sentence === supposed) continue;
-    if (denied.has(draft) || repeats(all, draft.sentence)) continue;
+    if (draft === undefined || draft.sentence === supposed || isSilent(draft, denied, all)) continue;
     const cut = supposition(draft.parts);
-    if (cut >= 0 && !isAside(draft, drafts[i + 1]) && !isOnlyUntil(draft, drafts[i + 1]))
-      supposed = draft.sentence;
+    if (cut >= 0 && supposesRest(draft, drafts[i + 1])) supposed = draft.sentence;
     if (cut === 0) continue;
     const own = cut > 0 ? draft.parts.slice(0, cut) : draft.parts;
     const found = clauseFrom(own, pending, drafts, i, previous, scope);
@@ -48,6 +46,11 @@ export function readStatements(sentences: readonly Sentence[], scope: NoteScope,
     remember(found.read.clause.parts, scope.memory);
     rememberFacts(found.read, scope.memory);
   }
+}
+
+/** Quoted, denied with what stands before it, or told again. */
+function isSilent(draft: Draft, denied: ReadonlySet<Draft>, all: readonly Draft[]): boolean {
+  return draft.quoted || denied.has(draft) || repeats(all, draft.sentence);
 }
 
 /** Tells what was read, as far as it may be believed; how many drafts after it belonged to it. */
@@ -67,6 +70,11 @@ function told(
 function waiting(pending: readonly Part[], draft: Draft, own: readonly Part[]): readonly Part[] {
   if (pending.length === 0 || pending.length > LONGEST_WAIT) return own;
   return [...pending, jointOf(draft), ...own];
+}
+
+/** True where what is supposed takes the rest of its sentence with it. */
+function supposesRest(draft: Draft, next: Draft | undefined): boolean {
+  return !isAside(draft, next) && !isOnlyUntil(draft, next);
 }
 
 /** "Before I forget, …", "when I got in, …": only what would have to come true takes the rest with it. */

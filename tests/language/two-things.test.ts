@@ -66,6 +66,34 @@ describe('two things in one note', () => {
   });
 
   test.each([
+    'haven’t wiped or covered blue scanner',
+    'haven’t wiped and covered blue scanner',
+    'haven’t wiped, covered or calibrated blue scanner',
+    'haven’t wiped, covered, or calibrated blue scanner',
+    'neither wiped nor covered blue scanner',
+    'not wiped or covered blue scanner',
+    'tip 4 hasn’t been washed, bagged or sent',
+    'haven’t washed or bagged 4',
+    'tips 4 and 5 not washed or bagged',
+    'no wiping or covering done on blue scanner',
+    'nobody’s wiped or covered blue scanner',
+  ])('one denial for a row of acts: %s', (text) => {
+    expect(read(text, { at, room }).reading.facts).toEqual([]);
+  });
+
+  test.each([
+    ['not wiped blue scanner yet, moved it to north clinic', 'moved'],
+    ['haven’t calibrated red scanner, wiped blue scanner', 'wiped'],
+    ['didn’t use 4, used 5', 'used'],
+    ['didn’t wipe blue scanner but covered it', 'covered'],
+    ['forgot to cover blue scanner. 2 is missing', 'missing'],
+  ])('a denial stays with its own: %s', (text, kind) => {
+    const { facts } = read(text, { at, room }).reading;
+    expect(facts.map((fact) => fact.kind)).toEqual([kind]);
+    expect(JSON.stringify(facts)).not.toContain('"tips":["4"]');
+  });
+
+  test.each([
     ['used tip 4, 9am', '2026-11-23T09:00:00Z'],
     ['used tip 4. lunch is at 9', '2026-11-23T10:15:00Z'],
     ['wiped blue scanner. Tom is in at 9', '2026-11-23T10:15:00Z'],

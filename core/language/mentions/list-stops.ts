@@ -27,7 +27,7 @@ const DONE_TO: ReadonlySet<string> = new Set(['use', 'send', 'bag', 'wash', 'loa
 
 /** What a tip is, said behind its number. */
 const IS =
-  /^(?:is|are|was|were|'s|isn't|isnt|aren't|arent|wasn't|not|still|sterile|steril|missing|fine|cracked|torn|wet|dirty|clean|spotless)$/;
+  /^(?:is|are|was|were|needs|need|looks|'s|isn't|isnt|aren't|arent|wasn't|not|still|sterile|steril|missing|fine|cracked|torn|wet|dirty|clean|spotless)$/;
 
 /**
  * "Used 5, 4 and 6 sterile": something was done to ids, and behind the last of them stands how one is. They cannot all be
@@ -41,6 +41,8 @@ function isDoneTo(scan: Scan, from: number): boolean {
   let at = from - 1;
   while (at >= 0 && /^(?:tips?|the|no|nos|number|numbers|#)$/.test(textAt(scan, at))) at--;
   if (/^with$/.test(textAt(scan, at))) return true;
+  if (textAt(scan, at) === 'on' && matchAt(scan, at - 1)?.senses.some(({ tag }) => tag === 'debris') === true)
+    return true;
   const match = at < 0 ? null : matchAt(scan, at);
   const senses = match?.senses ?? [];
   if (/^(?:is|are|was|were)$/.test(textAt(scan, at))) return false;
