@@ -1,7 +1,5 @@
 /** What patterns of whole questions are made of. */
 
-/** One of our scanners, by name. */
-export const SCANNER = '(?:<scanner>|scanner)';
 /** "Is there any", "have we got any", "do we have", and the bare "any". */
 export const ANY =
   '(?:(?:(?:is|are|was|were) there|there|have (?:we|you|ye|i) (?:got|had)?|(?:do|did) (?:we|you|i) have|we got|got|have we|has there been|have there been|did we get) ?)?(?:any|a|some)? ?';
