@@ -99,7 +99,9 @@ export const released: Frame = {
     c.useTags('release', 'sterile', 'unit', 'be', 'pass', 'work', 'use');
     // "9 ok to use again": said of a number alone where nothing else stands beside it.
     const bare =
-      (order >= 0 || /again|back in|now$/.test(text) || c.first('time')?.entity.span.now === true) &&
+      ((order >= 0 && c.scope.memory.frame !== '') ||
+        /again|back in|now$/.test(text) ||
+        c.first('time')?.entity.span.now === true) &&
       c.parts.length <= 5 &&
       c.scope.strange === 0;
     const items: ItemsSaid | null = itemsOf(c, { autoclaves: true, loads: true, bare });
