@@ -6,92 +6,12 @@ import { answer } from '../../core/answers/answer.ts';
 import type { AskView } from '../../core/answers/answer-view.ts';
 import { readBack } from '../../core/answers/read-back.ts';
 import { PostLog } from '../../core/desk/post-log.ts';
-import { type Ask, howTopic, testSort } from '../../core/reading/ask.ts';
-import type { Item } from '../../core/reading/slots.ts';
 import type { Entry } from '../../core/record/entry.ts';
 import { Timeline } from '../../core/record/timeline.ts';
 import { HOUR } from '../../core/time/instant.ts';
 import { anyEntries } from '../record/any-entry.ts';
 import { ferngate, LEAD, NORTH_ROOM, QUAY_ROOM } from '../record/ferngate.ts';
-
-const ITEMS: readonly Item[] = [
-  'scanner:A',
-  'scanner:B',
-  'scanner:Z',
-  'tip:1',
-  'tip:3',
-  'tip:7',
-  'tip:99',
-  'load:118',
-  'load:999',
-  'calibration-tip:A',
-  'calibration-tip:Z',
-  'autoclave',
-  'autoclave:big',
-];
-const DAY_ASKED = { from: '2026-11-01', to: '2026-11-30' };
-
-const ASKS: readonly Ask[] = [
-  ...(['out', 'sterile', 'used', 'all'] as const).map((filter): Ask => ({ kind: 'tips', filter })),
-  { kind: 'tips', filter: 'out', site: 'north' },
-  ...ITEMS.flatMap((item): Ask[] => [
-    { kind: 'where', item },
-    { kind: 'ready', item },
-    { kind: 'history', item },
-    { kind: 'trace', item },
-    ...(['calibration', 'scan', 'wipe', 'move', 'temperature'] as const).map(
-      (of): Ask => ({ kind: 'last', of, item }),
-    ),
-  ]),
-  { kind: 'ready' },
-  { kind: 'due' },
-  { kind: 'due', day: '2026-11-30' },
-  { kind: 'last', of: 'calibration' },
-  { kind: 'last', of: 'temperature' },
-  { kind: 'supply' },
-  { kind: 'supply', day: '2026-11-24' },
-  { kind: 'load', load: '118' },
-  { kind: 'load', load: '999' },
-  { kind: 'trace', load: '118' },
-  { kind: 'record', ...DAY_ASKED },
-  { kind: 'record', ...DAY_ASKED, site: 'quay' },
-  ...howTopic.options.flatMap((topic): Ask[] => [
-    { kind: 'how', topic },
-    { kind: 'who-can', topic },
-  ]),
-  { kind: 'help' },
-  { kind: 'due', all: true },
-  { kind: 'ready', site: 'north' },
-  { kind: 'where' },
-  { kind: 'where', site: 'quay' },
-  { kind: 'where', site: 'quay', room: 's1' },
-  { kind: 'record', ...DAY_ASKED, person: 'Tom' },
-  { kind: 'incidents' },
-  { kind: 'incidents', open: true, site: 'north' },
-  { kind: 'who-can' },
-  { kind: 'who-can', person: 'Tom' },
-  { kind: 'bookings' },
-  { kind: 'bookings', day: '2026-11-24', site: 'quay' },
-  { kind: 'tests' },
-  ...testSort.options.map((sort): Ask => ({ kind: 'tests', sort, autoclave: 'big' })),
-  ...(['open', 'failed', 'all'] as const).flatMap((which): Ask[] => [
-    { kind: 'loads', which },
-    { kind: 'loads', which, ...DAY_ASKED, autoclave: 'big' },
-  ]),
-  { kind: 'wear' },
-  { kind: 'wear', item: 'tip:3' },
-  { kind: 'wear', item: 'tip:99' },
-  { kind: 'order' },
-  { kind: 'who-may' },
-  { kind: 'hours' },
-  { kind: 'hours', day: '2026-11-29', site: 'north' },
-  { kind: 'cover' },
-  { kind: 'cover', item: 'scanner:A' },
-  { kind: 'cover', item: 'scanner:Z' },
-  { kind: 'out-of-use' },
-  { kind: 'out-of-use', which: 'held' },
-  { kind: 'out-of-use', which: 'missing' },
-];
+import { ASKS } from './every-ask.ts';
 
 function viewAfter(entries: readonly Entry[], room = 'a room that the file does not list'): AskView {
   const timeline = new Timeline(ferngate());

@@ -149,6 +149,7 @@ describe('help', () => {
 Ask me:
 • “which tips are out?” · “how many sterile tips have we got?”
 • “is green scanner ready?” · “where is tip 1?” · “what’s due today?”
+• “give me the rundown” · “what’s booked tomorrow?” · “when is the spore test due?”
 • “how do I calibrate?” · “record for last week”
 A slip? Edit your note, or type “undo”. Done what I asked? ✅ or “done”; not now: “later”.
 I keep the record and remind; I certify nothing. No patient names here, please.`,
