@@ -1,31 +1,19 @@
+import {
+  countsIt,
+  hasOwnResult,
+  isAnotherAct,
+  isToldNext,
+  staysBehind,
+  tellsOfItself,
+} from './another-act.ts';
 import type { NoteScope } from './clause.ts';
 import type { Draft } from './clauses.ts';
 import { affirmed } from './contrast.ts';
 import { type Interpretation, interpret } from './interpret.ts';
 import { isOpenSet } from './joins-of-tips.ts';
+import { leftOut } from './left-out.ts';
 import { hasTag, type Part } from './part.ts';
-import { LEAVING_OUT } from './spared.ts';
 import { supposition } from './supposition.ts';
-
-/** "Wiped blue, not red", "blue's calibrated, red still to do": what was not done to another is none of the clause before. */
-export function leftOut(parts: readonly Part[]): boolean {
-  const things = parts.some(
-    (p) => (p.entity !== undefined && LEAVABLE.has(p.entity.is)) || hasTag(p, 'lens') || hasTag(p, 'base'),
-  );
-  const first = parts.find((p) => !p.mark);
-  if (things && first?.entity === undefined && LEAVING_OUT.test(first?.text ?? '')) return true;
-  return (
-    things &&
-    parts.some(
-      (p) =>
-        p.entity === undefined &&
-        (/^(next|later|afterwards)$/.test(p.text) ||
-          ['neg', 'oblige', 'intend', 'doubt'].some((tag) => hasTag(p, tag))),
-    )
-  );
-}
-
-const LEAVABLE: ReadonlySet<string> = new Set(['scanner', 'tips', 'autoclave', 'load']);
 
 interface Growing {
   readonly parts: readonly Part[];
@@ -52,34 +40,6 @@ export function grow(start: Growing, draft: Draft, after: readonly Draft[], scop
   return grown;
 }
 
-/** "With Wanda and tip 3 also removed": what follows with no thing of its own speaks of the one before it. */
-function isToldNext(following: Draft | undefined): boolean {
-  return (
-    following?.joint === 'also' &&
-    following.sort === 'act' &&
-    following.parts.length <= 2 &&
-    following.parts.every((p) => p.entity === undefined)
-  );
-}
-
-/** "Retired 17, it's done 100": a number told of it is none of its kind. */
-/** "Covered Severn, Trent's still bare": a thing with a word of its own that nobody knows. */
-function tellsOfItself(next: Draft): boolean {
-  const thing = next.parts.findIndex((p) => p.entity?.is === 'scanner');
-  return (
-    thing >= 0 &&
-    next.parts.slice(thing + 1).some((p) => p.unknown) &&
-    next.parts.some((p) => /^('s|is|are|still|was)$/.test(p.text))
-  );
-}
-
-export function countsIt(next: Draft): boolean {
-  return (
-    /^(it|he|she|that|this|they)$/.test(next.parts[0]?.text ?? '') &&
-    next.parts.some((p) => p.entity?.is === 'tips' && !p.entity.named && p.entity.ids.length === 0)
-  );
-}
-
 function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: NoteScope): boolean {
   if (read !== null && (countsIt(next) || tellsOfItself(next) || affirmed(next, read) !== null)) return false;
   if (next.quoted || supposition(next.parts) >= 0) return false;
@@ -93,61 +53,6 @@ function mayTake(next: Draft, draft: Draft, read: Interpretation | null, scope: 
   const alone = interpret(next.parts, scope);
   return alone === null || (read !== null && isAdjunct(alone, read));
 }
-
-/** What goes on, comes off or stands there is told by the draft itself, though it has no weighty verb. */
-function isAnotherAct(next: Draft, read: Interpretation): boolean {
-  const says = (words: RegExp) => next.parts.some((p) => p.entity === undefined && words.test(p.text));
-  const tips = next.parts.some((p) => p.entity?.is === 'tips');
-  // "Sent 3 and 5, kept 7 back", "Kofi wiped Otter and Bríd did Heron".
-  if (staysBehind(next)) return true;
-  if (
-    next.parts.some(
-      (p, i) =>
-        (p.entity?.is === 'person' || (i === 0 && /^(i|we)$/.test(p.text))) &&
-        /^(did|has|had|have|took|used|wiped|washed|done)$/.test(next.parts[i + 1]?.text ?? ''),
-    )
-  )
-    return true;
-  // "Took 4 off blue, put 9 on": another tip.
-  if (read.frame.name === 'removed' && says(/^on$/)) return true;
-  // "Blue is in surgery 2, tip 4's on it"; "moved blue to surgery 4 and put 7 on her".
-  // "Starting a scan with blue and tip 5 on it" tells which tip it is with.
-  if (read.frame.name === 'scan-started' && says(/^on (it|her|him)$/)) return false;
-  if (tips && says(/^on (it|her|him)$/) && !next.parts.some((p) => hasTag(p, 'debris'))) return true;
-  if (tips && says(/^on$/) && next.parts.some((p) => hasTag(p, 'put'))) return true;
-  // "M4 bagged, M3 back in the sink".
-  if (
-    tips &&
-    /^(washed|bagged|used|sent|inspected)$/.test(read.frame.name) &&
-    says(/^(back|back in|back on|still in|in)$/) &&
-    !says(/^(autoclave|steri)$/)
-  )
-    return true;
-  // "2 and 3 bagged and in the steriliser".
-  const steri = next.parts.some(
-    (p) => p.entity?.is === 'autoclave' || hasTag(p, 'autoclave') || hasTag(p, 'steri'),
-  );
-  if (!tips && steri && /^(washed|bagged|used|removed)$/.test(read.frame.name) && says(/^(in|into|to)$/))
-    return true;
-  // "3 fogging, 5 on instead".
-  if (
-    tips &&
-    says(/^on$/) &&
-    /^(fault|used|washed|retired|missing|held|bagged|inspected)$/.test(read.frame.name)
-  )
-    return true;
-  // "Scan done on blue, 8's off": the tip is the next act's.
-  if (read.frame.name.startsWith('scan') && says(/^off$/)) return true;
-  // "19 in surgery 1, put blue in there" speaks back of the place.
-  return says(/^(in |over )?there$/);
-}
-
-/** "Kept 7 back", "Otter stays here": what was not done to it. */
-function staysBehind(next: Draft): boolean {
-  return next.parts.some((p) => p.entity === undefined && STAYS.test(p.text));
-}
-
-const STAYS = /^(kept|left|saved|skipped|missed|stays?|stayed|staying|remains|remained)$/;
 
 /** "Moved blue and green to north": what does not read yet ends with a thing, and the next begins with another. */
 function goesOnAsList(
@@ -187,14 +92,6 @@ function wearsTip(read: Interpretation | null, next: Draft, draft: Draft): boole
     more === undefined &&
     !('tip' in (read.result.made[0]?.entry ?? {}))
   );
-}
-
-/** "Lefty failed calibration, Biscuit passed", "debris on 3, 8 is fine": another's result. */
-function hasOwnResult(next: Draft, read: Interpretation): boolean {
-  const result = next.parts.some((p) => hasTag(p, 'pass') || hasTag(p, 'fail') || hasTag(p, 'debris'));
-  if (read.frame.name === 'inspected' && read.result.made.some((m) => 'outcome' in m.entry))
-    return result && next.parts.some((p) => p.entity?.is === 'tips');
-  return result && next.parts.some((p) => p.entity?.is === 'scanner' || p.entity?.is === 'load');
 }
 
 /** "Scanning with Robin and tip 5 in surgery 2": where no verb of motion is said, a place belongs to the clause before. */

@@ -1,8 +1,10 @@
+import { countsIt } from './another-act.ts';
 import type { NoteScope } from './clause.ts';
 import type { Draft } from './clauses.ts';
 import { affirmed, contrasted } from './contrast.ts';
-import { countsIt, grow, jointOf, leftOut, MOST_TAKEN } from './growth.ts';
+import { grow, jointOf, MOST_TAKEN } from './growth.ts';
 import { type Interpretation, interpret } from './interpret.ts';
+import { leftOut } from './left-out.ts';
 import { hasTag, meantWord, type Part } from './part.ts';
 
 export interface Read {

@@ -6,6 +6,7 @@ import { isLook } from './joins-of-tips.ts';
 import { moreBookings } from './more-bookings.ts';
 import { hasSort, hasTag, type Part } from './part.ts';
 import { timedTwice } from './second-times.ts';
+import { TESTS, testLine } from './test-line.ts';
 
 /**
  * Puts together what telegrams set apart with dots, dashes and commas: "Moved scanner. Room 3.", "60 - oven - passed - dry",
@@ -80,52 +81,6 @@ function loadLine(drafts: readonly Draft[], from: number): number {
   return result && named <= 2 && to - from >= 3 ? to - from : 0;
 }
 
-/** "Spore test, Dorothy, run Friday: no growth": how many drafts tell of one test, the test first; 0 where none do. */
-function testLine(drafts: readonly Draft[], from: number): number {
-  const first = drafts[from];
-  const head = saidIn(first);
-  if (first === undefined || first.question || !TESTS.some((tag) => head.some((p) => hasTag(p, tag))))
-    return 0;
-  if (
-    head.some((p) => p.entity !== undefined && p.entity.is !== 'autoclave' && p.entity.is !== 'time') ||
-    hasResult(head)
-  )
-    return 0;
-  let to = from + 1;
-  let autoclaves = head.filter((p) => p.entity?.is === 'autoclave').length;
-  while (to < drafts.length) {
-    const draft = drafts[to];
-    const own = saidIn(draft);
-    if (
-      draft?.sentence !== first.sentence ||
-      !/^[-/,:]?$|^--$/.test(draft.joint) ||
-      own.length > 5 ||
-      !own.every(ofTest)
-    )
-      break;
-    autoclaves += own.filter((p) => p.entity?.is === 'autoclave').length;
-    if (autoclaves > 1) return 0;
-    to++;
-    if (hasResult(own)) return to - from >= 3 ? to - from : 0;
-  }
-  return 0;
-}
-
-function hasResult(parts: readonly Part[]): boolean {
-  return parts.some(
-    (p) => p.entity === undefined && (hasTag(p, 'result') || hasTag(p, 'pass') || hasTag(p, 'fail')),
-  );
-}
-
-/** What a test may be told with: which autoclave, when it was run, how it came out. */
-function ofTest(part: Part): boolean {
-  if (part.entity !== undefined) return part.entity.is === 'autoclave' || part.entity.is === 'time';
-  return (
-    hasSort(part, 'glue') ||
-    ['run', 'result', 'pass', 'fail', 'do', 'be', 'finish'].some((tag) => hasTag(part, tag))
-  );
-}
-
 /** A number that is no tip's, a load, an autoclave, and nothing else. */
 function namesLoad(draft: Draft): boolean {
   const said = saidIn(draft).filter((p) => p.entity !== undefined || !hasSort(p, 'glue'));
@@ -177,7 +132,7 @@ function lookedAt(drafts: readonly Draft[], at: number): Draft[] | null {
 
 const OUTCOMES = ['pass', 'fail', 'debris', 'clean'];
 const PLACED = ['scan', 'start', 'move', 'take', 'bring', 'find', 'lose', 'go', 'come'];
-const TESTS = ['spore', 'penetration', 'control', 'leak'];
+
 const WAY = /^(on (our|my|the|its|his|her|their) way|en route|on way)$/;
 
 /** True where a draft only completes the one before it. */

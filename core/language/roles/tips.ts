@@ -4,6 +4,7 @@ import type { TipsSaid } from '../part.ts';
 import type { Missing } from '../result.ts';
 import { LEAVING_OUT } from '../spared.ts';
 import { compareIds } from '../tip-ids.ts';
+import { brokenList, isDeniedLast, isPassedOver, onlySome, sparedOfIds } from './tips-left-out.ts';
 
 export interface TipsFound {
   readonly ids: readonly string[];
@@ -48,25 +49,6 @@ function restOf(c: Clause, wanted: TipsWanted): TipsFound | null {
   if (tips.which !== undefined || named.length === 0)
     return { ...set, except: [], missing: { about: 'tip', slot: 'tips', form: 'ids' } };
   return { ...set, which: 'all', except: [...named].sort(compareIds) };
-}
-
-/** "Used 6 rather than 5", "instead of 5 I used 6": what was not taken. */
-function isPassedOver(c: Clause, at: number): boolean {
-  const of = /^(tip|number|no)$/.test(c.parts[at - 1]?.text ?? '') ? at - 2 : at - 1;
-  return /^(rather than|instead of|in place of|as opposed to)$/.test(c.parts[of]?.text ?? '');
-}
-
-/** "2 bagged 3 not": the last is what it was not done to. */
-function isDeniedLast(c: Clause, at: number): boolean {
-  const next = c.parts[at + 1];
-  const ends = c.parts[at + 2] === undefined || /^(yet|,|and)$/.test(c.parts[at + 2]?.text ?? '');
-  const other = c.parts.slice(0, at).some((p) => p.entity?.is === 'tips');
-  return (
-    other &&
-    ends &&
-    next?.entity === undefined &&
-    /^(not|not yet|isn't|wasn't|hasn't|aren't|haven't)$/.test(next?.text ?? '')
-  );
 }
 
 function tipsSaid(c: Clause, wanted: TipsWanted): TipsFound | null {
@@ -139,24 +121,6 @@ function besideSet(c: Clause, at: number): boolean {
   return entity?.is === 'tips' && entity.which !== undefined;
 }
 
-/** "Some of the used ones", "half of them": which is not said. */
-function onlySome(c: Clause, named: readonly { at: number; entity: TipsSaid }[]): boolean {
-  return named.some(({ at, entity }) => {
-    const before = `${c.parts[at - 2]?.text ?? ''} ${c.parts[at - 1]?.text ?? ''}`;
-    return (
-      entity.which !== undefined &&
-      /\b(some|half|most|few|several|many|part|couple|bits|one|two|three|four|five) of$/.test(before)
-    );
-  });
-}
-
-/** "Tips 13 ot 18": one word that nobody knows between two ids may be "to", "and" or "or". */
-function brokenList(c: Clause, places: readonly number[]): boolean {
-  return places.some(
-    (at, i) => i > 0 && at - (places[i - 1] ?? at) === 2 && c.parts[at - 1]?.unknown === true,
-  );
-}
-
 /** "All the dirty tips are in the autoclave except 4": ids behind such a word are those left out. */
 function sparedTips(c: Clause, named: readonly { at: number; entity: TipsSaid }[]): TipsFound | null {
   const set = named.find(({ entity }) => entity.which !== undefined && entity.except.length === 0);
@@ -181,17 +145,6 @@ function tellsMore(c: Clause, after: number): boolean {
   return c.parts.some(
     (p, i) => i > after && p.entity === undefined && p.senses.some((s) => s.sort === 'verb'),
   );
-}
-
-/** "Washed 1 to 6 bar 4": those left out of the ids that were named. */
-function sparedOfIds(
-  named: readonly { at: number; entity: TipsSaid }[],
-  bar: number,
-): readonly string[] | null {
-  const before = named.filter(({ at }) => at < bar).flatMap(({ entity }) => entity.ids);
-  const spared = named.filter(({ at }) => at > bar).flatMap(({ entity }) => entity.ids);
-  const all = spared.length > 0 && before.length > spared.length && spared.every((id) => before.includes(id));
-  return all ? before.filter((id) => !spared.includes(id)) : null;
 }
 
 /** "All the used ones are scrubbed and rinsed except 15": the set stands in the clause before; ids behind "except" alone are never what was done. */
