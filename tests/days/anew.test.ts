@@ -27,8 +27,8 @@ test('what is remembered of earlier looks is what every rule says when it is ask
         expectSame(day);
       }
     }),
-    { numRuns: 200 },
+    { numRuns: 120 },
   );
   // A check that finds nothing due checks nothing.
-  expect(found).toBeGreaterThan(10_000);
-}, 300_000);
+  expect(found).toBeGreaterThan(5_000);
+}, 600_000);
