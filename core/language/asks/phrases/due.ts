@@ -31,7 +31,7 @@ export const due: Phrases = {
         'run me through everything',
         'whats going on today',
       ),
-      make: (c) => dueOf(c, { all: true }),
+      make: (c) => (isHeading(c) ? null : dueOf(c, { all: true })),
     },
     {
       form: form(
@@ -99,4 +99,9 @@ function dueOf(c: Clause, slots: Record<string, unknown>): AskResult {
   if (days !== null && days.to < todayOf(c))
     return ask('record', { ...days, ...siteOf(c) }, SURE, daysSaid(c));
   return asksOn('due', slots)(c);
+}
+
+/** "Summary:", "OVERVIEW": the heading of something that was pasted. */
+function isHeading({ scope: { note } }: Clause): boolean {
+  return /^\s*(?:S(?:ummary|UMMARY)|O(?:verview|VERVIEW))\s*[:.]?\s*$/.test(note);
 }
