@@ -161,6 +161,8 @@ describe('nothing is taken', () => {
       'sorry about it',
       'covered for Amy',
       'washed up',
+      'it’s frozen',
+      'the bridge, then it’s broken regardless',
       'cleaned',
       'sent',
     ];
