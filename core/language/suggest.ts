@@ -1,8 +1,9 @@
 import type { Practice } from '../practice/practice.ts';
 import { addLexicon } from './lexicon/compile.ts';
 import { isEnglish } from './lexicon/english-words.ts';
+import { numberWords } from './lexicon/words.ts';
 import { addNames } from './names.ts';
-import type { NoteContext, NoteRead, Reader } from './read.ts';
+import type { LearnedWord, NoteContext, NoteRead, Reader } from './read.ts';
 import { Table } from './table.ts';
 import { tokenize } from './tokens.ts';
 
@@ -55,6 +56,18 @@ export function suggestionFor(
       [text],
     );
   return onlyOne(texts.map((one) => ({ text: one, read: read(one, context) })));
+}
+
+/** Tells a word of the lexicon, of a practice's names or of those it has taught, or a number, from any other. */
+export function knownWords(practice: Practice, learned: readonly LearnedWord[]): (word: string) => boolean {
+  const targets = wordsOf(practice);
+  const own = new Set(
+    [
+      ...practice.people.flatMap(({ name, also }) => [name, ...also]),
+      ...learned.map((one) => one.words),
+    ].flatMap((words) => words.toLowerCase().split(/[\s-]+/)),
+  );
+  return (word) => targets.has(word) || own.has(word) || numberWords[word] !== undefined;
 }
 
 /** Whether every word of a note is one of the practice's or of the trade's talk, or a slip of one: no other thing is spoken of. */

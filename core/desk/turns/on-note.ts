@@ -13,6 +13,7 @@ import { guardPrivacy } from '../notes/guard-privacy.ts';
 import { answerInPrivate, onlyAsks } from '../notes/in-private.ts';
 import { askGaps, fillGaps } from '../notes/raise-gaps.ts';
 import { suggest } from '../notes/suggest.ts';
+import { throughSlips } from '../notes/through-slips.ts';
 import { answerQuestion, questionAnsweredBy } from '../questions/answer-question.ts';
 import { sayTooLate } from '../questions/late-answer.ts';
 import { type Session, type Speaker, vouching } from '../session.ts';
@@ -67,7 +68,8 @@ function takeNote(
   const { filled, open } = fillGaps(session, speaker, read.gaps);
   const facts = [...read.reading.facts, ...filled.map((one) => one.entry)];
   const entered = enterFacts(session, speaker, facts, session.draft.number);
-  const filledIn = filled.map((one) => one.filledIn);
+  const { practice, learned } = session;
+  const filledIn = [...filled.map((one) => one.filledIn), ...throughSlips(practice, learned, read)];
   if (entered.length > 0) followUp(session, speaker, entered, filledIn);
   askGaps(session, speaker, open);
   if (session.now - input.at <= STALE_MS) answerAsks(session, speaker, read, input.replyTo, input.text);

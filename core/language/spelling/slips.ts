@@ -54,6 +54,7 @@ export function bySlips(
 ): NoteRead {
   const own = first.read.read;
   if (tokens.length > LONGEST || tokens.length === 0 || first.strange > STRANGEST) return own;
+  if (tokens.some((_, at) => spoilsId(tokens, at))) return own;
   const ours = tokens.length > 1 && namesOurs(first.parts);
   if (!ours && tokens.length > SHORTEST) return own;
   const trial: Trying = {
@@ -149,8 +150,19 @@ function typedAs(note: string, token: Token): string {
 /** "5t", "y4": a letter that hangs on a number spoils an id, and is no word. */
 function hangsOnNumber(tokens: readonly Token[], i: number, typed: string): boolean {
   const [before, token, next] = [tokens[i - 1], tokens[i], tokens[i + 1]];
-  if (typed.length !== 1) return false;
-  return (before?.kind === 'number' && token?.spaced === false) || (next?.kind === 'number' && !next.spaced);
+  if (next?.kind === 'number' && !next.spaced && typed.length <= 2) return true;
+  return typed.length === 1 && before?.kind === 'number' && token?.spaced === false;
+}
+
+/** "KX2q": a letter behind a number that is no unit; the note is left as it stands, so that no id is guessed. */
+function spoilsId(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at];
+  return (
+    token !== undefined &&
+    !token.spaced &&
+    tokens[at - 1]?.kind === 'number' &&
+    /^[bdegijlnoqrtuvwyz]$/.test(token.text)
+  );
 }
 
 /** True where the note names something of ours by more than a bare number. */
