@@ -158,6 +158,8 @@ function isOneAct(
 ): boolean {
   // "Haven't wiped or covered green": one denial for both.
   if (/^n?or$/.test(parts[here - 1]?.text ?? '')) return true;
+  // "Dropped 5 and 6 in the ultrasonic": where they were put.
+  if (tag === 'drop' && next === 'wash' && /^in /.test(parts[here]?.text ?? '')) return true;
   // "Put tip 5 back on the shelf dirty": how it is is told of where it was put.
   return tag === 'sterile' && next === 'use' && here === before + 1;
 }

@@ -30,6 +30,8 @@ export function signs(c: Clause): Sign | null {
 }
 
 function dropped(c: Clause): Sign | null {
+  // "Dropped 5 and 6 in the ultrasonic" is no fall.
+  if (c.has('wash')) return null;
   const drop = c.form('drop', 'd');
   const fell = c.form('fall', 'd') >= 0 ? c.form('fall', 'd') : c.word(/^let$/) >= 0 ? c.at('fall') : -1;
   const floor = c.word(/^(floor|ground|lino|tiles|concrete|deck|sink)$/);
