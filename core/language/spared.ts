@@ -4,7 +4,7 @@ import type { Made, Result } from './result.ts';
 
 /** Words before what is left out of what was said. */
 export const LEAVING_OUT =
-  /^(?:except|except for|excepting|bar|barring|but not|apart|apart from|aside|aside from|besides|excluding|minus|other than|save|save for|without|not counting|not including)$/;
+  /^(?:except|except for|excepting|bar|barring|but not|apart|apart from|aside|aside from|besides|excluding|minus|other than|save|save for|without|not counting|not including|exception|exceptions|with the exception of|with exception of|the exception of)$/;
 
 /** What is so of all the others; told of the one left out it would be a wrong record, and a dangerous one. */
 const SO_OF_THE_OTHERS: ReadonlySet<unknown> = new Set([
@@ -72,7 +72,8 @@ function isSpared(c: Clause, at: number): boolean {
     const part = c.parts[i];
     if (part === undefined) return false;
     if (part.entity === undefined && leavesOut(c, i)) return i > 0 && !tellsOfItself(c, i, at);
-    const small = part.mark || /^(?:for|from|the|and|&|or|n|tip|tips|number|no|nos|numbers)$/.test(part.text);
+    const small =
+      part.mark || /^(?:for|from|of|the|and|&|or|n|tip|tips|number|no|nos|numbers)$/.test(part.text);
     if (part.entity === undefined ? !small : part.entity.is !== sort) return false;
   }
   return false;

@@ -46,6 +46,7 @@ function allBut(scan: Scan, from: number): Found | null {
   if (FILLERS.has(textAt(scan, to)) || NOUNS.has(textAt(scan, to)) || NOUNS.has(textAt(scan, to + 1)))
     return null;
   if (head === 'everything' && relativeSet(scan, to) !== null) return null;
+  if (setNamed(textAt(scan, to)) !== undefined && AFTER_SET.test(textAt(scan, to + 1))) return null;
   for (let at = to + 1; at <= to + MOST_SAID && !isHard(textAt(scan, at)); at++) {
     const spared = sparedAt(scan, at);
     // "All good but 4 is cracked" goes on to tell of 4.

@@ -126,7 +126,7 @@ function sparedTips(c: Clause, named: readonly { at: number; entity: TipsSaid }[
   const set = named.find(({ entity }) => entity.which !== undefined && entity.except.length === 0);
   if (set === undefined) return sparedBefore(c, named);
   const bar = c.word(
-    /^(except|bar|apart|excluding|minus|other|but|barring|not|other than|except for|save|besides|aside|apart from)$/,
+    /^(except|bar|apart|excluding|minus|other|but|barring|not|other than|except for|save|besides|aside|apart from|exception|exceptions|with the exception of)$/,
     set.at + 1,
   );
   const spared = named.filter(({ at, entity }) => bar >= 0 && at > bar && entity.which === undefined);

@@ -26,7 +26,9 @@ function forwardRange(
   const short = daysBetween(underWay.from, ending.to) < daysBetween(today, first.from);
   const dated = range.first.sort === 'date' && last.sort === 'date' && last.month !== undefined;
   const begins = underWay.from < today && dated && short ? underWay : first;
-  const to = begins === underWay ? ending : datesOf(last, begins.from, 1);
+  // A week that was named counts from this one.
+  const named = last.sort === 'weekday' && last.inWeek;
+  const to = begins === underWay ? ending : datesOf(last, named ? today : begins.from, 1);
   const ends = range.first.sort === 'weekday' && to.to < begins.from ? { ...to, to: addDays(to.to, 7) } : to;
   return stretch(
     begins.from,

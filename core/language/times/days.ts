@@ -34,6 +34,15 @@ function inOneWeek(days: readonly DayRange[]): DayRange[] {
   });
 }
 
+/** "From Wednesday to Friday next week": both of that week. */
+function inWeekOf(last: Day, first: Day): Day {
+  if (last.sort !== 'weekday' || !last.inWeek || first.sort !== 'weekday' || first.inWeek) return first;
+  const { inWeek, weeks } = last;
+  return first.which === 'plain' && first.weeks === 0 && first.weekday < last.weekday
+    ? { ...first, inWeek, weeks }
+    : first;
+}
+
 function rangeAt(scan: Scan, i: number, cue: DateCue, between: boolean): Parsed<DayRange> | null {
   const bare = bareFirstAt(scan, i, cue, between);
   if (bare !== null) return bare;
@@ -42,7 +51,7 @@ function rangeAt(scan: Scan, i: number, cue: DateCue, between: boolean): Parsed<
   const last = lastAt(scan, first.next, first.value, cue, between);
   return last === null
     ? { value: { first: first.value }, next: first.next }
-    : { value: { first: first.value, last: last.value }, next: last.next };
+    : { value: { first: inWeekOf(last.value, first.value), last: last.value }, next: last.next };
 }
 
 function pastTo(scan: Scan, i: number, between: boolean): number {
