@@ -91,6 +91,9 @@ export function requests(c: Clause): boolean {
   const forms = formsAt(c.parts[next]);
   // "Please somebody wash 6": who is asked stands right before what is to be done.
   if (next === lastCue(c, cue) + 1 && forms.includes('b') && !forms.includes('d')) return true;
+  // "Pls smne wash 4": one word that nobody knows between the asking and what is to be done.
+  const stray = next === lastCue(c, cue) + 2 && c.parts[next - 1]?.unknown === true;
+  if (stray && forms.includes('b') && !forms.includes('d')) return true;
   const polite = c.parts.slice(0, next).some((part) => /^(please|pls|plz|kindly)$/.test(part.text));
   if (
     (polite || /^(mind|remember|don't forget|make sure)$/.test(c.parts[cue]?.text ?? '')) &&

@@ -36,6 +36,16 @@ function didGo(first: Part, next: Part, parts: readonly Part[]): boolean {
 
 /** True where a clause opens as a question does. */
 export function opensQuestion(parts: readonly Part[]): boolean {
+  return namesWhatIsAsked(parts) || opensAsOne(parts);
+}
+
+/** "Last time green was wiped", "scans that used tip 4": asked for by its name; nothing that was done now. */
+function namesWhatIsAsked(parts: readonly Part[]): boolean {
+  const opening = parts.slice(0, 4).map(({ text }) => text);
+  return /^(?:the )?(?:last time (?!i |ago)|scans (?:that|which|with) )/.test(opening.join(' '));
+}
+
+function opensAsOne(parts: readonly Part[]): boolean {
   const at = parts.findIndex((part) => part.entity !== undefined || !opener(part));
   const first = parts[at];
   if (first === undefined || first.entity !== undefined) return false;
