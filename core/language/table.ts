@@ -62,6 +62,8 @@ export class Table {
   readonly targets = new Map<string, number>();
   /** First words of rooms that are numbered ("surg", "op"). */
   readonly roomWords = new Set<string>();
+  /** First words → the tags of their phrases, of those that slips were asked of; emptied when a phrase is added. */
+  readonly #tags = new Map<string, ReadonlySet<string>>();
   /** Names of one word that may own ("greens" for "green's"). */
   readonly owners = new Set<string>();
 
@@ -75,6 +77,7 @@ export class Table {
 
   add(tokens: readonly string[], sense: Sense, target = true): void {
     const rank = target ? RANKS[sense.sort] : 0;
+    if (this.#tags.size > 0) this.#tags.clear();
     let node = this.#root;
     for (const text of tokens) {
       this.words.add(text);
@@ -130,9 +133,13 @@ export class Table {
 
   /** The tags of every phrase that begins with a word: asked of slips alone, so gathered when it is. */
   #tagsFrom(word: string): ReadonlySet<string> {
+    const known = this.#tags.get(word);
+    if (known !== undefined) return known;
     const tags = new Set<string>();
     const first = this.#root.next?.get(word);
-    if (first !== undefined) gatherTags(first, tags);
+    if (first === undefined) return tags;
+    gatherTags(first, tags);
+    this.#tags.set(word, tags);
     return tags;
   }
 

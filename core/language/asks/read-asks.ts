@@ -7,7 +7,7 @@ import type { Segment, Sentence } from '../segments.ts';
 import { type BestAsk, bestAsk } from './best-ask.ts';
 import { joined } from './joined.ts';
 import { phrases } from './phrases/all.ts';
-import { bookOf, phraseIn, SURE } from './phrases/phrase.ts';
+import { bookOf, type PhraseBook, phraseIn, SURE } from './phrases/phrase.ts';
 import { isGreeting, namesNotice, plainlyAsks, questionStart } from './question-start.ts';
 import { cutAtQuestion, rememberFor } from './told-before.ts';
 
@@ -41,7 +41,8 @@ export function readAsks(sentence: Sentence, scope: NoteScope, out: Output): Sen
   return from === 0 ? null : { ...sentence, segments: segments.slice(0, from), question: false };
 }
 
-const book = bookOf(phrases);
+/** Made at the first question: it takes 40 ms, and `read` is to start fast. */
+let book: PhraseBook | undefined;
 
 /** Puts the question that is known by its whole wording; gives back the segment that it begins with, −1 where there is none. */
 function knownIn(
@@ -53,6 +54,7 @@ function knownIn(
 ): number {
   for (const start of from === 0 ? [0] : [0, from]) {
     const parts = joined(segments.slice(start));
+    book ??= bookOf(phrases);
     const put = phraseIn(book, parts, question, scope);
     if (put === null) continue;
     out.weighIn(SURE, 0, strangeIn(parts));
