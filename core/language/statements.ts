@@ -7,6 +7,7 @@ import { jointOf } from './growth.ts';
 import type { Interpretation } from './interpret.ts';
 import { merged } from './joins.ts';
 import { leftOut } from './left-out.ts';
+import { leftOutLater } from './left-out-later.ts';
 import { remember, rememberFacts } from './memory.ts';
 import { clauseFrom } from './neighbours.ts';
 import type { Output } from './output.ts';
@@ -21,7 +22,7 @@ const LONGEST_WAIT = 40;
 /** Reads the clauses of what is no question. */
 export function readStatements(sentences: readonly Sentence[], scope: NoteScope, out: Output): void {
   if (TRIAL.test(scope.note)) return;
-  const all = togetherAgain(draftsOf(sentences));
+  const all = leftOutLater(togetherAgain(draftsOf(sentences)));
   const drafts = merged(all, sentences, scope, out);
   let pending: readonly Part[] = [];
   let previous: Interpretation | null = null;

@@ -79,4 +79,21 @@ describe('what is left out of a set', () => {
     expect(all.length).toBeGreaterThan(12_000);
     expect(all.flatMap(toldOfSpared)).toEqual([]);
   });
+
+  test.each([
+    'tips 1 to 8 sterile and on the shelf except 4',
+    'tips 1 to 8 are sterile, all on the shelf bar 4',
+    '1-8 sterile and put away apart from 4',
+    'tips 1 to 8 sterile, not 4',
+    'tips 1 to 8 back from steri and put away, but not 4',
+    'tips 1 to 8 washed and bagged except 4',
+  ])('nor where it is said in a later part: %s', (text) => {
+    expect(read(text, { at: AT }).reading.facts).not.toEqual([]);
+    expect(toldOfSpared(text)).toEqual([]);
+  });
+
+  test('what was used was used, though not all of it was sent', () => {
+    const { facts } = read('used 1, 2 and 4 and sent them except 4', { at: AT }).reading;
+    expect(facts).toMatchObject([{ kind: 'used', tips: ['1', '2', '4'] }]);
+  });
 });
