@@ -1,6 +1,6 @@
 import { type Draft, sortOf } from './clauses.ts';
 import { hasTag, type Part } from './part.ts';
-import { LEAVING_OUT } from './spared.ts';
+import { LEAVING_OUT, verbBehind } from './spared.ts';
 
 /**
  * "Tips 1 to 10 sterile and on the shelf except 4": what is left out stands in a later part of the sentence than the ids it
@@ -32,10 +32,9 @@ function barIn(parts: readonly Part[]): number {
     (p) => p.entity === undefined && (p.text === 'not' || LEAVING_OUT.test(p.text)),
   );
   if (bar < 0 || parts.slice(0, bar).some((p) => idsOf(p).length > 0)) return -1;
-  const tells = parts
-    .slice(bar + 1)
-    .some((p) => p.entity === undefined && p.senses.some((s) => s.sort === 'verb'));
-  return parts[bar]?.text === 'not' && (tells || parts[bar + 1]?.entity?.is !== 'tips') ? -1 : bar;
+  return parts[bar]?.text === 'not' && (verbBehind(parts, bar) || parts[bar + 1]?.entity?.is !== 'tips')
+    ? -1
+    : bar;
 }
 
 function exceptIn({ entity }: Part): readonly string[] {

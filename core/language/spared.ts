@@ -89,8 +89,10 @@ function tellsOfItself(c: Clause, bar: number, at: number): boolean {
   const all = c.parts
     .slice(0, bar)
     .some((p) => p.entity === undefined && /^(?:all|every|everything)$/.test(p.text));
-  const verb = c.parts.some(
-    (p, i) => i > at && p.entity === undefined && p.senses.some((s) => s.sort === 'verb'),
-  );
-  return verb && !all;
+  return verbBehind(c.parts, at) && !all;
+}
+
+/** A verb behind a part: what stands there may be told of that part. */
+export function verbBehind(parts: readonly Part[], at: number): boolean {
+  return parts.some((p, i) => i > at && p.entity === undefined && p.senses.some((s) => s.sort === 'verb'));
 }

@@ -4,6 +4,7 @@ import { Desk } from '../../core/desk/desk.ts';
 import { Readers } from '../../core/desk/readers.ts';
 import { makeReader } from '../../core/language/reader.ts';
 import { at, House, note, QUAY } from '../keeper/house.ts';
+import { MORNING } from '../keeper/morning.ts';
 
 /** One for all desks of a run: making a reader costs more than everything else here. */
 const readers = new Readers(makeReader);
@@ -11,23 +12,9 @@ const readers = new Readers(makeReader);
 /** Next to nothing stays in memory: all else is in history.db. */
 export const tightDesk: MakeDesk = (archive) => new Desk(readers, { archive, keep: 2, most: 4, days: 0 });
 
-/** A morning of notes, a minute apart. */
-const MORNING = [
-  'tips 1 to 8 are sterile',
-  'calibrated blue, all good',
-  'tip 4 on blue',
-  'starting a scan on blue',
-  'scan done on blue',
-  'wiped down blue',
-  'took tip 4 off',
-  'tip 4 washed',
-  'tip 4 bagged',
-  'load 7 on with tip 4',
-  'load 7 passed, 134 for 3.5 min',
-  'tip 5 on blue',
-  'starting a scan on blue',
-  'scan done on blue',
-  'wiped down blue',
+/** That morning, with more to find. */
+const LONG_MORNING = [
+  ...MORNING,
   // Enough of one tip for rows to leave the state, and of loads for all but the first and the last.
   ...[8, 9, 10, 11, 12].flatMap((load) => [
     'used tip 6',
@@ -37,9 +24,9 @@ const MORNING = [
 ];
 
 /** Keeps so many notes of that morning in a folder; what is in it already comes a second time, and changes nothing. */
-export async function keepMorning(folder: string, count = MORNING.length): Promise<void> {
+export async function keepMorning(folder: string, count = LONG_MORNING.length): Promise<void> {
   const house = new House(folder, { makeDesk: tightDesk });
-  for (const [minute, text] of MORNING.slice(0, count).entries()) {
+  for (const [minute, text] of LONG_MORNING.slice(0, count).entries()) {
     const time = `09:${String(minute + 10).padStart(2, '0')}`;
     await house.hear(time, note(`$${minute}`, time, text));
     // Where the disk would not the first time.

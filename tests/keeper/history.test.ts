@@ -6,30 +6,12 @@ import type { MakeDesk } from '../../bot/keeper/open-desk.ts';
 import { Desk } from '../../core/desk/desk.ts';
 import { temporaryFolders } from '../store/temp-folder.ts';
 import { at, House, note } from './house.ts';
+import { MORNING } from './morning.ts';
 
 const tempFolder = temporaryFolders();
 
 /** Next to nothing stays in memory: all else is in history.db. */
 const makeDesk: MakeDesk = (archive) => new Desk(undefined, { archive, keep: 2, most: 4, days: 0 });
-
-/** A morning of notes, a minute apart. */
-const MORNING = [
-  'tips 1 to 8 are sterile',
-  'calibrated blue, all good',
-  'tip 4 on blue',
-  'starting a scan on blue',
-  'scan done on blue',
-  'wiped down blue',
-  'took tip 4 off',
-  'tip 4 washed',
-  'tip 4 bagged',
-  'load 7 on with tip 4',
-  'load 7 passed, 134 for 3.5 min',
-  'tip 5 on blue',
-  'starting a scan on blue',
-  'scan done on blue',
-  'wiped down blue',
-];
 
 const ASKS = [
   'what has happened with tip 4?',

@@ -2,7 +2,7 @@ import type { TipSet } from '../../reading/slots.ts';
 import type { Clause } from '../clause.ts';
 import type { TipsSaid } from '../part.ts';
 import type { Missing } from '../result.ts';
-import { LEAVING_OUT } from '../spared.ts';
+import { LEAVING_OUT, verbBehind } from '../spared.ts';
 import { compareIds } from '../tip-ids.ts';
 import { brokenList, isDeniedLast, isPassedOver, onlySome, sparedOfIds } from './tips-left-out.ts';
 
@@ -140,13 +140,6 @@ function sparedTips(c: Clause, named: readonly { at: number; entity: TipsSaid }[
   return { ...found, except: [...new Set(spared.flatMap(({ entity }) => entity.ids))].sort(compareIds) };
 }
 
-/** A verb behind what is left out: it is told of that. */
-function tellsMore(c: Clause, after: number): boolean {
-  return c.parts.some(
-    (p, i) => i > after && p.entity === undefined && p.senses.some((s) => s.sort === 'verb'),
-  );
-}
-
 /** "All the used ones are scrubbed and rinsed except 15": the set stands in the clause before; ids behind "except" alone are never what was done. */
 function sparedBefore(c: Clause, named: readonly { at: number; entity: TipsSaid }[]): TipsFound | null {
   const bar = c.word(LEAVING_OUT);
@@ -165,7 +158,7 @@ function sparedBefore(c: Clause, named: readonly { at: number; entity: TipsSaid 
   const last = c.scope.memory.tips;
   if (spared.length === 0 || named.some(({ at }) => at < bar)) return null;
   // "Except B4's pouch came out wet" tells of B4, where nothing it could be left out of was said.
-  if (last?.which === undefined && bar === 0 && tellsMore(c, spared[0]?.at ?? 0)) return null;
+  if (last?.which === undefined && bar === 0 && verbBehind(c.parts, spared[0]?.at ?? 0)) return null;
   c.use(bar, ...spared.map(({ at }) => at));
   if (last?.which === undefined)
     return {
