@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { answerTo, marked, replied } from './answered.ts';
 import { type House, houseIfPossible } from './house.ts';
 import { Person } from './person.ts';
 
@@ -28,18 +29,6 @@ describe.skipIf(house === null)('in a direct message', () => {
     for (const person of [dan, tom]) person?.stop();
     await house?.close();
   });
-
-  const replied = async (who: Person, note: string): Promise<string> => {
-    await who.until(() => who.repliesTo(note).length > 0, 'a reply');
-    return who
-      .repliesTo(note)
-      .map(({ content }) => String(content.body))
-      .join('\n');
-  };
-  const answerTo = async (who: Person, where: string, text: string) =>
-    replied(who, await who.say(where, text));
-  const marked = (who: Person, note: string) =>
-    who.until(() => who.reactionsTo(note).includes('👍'), 'a thumb');
 
   test.each(['encrypted', 'plain'])(
     'a person may ask; what is told is not kept, and that is said, %s',

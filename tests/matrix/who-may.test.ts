@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { answerTo, marked, replied } from './answered.ts';
 import { type House, houseIfPossible } from './house.ts';
 import { Person } from './person.ts';
 import { buttonOf } from './seen.ts';
@@ -32,17 +33,6 @@ describe.skipIf(house === null)('who may do what, and where', () => {
     for (const person of [priya, dan, tom]) person?.stop();
     await house?.close();
   });
-
-  const replied = async (who: Person, note: string): Promise<string> => {
-    await who.until(() => who.repliesTo(note).length > 0, 'a reply');
-    return who
-      .repliesTo(note)
-      .map(({ content }) => String(content.body))
-      .join('\n');
-  };
-  const answerTo = async (who: Person, room: string, text: string) => replied(who, await who.say(room, text));
-  const marked = (who: Person, note: string) =>
-    who.until(() => who.reactionsTo(note).includes('👍'), 'a thumb');
 
   test('the people of a homeserver that the practice file names may ask it in', async () => {
     await tom.untilJoined(rooms.encrypted, BOT);
